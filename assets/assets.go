@@ -1,0 +1,25 @@
+// Package assets holds what is built into the program: fonts and lessons.
+// It promises bytes that never change at run time. The fonts are Noto Sans
+// (SIL Open Font License 1.1, fonts/OFL.txt), the same that the window uses, so
+// that editor and exports match.
+package assets
+
+import "embed"
+
+// Regular is Noto Sans Regular as TrueType.
+//
+//go:embed fonts/NotoSans-Regular.ttf
+var Regular []byte
+
+// Bold is Noto Sans Bold as TrueType.
+//
+//go:embed fonts/NotoSans-Bold.ttf
+var Bold []byte
+
+// Lessons are the built-in lessons, named *.json.
+//
+//go:embed lessons
+var Lessons embed.FS
+
+// FirstLesson is the name of the lesson that a new user sees.
+const FirstLesson = "lessons/left-hand-middle.json"

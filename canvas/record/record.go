@@ -1,0 +1,65 @@
+// Package record is a Surface that writes what is drawn as text, one line a
+// shape with rounded pixels. It promises the same text for the same scene on
+// every machine, so that pictures can be tested exactly.
+package record
+
+import (
+	"fmt"
+	"image/color"
+	"strings"
+
+	"homeside/canvas"
+)
+
+// Recorder is the Surface. The zero value is ready to use.
+type Recorder struct{ b strings.Builder }
+
+var _ canvas.Surface = (*Recorder)(nil)
+
+// Scene is the text of a whole scene.
+func Scene(s *canvas.Scene) string {
+	var r Recorder
+	canvas.Draw(&r, s)
+	return r.String()
+}
+
+// String is what was drawn so far.
+func (r *Recorder) String() string { return r.b.String() }
+
+// Path writes one line: panel, id, fill, stroke, outline.
+func (r *Recorder) Path(info canvas.Info, path []canvas.PxStep, s canvas.PxStyle) {
+	fmt.Fprintf(&r.b, "%s %s", info.Panel, info.ID)
+	if s.Fill.A > 0 {
+		fmt.Fprintf(&r.b, " fill %s", hex(s.Fill))
+	}
+	if s.Stroke.A > 0 {
+		fmt.Fprintf(&r.b, " stroke %s %.1f", hex(s.Stroke), s.Width)
+	}
+	for _, d := range s.Dash {
+		fmt.Fprintf(&r.b, " dash %.1f", d)
+	}
+	for _, p := range path {
+		r.step(p)
+	}
+	r.b.WriteByte('\n')
+}
+
+func (r *Recorder) step(s canvas.PxStep) {
+	r.b.WriteByte(' ')
+	r.b.WriteByte("MLCZ"[s.Op])
+	for _, p := range s.P[:[...]int{1, 1, 3, 0}[s.Op]] {
+		fmt.Fprintf(&r.b, " %.1f,%.1f", p.X, p.Y)
+	}
+}
+
+// Text writes one line: panel, id, place, size, words.
+func (r *Recorder) Text(info canvas.Info, t canvas.PxText) {
+	fmt.Fprintf(&r.b, "%s %s text %.1f,%.1f size %.1f %q %s\n", info.Panel, info.ID, t.At.X, t.At.Y, t.Size, t.Text, hex(t.Colour))
+}
+
+func hex(c color.NRGBA) string {
+	if c.A == 255 {
+		return fmt.Sprintf("#%02x%02x%02x", c.R, c.G, c.B)
+	}
+	return fmt.Sprintf("#%02x%02x%02x%02x", c.R, c.G, c.B, c.A)
+}

@@ -1,0 +1,30 @@
+package lesson
+
+import "homeside/model/units"
+
+// Bounds of a lesson. They are wide enough for any court lesson and narrow
+// enough that a mangled file cannot make the program run away.
+const (
+	MaxPlays     = 2000
+	MaxKeyframes = 200 // per player and play
+	MaxMarks     = 200 // per play
+	MaxCues      = 200 // per play
+	MaxPoints    = 99  // points that win
+
+	MaxTitle    = 200 // characters, also of a play's title
+	MaxName     = 60
+	MaxInitials = 3
+	MaxText     = 500 // a caption or a mark
+	MaxNotes    = 10000
+
+	MaxCoordinate units.Feet            = 200 // from the net's centre, each axis
+	MaxHeight     units.Feet            = 100
+	MaxRoom       units.Feet            = 200 // venue
+	MaxOffset     units.Seconds         = 60  // of an anchor, either way, and of the lead
+	MaxFlight     units.Seconds         = 30
+	MaxSpeed      units.MetresPerSecond = 60
+	MaxSpin       units.RPM             = 6000
+	MaxTurn       units.Degrees         = 3600
+
+	MaxTopSpeed units.MetresPerSecond = 15 // of a player
+)
