@@ -24,10 +24,12 @@ func Ft(f units.Feet) Length { return Length{Feet: f} }
 func Pts(p Points) Length { return Length{Points: p} }
 
 // Pos is a place on a panel: feet on its axes, moved by points along the same
-// axes (U to the right, V forward), so that it turns with the view.
+// axes (U to the right, V forward), so that it turns with the view, and then by
+// points on the paper (Right, Down), whatever the view.
 type Pos struct {
-	X, Y units.Feet
-	U, V Points
+	X, Y        units.Feet
+	U, V        Points
+	Right, Down Points
 }
 
 // On is the place of a point of the court.
@@ -39,6 +41,13 @@ func (pos Pos) Along(dir court.Point, l Length) Pos {
 	pos.Y += dir.Y * l.Feet
 	pos.U += Points(dir.X) * l.Points
 	pos.V += Points(dir.Y) * l.Points
+	return pos
+}
+
+// Shift is pos moved on the paper.
+func (pos Pos) Shift(right, down Points) Pos {
+	pos.Right += right
+	pos.Down += down
 	return pos
 }
 

@@ -72,9 +72,7 @@ const (
 
 // Text is one line of text. It always stands upright, whatever the view.
 type Text struct {
-	At     Pos
-	Right  Points // moved on the paper after the view
-	Down   Points
+	At     Pos // on the baseline
 	Text   string
 	Size   Points // of the em
 	Bold   bool

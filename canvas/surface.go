@@ -108,8 +108,6 @@ func (d *drawer) style(v View, s Style) PxStyle {
 
 func (d *drawer) text(v View, t *Text) (PxText, bool) {
 	at := v.place(t.At, d.scale)
-	at.X += float64(t.Right) * d.scale
-	at.Y += float64(t.Down) * d.scale
 	return PxText{at, t.Text, float64(t.Size) * d.scale, t.Bold, t.Align, t.Colour}, t.Text != "" && finite(at.X+at.Y)
 }
 

@@ -62,10 +62,11 @@ func (v View) ToCourt(px Px) court.Point {
 func (v View) place(p Pos, pxPerPoint float64) Px {
 	x := float64(p.X)*v.PxPerFoot + float64(p.U)*pxPerPoint
 	y := float64(p.Y)*v.PxPerFoot + float64(p.V)*pxPerPoint
+	right, down := v.Origin.X+float64(p.Right)*pxPerPoint, v.Origin.Y+float64(p.Down)*pxPerPoint
 	if v.Turn == Lying {
-		return Px{v.Origin.X + y, v.Origin.Y + x}
+		return Px{right + y, down + x}
 	}
-	return Px{v.Origin.X + x, v.Origin.Y - y}
+	return Px{right + x, down - y}
 }
 
 func (v View) length(l Length, pxPerPoint float64) float64 {

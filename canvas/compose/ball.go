@@ -1,0 +1,81 @@
+package compose
+
+import (
+	"fmt"
+
+	"homeside/canvas"
+	"homeside/canvas/look"
+	"homeside/model/court"
+	"homeside/model/lesson"
+	"homeside/model/rally"
+	"homeside/model/units"
+)
+
+// pathStep is the time between two points of a drawn ball path: a drive bends
+// less than an inch between them.
+const pathStep units.Seconds = 0.05
+
+// ballPath draws where the ball goes over the ground, dotted, and its bounces.
+func (p Picture) ballPath(g *canvas.Panel) {
+	r := p.Rally
+	for i, s := range r.Strokes {
+		name := lesson.ShotName(i)
+		if !r.Reached(s.At) {
+			return
+		}
+		until := min(s.At+s.Met, r.Stopped())
+		if i == len(r.Strokes)-1 {
+			until = min(s.At+s.Planned.Duration, until)
+		}
+		g.Add(canvas.Shape{
+			ID: "ball." + name, Layer: canvas.BallPath, Label: fmt.Sprintf("path of the ball: %s", name),
+			Path:  overGround(r, s.At, until),
+			Style: dotted(p.look().Ink),
+		})
+		if bounce := s.At + s.Planned.Duration; !s.Volleyed && r.Reached(bounce) {
+			g.Add(p.bounce(name, s.Planned.End.Ground()))
+		}
+	}
+}
+
+func dotted(ink colour) canvas.Style {
+	return canvas.Style{Stroke: ink, Width: canvas.Pts(look.DotWidth), Dash: []canvas.Points{0.1, look.DotGap}, Round: true}
+}
+
+func (p Picture) bounce(name string, at court.Point) canvas.Shape {
+	return canvas.Shape{
+		ID: "bounce." + name, Layer: canvas.BallPath, Label: "bounce of the " + name,
+		Path:  canvas.Circle(canvas.On(at), canvas.Pts(look.BallRadius)),
+		Style: canvas.Style{Stroke: p.look().Ink, Width: canvas.Pts(1.1)},
+	}
+}
+
+// overGround is the ball's way over the ground from one time to another.
+func overGround(r *rally.Rally, from, to units.Seconds) canvas.Path {
+	var path canvas.Path
+	n := max(int((to-from)/pathStep), 1)
+	for i := range n + 1 {
+		at := canvas.On(r.At(from + (to-from)*units.Seconds(i)/units.Seconds(n)).Ball.Ground())
+		if i == 0 {
+			path = path.Move(at)
+		} else {
+			path = path.Line(at)
+		}
+	}
+	return path
+}
+
+// ball draws the ball over its shadow.
+func (p Picture) ball(g *canvas.Panel, f rally.Frame) {
+	at := canvas.On(f.Ball.Ground())
+	lk := p.look()
+	g.Add(canvas.Shape{
+		ID: "shadow", Layer: canvas.Shadows, Label: "shadow of the ball",
+		Path:  canvas.Circle(at, canvas.Pts(look.BallRadius)),
+		Style: canvas.Style{Fill: lk.Shadow},
+	}, canvas.Shape{
+		ID: "ball", Layer: canvas.BallLayer, Label: "ball",
+		Path:  canvas.Circle(at, canvas.Pts(look.BallRadius)),
+		Style: canvas.Style{Fill: lk.Ball, Stroke: lk.Ink, Width: canvas.Pts(look.Outline)},
+	})
+}

@@ -1,0 +1,151 @@
+package compose
+
+import (
+	"strconv"
+
+	"homeside/canvas"
+	"homeside/canvas/look"
+	"homeside/model/court"
+	"homeside/model/lesson"
+	"homeside/model/rally"
+	"homeside/words"
+)
+
+// marks draws the live marks.
+func (p Picture) marks(g *canvas.Panel, f rally.Frame) {
+	ink := p.look().Ink
+	for _, i := range f.Marks {
+		m := p.Rally.Play.Marks[i]
+		name := "mark." + strconv.Itoa(i)
+		at := canvas.On(m.Place)
+		if m.Kind == lesson.ArrowMark {
+			way := court.StraightCurve(m.Place, m.Tip)
+			g.Add(
+				canvas.Shape{ID: name, Layer: canvas.Marks, Label: "arrow: " + m.Text, Path: wayPath(way), Style: canvas.Style{Stroke: ink, Width: canvas.Pts(look.RunWidth)}},
+				canvas.Shape{ID: name + ".head", Layer: canvas.Marks, Path: arrowHead(way, look.ArrowHead), Style: canvas.Style{Fill: ink}},
+			)
+			at = canvas.On(m.Place.Toward(m.Tip, 0.5))
+		}
+		if m.Text != "" {
+			p.tag(g, name+".text", at, 0, m.Text)
+		}
+	}
+}
+
+// Signs behind the back, in points.
+const (
+	signBehind canvas.Points = 22 // from the giver's place
+	palmRadius canvas.Points = 4.5
+	fingerLong canvas.Points = 5.5
+	tagDown    canvas.Points = 15
+)
+
+// signals draws live signals: a hand behind the giver's back, closed for stay,
+// open for switch (common practice of the trade), and the reader's answer.
+func (p Picture) signals(g *canvas.Panel, f rally.Frame) {
+	for _, i := range f.Cues {
+		c := p.Rally.Play.Cues[i]
+		if c.Kind != lesson.Signal {
+			continue
+		}
+		name := "signal." + strconv.Itoa(i)
+		giver := f.Players[c.Giver].Run
+		back := court.Direction(giver.Facing).Times(-1)
+		hand := canvas.On(giver.Place).Along(back, canvas.Pts(signBehind))
+		p.sign(g, name, hand, back, c.Meaning)
+		p.tag(g, name+".meaning", hand, tagDown, c.Meaning.String())
+		if c.Text != "" {
+			p.tag(g, name+".answer", canvas.On(f.Players[c.Reader].Run.Place), signBehind, c.Text)
+		}
+	}
+}
+
+func (p Picture) sign(g *canvas.Panel, name string, at canvas.Pos, out court.Point, m lesson.Meaning) {
+	lk := p.look()
+	style := canvas.Style{Fill: lk.Plate, Stroke: lk.Ink, Width: canvas.Pts(look.Outline), Round: true}
+	if m != lesson.Stay {
+		g.Add(canvas.Shape{ID: name + ".fingers", Layer: canvas.Marks, Path: fingers(at, out),
+			Style: canvas.Style{Stroke: lk.Ink, Width: canvas.Pts(2), Round: true}})
+	}
+	g.Add(canvas.Shape{ID: name, Layer: canvas.Marks, Label: "signal: " + m.String(), Path: canvas.Circle(at, canvas.Pts(palmRadius)), Style: style})
+}
+
+// fingers are five strokes from the palm outward.
+func fingers(at canvas.Pos, out court.Point) canvas.Path {
+	var path canvas.Path
+	facing, _ := court.FacingTo(court.Point{}, out)
+	for i := range 5 {
+		dir := court.Direction(facing + 40*(-2+degrees(i)))
+		path = path.Move(at.Along(dir, canvas.Pts(palmRadius))).
+			Line(at.Along(dir, canvas.Pts(palmRadius+fingerLong)))
+	}
+	return path
+}
+
+// tag is a line of text on a small plate, down points below its place.
+func (p Picture) tag(g *canvas.Panel, name string, at canvas.Pos, down canvas.Points, text string) {
+	lk := p.look()
+	const pad = 3
+	at = at.Shift(0, down)
+	half := canvas.Points(look.Width(text, true))*look.LabelSize/2 + pad
+	g.Add(canvas.Shape{
+		ID: name + ".plate", Layer: canvas.Labels,
+		Path:  boxAbout(at, -half, -look.LabelSize/2-pad, half, look.LabelSize/2+pad),
+		Style: canvas.Style{Fill: lk.Plate, Stroke: lk.Ink, Width: canvas.Pts(0.7)},
+	}, canvas.Shape{
+		ID: name, Layer: canvas.Labels, Label: text,
+		Text: &canvas.Text{At: at.Shift(0, look.LabelSize*0.36), Text: text, Size: look.LabelSize, Bold: true, Colour: lk.Ink},
+	})
+}
+
+// caption is the panel with the live captions; false if there is nothing to say.
+func (p Picture) caption(l Layout, f rally.Frame) (canvas.Panel, bool) {
+	c := canvas.Panel{Name: "caption", View: paper(l.Caption.Min)}
+	var lines []string
+	for _, i := range f.Cues {
+		if q := p.Rally.Play.Cues[i]; q.Kind == lesson.Caption {
+			lines = append(lines, wrap(q.Text, l.Caption.Width()/l.PxPerPoint-2*textMargin, look.CaptionSize, true)...)
+		}
+	}
+	if len(lines) == 0 || l.Caption.Empty() {
+		return c, false
+	}
+	p.captionLines(&c, l, lines)
+	return c, true
+}
+
+func (p Picture) captionLines(c *canvas.Panel, l Layout, lines []string) {
+	lk := p.look()
+	pt := l.PxPerPoint
+	width, height := l.Caption.Width()/pt, l.Caption.Height()/pt
+	lead := float64(look.CaptionSize) * 1.35
+	top := max((height-lead*float64(len(lines)))/2, 0)
+	align, x := canvas.Centre, width/2
+	if l.Column {
+		align, x, top = canvas.Start, textMargin, 0
+	} else if n := lead*float64(len(lines)) - height; n > 0 {
+		top = -n // longer captions grow upward
+	}
+	c.Add(canvas.Shape{
+		ID: "plate", Layer: canvas.Ground, Path: paperBox(0, min(top, 0), width, height),
+		Style: canvas.Style{Fill: lk.Plate},
+	})
+	for i, line := range lines {
+		c.Add(canvas.Shape{
+			ID: "line." + strconv.Itoa(i), Label: line, Layer: canvas.Labels,
+			Text: &canvas.Text{At: canvas.Pos{Right: canvas.Points(x), Down: canvas.Points(top + lead*(float64(i)+0.75))}, Text: line, Size: look.CaptionSize, Bold: true, Align: align, Colour: lk.Ink},
+		})
+	}
+}
+
+// clock shows the time since the serve, right of the title or below it.
+func (p Picture) clock(l Layout, f rally.Frame) canvas.Panel {
+	c := canvas.Panel{Name: "clock", View: paper(l.Title.Min)}
+	t := canvas.Text{Text: words.Seconds(f.T), Size: look.TitleSize, Align: canvas.Finish, Colour: p.look().Quiet}
+	t.At = canvas.Pos{Right: canvas.Points(l.Title.Width()/l.PxPerPoint - textMargin), Down: titleBaseline}
+	if l.Column {
+		t.Align, t.At = canvas.Start, canvas.Pos{Right: textMargin, Down: canvas.Points(l.Title.Height()/l.PxPerPoint) - look.TitleSize}
+	}
+	c.Add(canvas.Shape{ID: "time", Label: "time since the serve", Layer: canvas.Labels, Text: &t})
+	return c
+}

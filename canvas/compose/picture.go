@@ -1,0 +1,92 @@
+package compose
+
+import (
+	"homeside/canvas"
+	"homeside/canvas/look"
+	"homeside/model/court"
+	"homeside/model/rally"
+	"homeside/model/units"
+)
+
+// CourtPanel is the name of the panel with the court: its axes are the court's.
+const CourtPanel = "court"
+
+// Picture is what to draw of a rally and how. It is an immutable snapshot.
+type Picture struct {
+	Rally   *rally.Rally
+	Turn    canvas.Turn // upright by default
+	Look    *look.Look  // nil means look.Daylight
+	Surface court.Rect  // the zero Rect means the least playing surface
+}
+
+// Of is the picture of a rally as it is usually drawn.
+func Of(r *rally.Rally, surface court.Rect, turn canvas.Turn) Picture {
+	return Picture{Rally: r, Surface: surface, Turn: turn}
+}
+
+// Span is the first and the last moment of the play.
+func (p Picture) Span() (from, to units.Seconds) { return p.Rally.From, p.Rally.To }
+
+// Static is the still part of an exported picture.
+func (p Picture) Static(width, height int) *canvas.Scene {
+	return p.StaticIn(ForExport(width, height, p.Turn, p.surface()))
+}
+
+// Moving is the moving part of an exported picture at time t.
+func (p Picture) Moving(width, height int, t units.Seconds) *canvas.Scene {
+	return p.MovingIn(ForExport(width, height, p.Turn, p.surface()), t)
+}
+
+// StaticIn is the still part in a layout: court, runs, ball path, title.
+func (p Picture) StaticIn(l Layout) *canvas.Scene {
+	s := newScene(l)
+	s.Background = p.look().Paper
+	s.Title = p.Rally.Play.Title
+	ground := canvas.Panel{Name: CourtPanel, View: l.Court}
+	p.court(&ground)
+	p.ballPath(&ground)
+	p.runs(&ground)
+	s.Panels = append(s.Panels, ground)
+	if !l.Title.Empty() {
+		s.Panels = append(s.Panels, p.title(l))
+	}
+	return s
+}
+
+// MovingIn is the moving part in a layout at time t: players, ball, live marks
+// and cues, clock.
+func (p Picture) MovingIn(l Layout, t units.Seconds) *canvas.Scene {
+	s := newScene(l)
+	f := p.Rally.At(t)
+	ground := canvas.Panel{Name: CourtPanel, View: l.Court}
+	p.players(&ground, f)
+	p.ball(&ground, f)
+	p.marks(&ground, f)
+	p.signals(&ground, f)
+	s.Panels = append(s.Panels, ground)
+	if !l.Title.Empty() {
+		s.Panels = append(s.Panels, p.clock(l, f))
+	}
+	if c, ok := p.caption(l, f); ok {
+		s.Panels = append(s.Panels, c)
+	}
+	return s
+}
+
+func newScene(l Layout) *canvas.Scene {
+	return &canvas.Scene{Width: l.Width, Height: l.Height, PxPerPoint: l.PxPerPoint}
+}
+
+func (p Picture) look() *look.Look {
+	if p.Look != nil {
+		return p.Look
+	}
+	return &look.Daylight
+}
+
+func (p Picture) surface() court.Rect {
+	if p.Surface == (court.Rect{}) {
+		return court.Surface
+	}
+	return p.Surface
+}

@@ -1,0 +1,90 @@
+package compose
+
+import (
+	"image/color"
+	"strconv"
+	"strings"
+
+	"homeside/canvas"
+	"homeside/canvas/look"
+	"homeside/model/units"
+)
+
+type colour = color.NRGBA
+
+func degrees(i int) units.Degrees { return units.Degrees(i) }
+
+// Points of the words' layout.
+const (
+	textMargin                  = 10
+	titleBaseline canvas.Points = 20
+	clockWidth                  = 64
+	titleLead                   = 18
+)
+
+// title draws the play's title in its area.
+func (p Picture) title(l Layout) canvas.Panel {
+	c := canvas.Panel{Name: "title", View: paper(l.Title.Min)}
+	lines := p.titleLines(l)
+	for i, line := range lines {
+		c.Add(canvas.Shape{
+			ID: "line." + strconv.Itoa(i), Label: line, Layer: canvas.Labels,
+			Text: &canvas.Text{At: canvas.Pos{Right: textMargin, Down: titleBaseline + titleLead*canvas.Points(i)}, Text: line, Size: look.TitleSize, Bold: true, Align: canvas.Start, Colour: p.look().Ink},
+		})
+	}
+	return c
+}
+
+// titleLines is one shortened line above the court or as many as it takes beside it.
+func (p Picture) titleLines(l Layout) []string {
+	width := l.Title.Width()/l.PxPerPoint - 2*textMargin
+	if l.Column {
+		return wrap(p.Rally.Play.Title, width, look.TitleSize, true)
+	}
+	return []string{shorten(p.Rally.Play.Title, width-clockWidth, look.TitleSize, true)}
+}
+
+// wrap breaks a text into lines no wider than width points. A word longer than
+// a line stands alone.
+func wrap(text string, width float64, size canvas.Points, bold bool) []string {
+	var lines []string
+	line := ""
+	for _, word := range strings.Fields(text) {
+		longer := strings.TrimSpace(line + " " + word)
+		if line != "" && look.Width(longer, bold)*float64(size) > width {
+			lines = append(lines, line)
+			longer = word
+		}
+		line = longer
+	}
+	if line != "" {
+		lines = append(lines, line)
+	}
+	return lines
+}
+
+// shorten cuts a text to a width in points and marks the cut.
+func shorten(text string, width float64, size canvas.Points, bold bool) string {
+	if look.Width(text, bold)*float64(size) <= width {
+		return text
+	}
+	runes := []rune(text)
+	for n := len(runes) - 1; n > 0; n-- {
+		if s := strings.TrimRight(string(runes[:n]), " ") + "…"; look.Width(s, bold)*float64(size) <= width {
+			return s
+		}
+	}
+	return ""
+}
+
+// paperBox is a closed rectangle in points from the panel's corner.
+func paperBox(left, top, right, bottom float64) canvas.Path {
+	return boxAbout(canvas.Pos{}, canvas.Points(left), canvas.Points(top), canvas.Points(right), canvas.Points(bottom))
+}
+
+// boxAbout is a closed rectangle on the paper about a place, in points to the
+// right of it and below it.
+func boxAbout(at canvas.Pos, left, top, right, bottom canvas.Points) canvas.Path {
+	return canvas.Path{}.Move(at.Shift(left, top)).Line(at.Shift(right, top)).
+		Line(at.Shift(right, bottom)).Line(at.Shift(left, bottom)).Close()
+}

@@ -1,0 +1,67 @@
+package words
+
+import (
+	"fmt"
+	"math"
+
+	"homeside/model/court"
+	"homeside/model/units"
+)
+
+// FeetInches is a length as a coach says it, to the nearest inch: "3 ft 6 in",
+// "2 ft", "4 in", "-1 ft 2 in".
+func FeetInches(f units.Feet) string {
+	in := int(math.Round(f.Inches()))
+	sign := ""
+	if in < 0 {
+		sign, in = "-", -in
+	}
+	switch feet, rest := in/units.InchesInFoot, in%units.InchesInFoot; {
+	case feet == 0:
+		return fmt.Sprintf("%s%d in", sign, rest)
+	case rest == 0:
+		return fmt.Sprintf("%s%d ft", sign, feet)
+	default:
+		return fmt.Sprintf("%s%d ft %d in", sign, feet, rest)
+	}
+}
+
+// Seconds is a time on the rally's clock: "1.10 s", "-0.50 s".
+func Seconds(t units.Seconds) string {
+	if t > -0.005 && t < 0 {
+		t = 0
+	}
+	return fmt.Sprintf("%.2f s", float64(t))
+}
+
+// Place says where a point is by the nearest line across and the nearest along:
+// "2 ft behind the baseline, 3 ft 6 in inside the right sideline".
+func Place(e court.End, p court.Point) string {
+	return offset(court.NearestAcross(e, p), p.Y*e.Sign() > 0) + ", " + offset(court.NearestAlong(e, p), true)
+}
+
+func offset(o court.Offset, ownSide bool) string {
+	return FeetInches(o.Distance) + " " + relation(o, ownSide) + " the " + o.Line
+}
+
+// relation is the word between a distance and a line.
+func relation(o court.Offset, ownSide bool) string {
+	switch {
+	case o.Line == "centreline" && o.Inside:
+		return "right of"
+	case o.Line == "centreline":
+		return "left of"
+	case !ownSide:
+		return "over the net from"
+	case o.Line == "kitchen line" && !o.Inside:
+		return "behind"
+	case o.Line == "kitchen line":
+		return "in front of"
+	case o.Inside:
+		return "inside"
+	case o.Line == "baseline":
+		return "behind"
+	default:
+		return "outside"
+	}
+}
