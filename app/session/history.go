@@ -1,0 +1,76 @@
+package session
+
+import "homeside/model/lesson"
+
+// Preview shows a draft until Commit or Cancel.
+func (s *Session) Preview(l lesson.Lesson) {
+	s.draft = &l
+	s.forget()
+	s.touch()
+}
+
+// Commit makes the draft one named step; nothing happens without a draft.
+func (s *Session) Commit(name string) {
+	if s.draft == nil {
+		return
+	}
+	l := *s.draft
+	s.draft = nil
+	s.Do(name, l)
+}
+
+// Cancel drops the draft.
+func (s *Session) Cancel() {
+	if s.draft == nil {
+		return
+	}
+	s.draft = nil
+	s.forget()
+	s.touch()
+}
+
+// Previewing says whether a draft is shown.
+func (s *Session) Previewing() bool { return s.draft != nil }
+
+// Do makes l the lesson as one named step.
+func (s *Session) Do(name string, l lesson.Lesson) {
+	s.history = s.history.Do(name, l)
+	s.refresh()
+}
+
+// Undo takes the last step back.
+func (s *Session) Undo() {
+	s.draft = nil
+	s.history = s.history.Undo()
+	s.refresh()
+}
+
+// Redo does the last undone step again.
+func (s *Session) Redo() {
+	s.draft = nil
+	s.history = s.history.Redo()
+	s.refresh()
+}
+
+// CanUndo is the name of the step Undo would take back.
+func (s *Session) CanUndo() (string, bool) { return s.history.CanUndo() }
+
+// CanRedo is the name of the step Redo would do again.
+func (s *Session) CanRedo() (string, bool) { return s.history.CanRedo() }
+
+// Modified says whether the lesson differs from its file.
+func (s *Session) Modified() bool { return s.history.Modified() }
+
+// Saved marks the present lesson as written to path.
+func (s *Session) Saved(path string) {
+	s.path = path
+	s.history = s.history.Save()
+	s.touch()
+}
+
+func (s *Session) refresh() {
+	s.forget()
+	s.play = min(s.play, max(len(s.history.Lesson().Plays)-1, 0))
+	s.clampNow()
+	s.touch()
+}

@@ -1,0 +1,106 @@
+package session
+
+import (
+	"homeside/model/edit"
+	"homeside/model/lesson"
+	"homeside/model/rally"
+	"homeside/model/units"
+)
+
+// Session is an editing session. Use New.
+type Session struct {
+	history edit.History
+	draft   *lesson.Lesson // of a gesture under way
+	path    string         // of the lesson's file, empty if it has none
+
+	play    int
+	now     units.Seconds
+	playing bool
+	speed   float64
+
+	solved   *rally.Rally // of the present lesson and play; nil after a change
+	problem  error
+	revision int
+	changed  func()
+}
+
+// New is a session with a lesson. changed is called after every change; nil means nobody asks.
+func New(l lesson.Lesson, path string, changed func()) *Session {
+	if changed == nil {
+		changed = func() {}
+	}
+	s := &Session{speed: 1, changed: changed}
+	s.load(l, path)
+	return s
+}
+
+// Load replaces the lesson by one from a file; an empty path is a lesson without one.
+func (s *Session) Load(l lesson.Lesson, path string) {
+	s.load(l, path)
+	s.touch()
+}
+
+func (s *Session) load(l lesson.Lesson, path string) {
+	s.history, s.path, s.draft, s.play, s.playing = edit.Begin(l), path, nil, 0, false
+	s.forget()
+	s.now = 0
+}
+
+// Lesson is the lesson as shown: a gesture's draft while one is under way.
+func (s *Session) Lesson() lesson.Lesson {
+	if s.draft != nil {
+		return *s.draft
+	}
+	return s.history.Lesson()
+}
+
+// Path is the lesson's file, empty if it has none.
+func (s *Session) Path() string { return s.path }
+
+// Revision counts the changes of what is shown, the moment excepted.
+func (s *Session) Revision() int { return s.revision }
+
+// PlayIndex is the number of the play shown, from 0.
+func (s *Session) PlayIndex() int { return s.play }
+
+// Play is the play shown; false if the lesson has none.
+func (s *Session) Play() (lesson.Play, bool) {
+	l := s.Lesson()
+	if s.play >= len(l.Plays) {
+		return lesson.Play{}, false
+	}
+	return l.Plays[s.play], true
+}
+
+// Current is the play shown, solved; nil if it cannot be (see Problem).
+func (s *Session) Current() *rally.Rally {
+	if s.solved == nil && s.problem == nil {
+		s.solved, s.problem = rally.Solve(s.Lesson(), s.play)
+	}
+	return s.solved
+}
+
+// Problem is why Current is nil.
+func (s *Session) Problem() error {
+	s.Current()
+	return s.problem
+}
+
+// SelectPlay shows play i at its serve.
+func (s *Session) SelectPlay(i int) {
+	if i < 0 || i >= len(s.Lesson().Plays) || i == s.play {
+		return
+	}
+	s.Cancel()
+	s.play, s.now, s.playing = i, 0, false
+	s.forget()
+	s.touch()
+}
+
+// forget drops the solved rally: something changed.
+func (s *Session) forget() {
+	s.solved, s.problem = nil, nil
+	s.revision++
+}
+
+func (s *Session) touch() { s.changed() }
