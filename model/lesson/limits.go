@@ -10,6 +10,7 @@ const (
 	MaxMarks     = 200 // per play
 	MaxCues      = 200 // per play
 	MaxPoints    = 99  // points that win
+	MaxCall      = 200 // a number of the score
 
 	MaxTitle    = 200 // characters, also of a play's title
 	MaxName     = 60
@@ -25,6 +26,4 @@ const (
 	MaxSpeed      units.MetresPerSecond = 60
 	MaxSpin       units.RPM             = 6000
 	MaxTurn       units.Degrees         = 3600
-
-	MaxTopSpeed units.MetresPerSecond = 15 // of a player
 )

@@ -25,10 +25,10 @@ func (t Team) StarterOf(e court.End) game.Player {
 // Player is a person: what a coach knows of one partner.
 type Player struct {
 	Name      string
-	Initials  string // one to three letters on the disc; empty means the first letter of Name
-	Hand      Hand   // right by default
-	Serving   Want   // the side wanted after the team's serve
-	Receiving Want   // the side wanted after the team's return
+	Initials  string         // one to three letters on the disc; empty means the first letter of Name
+	Hand      Hand           // right by default
+	Serving   Want           // the side wanted after the team's serve
+	Receiving Want           // the side wanted after the team's return
 	Pace      *movement.Pace // nil means movement.DefaultPace
 }
 

@@ -3,13 +3,11 @@ package lesson
 import (
 	"errors"
 	"fmt"
-	"math"
 	"strconv"
 	"unicode/utf8"
 
 	"homeside/model/court"
 	"homeside/model/game"
-	"homeside/model/units"
 )
 
 // ErrInvalid is what every Problem wraps.
@@ -88,6 +86,20 @@ func number[T ~float64](c *checker, field string, v, lo, hi T) {
 	}
 }
 
+// positive checks that v is an ordinary number above 0, at most hi.
+func positive[T ~float64](c *checker, field string, v, hi T) {
+	if !(v > 0 && v <= hi) { // also false for NaN
+		c.say(field, "%v, want more than 0 and at most %v", float64(v), float64(hi))
+	}
+}
+
+// member checks that v is one of the n members of a closed set.
+func member[T ~uint8](c *checker, field string, v T, n int) {
+	if int(v) >= n {
+		c.say(field, "%d is not one of the %d choices", uint8(v), n)
+	}
+}
+
 func (c *checker) point(p court.Point) {
 	number(c, "x_ft", p.X, -MaxCoordinate, MaxCoordinate)
 	number(c, "y_ft", p.Y, -MaxCoordinate, MaxCoordinate)
@@ -97,6 +109,7 @@ func (c *checker) lesson(l Lesson) {
 	c.text("title", l.Title, MaxTitle)
 	c.text("notes", l.Notes, MaxNotes)
 	c.in("scoring", func() {
+		member(c, "format", l.Scoring.Format, len(game.Formats))
 		if l.Scoring.To < 0 || l.Scoring.To > MaxPoints {
 			c.say("to", "%d, want 1 to %d points", l.Scoring.To, MaxPoints)
 		}
@@ -125,6 +138,9 @@ func (c *checker) team(t Team, e court.End) {
 func (c *checker) player(p Player) {
 	c.text("name", p.Name, MaxName)
 	c.text("initials", p.Initials, MaxInitials)
+	member(c, "hand", p.Hand, len(handNames))
+	member(c, "serving", p.Serving, len(wantNames))
+	member(c, "receiving", p.Receiving, len(wantNames))
 	if p.Pace == nil {
 		return
 	}
@@ -135,6 +151,7 @@ func (c *checker) play(p Play) {
 	c.text("title", p.Title, MaxTitle)
 	c.text("notes", p.Notes, MaxNotes)
 	number(c, "lead_s", p.Lead, 0, MaxOffset)
+	c.in("situation", func() { c.situation(p.Situation) })
 	c.count("shots", len(p.Shots), MaxShots)
 	c.count("marks", len(p.Marks), MaxMarks)
 	c.count("cues", len(p.Cues), MaxCues)
@@ -150,13 +167,28 @@ func (c *checker) play(p Play) {
 	c.each("cues", len(p.Cues), func(i int) { c.cue(p, p.Cues[i]) })
 }
 
+// situation leaves it to the rules whether a call can come up in a game.
+func (c *checker) situation(s Situation) {
+	call := s.Call
+	if least, most := min(call.Serving, call.Receiving), max(call.Serving, call.Receiving); least < 0 || most > MaxCall {
+		c.say("call", "%v, want scores from 0 to %d", call, MaxCall)
+	}
+	if call.Server < 0 || call.Server > 2 {
+		c.say("call", "%v, want server 1 or 2", call)
+	}
+	member(c, "serving", s.Serving, len(court.Ends))
+}
+
 func (c *checker) shot(p Play, i int) {
 	s := p.Shots[i]
+	member(c, "by", s.By, len(game.Players))
 	if i > 0 && p.Shots[i-1].By.Team() == s.By.Team() {
 		c.say("by", "%v hits after %v: the teams take turns", s.By, p.Shots[i-1].By)
 	}
 	c.in("aim", func() { c.point(s.Aim) })
 	c.intent(s.Intent)
+	member(c, "arc", s.Arc, len(arcNames))
+	member(c, "meet", s.Meet.How, len(meetNames))
 	number(c, "spin_rpm", s.Spin, -MaxSpin, MaxSpin)
 	number(c, "side_rpm", s.Side, -MaxSpin, MaxSpin)
 	if s.Meet.How != AtTop {
@@ -171,16 +203,17 @@ func (c *checker) shot(p Play, i int) {
 }
 
 func (c *checker) intent(in Intent) {
-	least := math.SmallestNonzeroFloat64 // more than nothing
 	switch in.Kind {
 	case ByApex:
-		number(c, in.Kind.String(), in.Apex, units.Feet(least), MaxHeight)
+		positive(c, in.Kind.String(), in.Apex, MaxHeight)
 	case BySpeed:
-		number(c, in.Kind.String(), in.Speed, units.MetresPerSecond(least), MaxSpeed)
+		positive(c, in.Kind.String(), in.Speed, MaxSpeed)
 	case ByTime:
-		number(c, in.Kind.String(), in.Time, units.Seconds(least), MaxFlight)
-	default:
+		positive(c, in.Kind.String(), in.Time, MaxFlight)
+	case ByNetClear:
 		number(c, in.Kind.String(), in.NetClear, -court.NetAtPosts, MaxHeight)
+	default:
+		c.say("", "intent %d is not one of %s", in.Kind, orList(IntentNames[:]))
 	}
 }
 
@@ -207,8 +240,12 @@ func (c *checker) keyframe(p Play, k Keyframe) {
 
 func (c *checker) anchor(p Play, field string, a Anchor) {
 	c.in(field, func() {
+		member(c, "event", a.Event.Moment, len(momentNames))
+		if a.Event.Moment == End && a.Event.Shot != 0 {
+			c.say("event", "the end of a play has no shot, not %d", a.Event.Shot)
+		}
 		if a.Event.Moment != End && (a.Event.Shot < 0 || a.Event.Shot >= len(p.Shots)) {
-			c.say("event", "%v: the play has only %d shots", a.Event, len(p.Shots))
+			c.say("event", "shot %d: the play has only %d", a.Event.Shot+1, len(p.Shots))
 		}
 		number(c, "offset_s", a.Offset, -MaxOffset, MaxOffset)
 	})
@@ -222,14 +259,27 @@ func (c *checker) span(p Play, s Span) {
 func (c *checker) mark(p Play, m Mark) {
 	c.span(p, m.Span)
 	c.point(m.Place)
-	c.in("tip", func() { c.point(m.Tip) })
+	member(c, "kind", m.Kind, len(markNames))
+	if m.Kind == ArrowMark {
+		c.in("tip", func() { c.point(m.Tip) })
+	}
 	c.text("text", m.Text, MaxText)
 }
 
 func (c *checker) cue(p Play, q Cue) {
 	c.span(p, q.Span)
 	c.text("text", q.Text, MaxText)
-	if q.Kind == Signal && q.Giver.Team() != q.Reader.Team() {
+	member(c, "kind", q.Kind, len(cueNames))
+	if q.Kind == Signal {
+		c.signal(q)
+	}
+}
+
+func (c *checker) signal(q Cue) {
+	member(c, "giver", q.Giver, len(game.Players))
+	member(c, "reader", q.Reader, len(game.Players))
+	member(c, "meaning", q.Meaning, len(meaningNames))
+	if q.Reader != q.Giver.Partner() {
 		c.say("reader", "%v reads a signal of %v: want partners", q.Reader, q.Giver)
 	}
 }

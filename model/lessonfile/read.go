@@ -1,0 +1,113 @@
+package lessonfile
+
+import (
+	"bytes"
+	"errors"
+	"fmt"
+	"io"
+	"os"
+
+	"github.com/go-json-experiment/json"
+	"github.com/go-json-experiment/json/jsontext"
+
+	"homeside/model/lesson"
+)
+
+// MaxSize is the largest lesson file that is read, in bytes. A season of
+// lessons is far below it.
+const MaxSize = 64 << 20
+
+// Read reads a lesson. A mistake in the file is an *Error with its place; it
+// wraps ErrNotLesson, ErrNewer or ErrTooLarge where one of them fits, and a
+// lesson.Problem where a value lies outside the bounds. Errors of r are wrapped.
+func Read(r io.Reader) (lesson.Lesson, error) {
+	data, err := io.ReadAll(io.LimitReader(r, MaxSize+1))
+	if err != nil {
+		return lesson.Lesson{}, fmt.Errorf("reading a lesson: %w", err)
+	}
+	if len(data) > MaxSize {
+		return lesson.Lesson{}, &Error{Err: ErrTooLarge}
+	}
+	return parse(data)
+}
+
+// Open reads the lesson file at path, which its errors name.
+func Open(path string) (lesson.Lesson, error) {
+	f, err := os.Open(path)
+	if err != nil {
+		return lesson.Lesson{}, err // names the path already
+	}
+	defer f.Close()
+	if info, err := f.Stat(); err == nil && info.Size() > MaxSize {
+		return lesson.Lesson{}, fmt.Errorf("%s: %w", path, &Error{Err: ErrTooLarge})
+	}
+	l, err := Read(f)
+	if err != nil {
+		return lesson.Lesson{}, fmt.Errorf("%s: %w", path, err)
+	}
+	return l, nil
+}
+
+// parse reads a whole file. Format and version come first, so that a newer
+// file is not blamed for the names it has added.
+func parse(data []byte) (lesson.Lesson, error) {
+	data = bytes.TrimPrefix(data, []byte("\ufeff")) // some editors put a byte order mark there
+	if err := checkHeader(data); err != nil {
+		return lesson.Lesson{}, err
+	}
+	var f file
+	if err := json.Unmarshal(data, &f, json.RejectUnknownMembers(true), json.WithUnmarshalers(bounded)); err != nil {
+		return lesson.Lesson{}, explain(data, err)
+	}
+	l, at, err := fromFile(f)
+	if err != nil {
+		return lesson.Lesson{}, &Error{lineOf(data, at), pathOf(at), err}
+	}
+	if problems := lesson.Validate(l); len(problems) > 0 {
+		return lesson.Lesson{}, problemError(problems[0], lineOf(data, jsontext.Pointer(problems[0].Pointer)))
+	}
+	return l, nil
+}
+
+// boundError is a lesson's problem, told by an Error that has its path already.
+type boundError struct{ lesson.Problem }
+
+func (e boundError) Error() string { return e.Text }
+func (e boundError) Unwrap() error { return e.Problem }
+
+func problemError(p lesson.Problem, line int) *Error {
+	return &Error{line, pathOf(jsontext.Pointer(p.Pointer)), boundError{p}}
+}
+
+// bounded reads lists no further than a lesson's bounds, so that a file of
+// empty entries cannot fill the memory.
+var bounded = json.JoinUnmarshalers(
+	upTo[play](lesson.MaxPlays),
+	upTo[shot](lesson.MaxShots),
+	upTo[keyframe](lesson.MaxKeyframes),
+	upTo[mark](lesson.MaxMarks),
+	upTo[cue](lesson.MaxCues),
+)
+
+func upTo[T any](most int) *json.Unmarshalers {
+	return json.UnmarshalFromFunc(func(d *jsontext.Decoder, list *[]T) error {
+		if d.PeekKind() != '[' {
+			return errors.ErrUnsupported // null, or the library's own complaint
+		}
+		if _, err := d.ReadToken(); err != nil {
+			return err
+		}
+		for d.PeekKind() != ']' {
+			if len(*list) == most {
+				return fmt.Errorf("too many entries, want at most %d", most)
+			}
+			var entry T
+			if err := json.UnmarshalDecode(d, &entry); err != nil {
+				return err
+			}
+			*list = append(*list, entry)
+		}
+		_, err := d.ReadToken()
+		return err
+	})
+}
