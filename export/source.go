@@ -6,7 +6,7 @@ import (
 )
 
 // Source gives the pictures of one play. It is an immutable snapshot: the same
-// time gives the same scene.
+// time gives the same scene, also to several goroutines at once.
 type Source interface {
 	// Span is the first and the last moment of the play.
 	Span() (from, to units.Seconds)

@@ -1,0 +1,109 @@
+package clip
+
+import (
+	"bytes"
+	"context"
+	"fmt"
+	"image/jpeg"
+	"io"
+	"os"
+	"path/filepath"
+
+	"github.com/icza/mjpeg"
+
+	"homeside/export"
+)
+
+// jpegQuality keeps lines and letters clean.
+const jpegQuality = 92
+
+// maxAVI is how long an AVI may be in bytes: many players take lengths for
+// signed numbers of 32 bits.
+const maxAVI = 2_000_000_000
+
+// aviPerFrame is what a frame needs besides its JPEG: a chunk's head, a byte of
+// padding, and an entry of the index.
+const aviPerFrame = 8 + 1 + 16
+
+// WriteAVI writes a stretch of a play as an AVI of JPEG frames (Motion JPEG),
+// which every player and editor of films reads. It is made in the folder for
+// temporary files and copied to w when it is whole. o may be nil.
+func WriteAVI(ctx context.Context, w io.Writer, src export.Source, o *export.Options) error {
+	f, err := newFilm(src, o, "an AVI", export.MaxFPS)
+	if err != nil {
+		return err
+	}
+	if err := f.foresee(ctx); err != nil {
+		return err
+	}
+	folder, err := os.MkdirTemp("", "homeside-avi-")
+	if err != nil {
+		return fmt.Errorf("make a folder for the AVI: %w", err)
+	}
+	defer os.RemoveAll(folder)
+	path := filepath.Join(folder, "clip.avi")
+	if err := f.writeFrames(ctx, path); err != nil {
+		return err
+	}
+	return copyAVI(export.Writer(ctx, w), path)
+}
+
+// foresee makes three frames to see whether the file will be too long.
+func (f *film) foresee(ctx context.Context) error {
+	m, largest, last := newJPEGMaker(f), 0, f.times.Count-1
+	for _, i := range []int{0, last / 2, last} {
+		if err := ctx.Err(); err != nil {
+			return err
+		}
+		frame, err := m.jpeg(i)
+		if err != nil {
+			return err
+		}
+		largest = max(largest, len(frame))
+	}
+	return checkLength(int64(f.times.Count) * int64(largest+aviPerFrame))
+}
+
+func checkLength(size int64) error {
+	if size <= maxAVI {
+		return nil
+	}
+	return fmt.Errorf("the AVI would have about %.1f GB and can have %.0f: choose a smaller picture, fewer frames a second or a shorter stretch", float64(size)/1e9, maxAVI/1e9)
+}
+
+func (f *film) writeFrames(ctx context.Context, path string) error {
+	avi, err := mjpeg.New(path, int32(f.o.Width), int32(f.o.Height), int32(f.o.FPS))
+	if err != nil {
+		return fmt.Errorf("begin the AVI: %w", err)
+	}
+	size := int64(0)
+	newMaker := func(int) func(int) ([]byte, error) { return newJPEGMaker(f).jpeg }
+	err = inOrder(ctx, f.times.Count, newMaker, func(i int, frame []byte) error {
+		size += int64(len(frame) + aviPerFrame)
+		if err := checkLength(size); err != nil {
+			return err
+		}
+		if err := avi.AddFrame(frame); err != nil {
+			return fmt.Errorf("write frame %d of the AVI: %w", i+1, err)
+		}
+		f.o.Progress(i+1, f.times.Count)
+		return nil
+	})
+	if closing := avi.Close(); err == nil && closing != nil {
+		err = fmt.Errorf("finish the AVI: %w", closing)
+	}
+	return err
+}
+
+// jpegMaker makes JPEGs for one goroutine.
+type jpegMaker struct{ camera }
+
+func newJPEGMaker(f *film) jpegMaker { return jpegMaker{f.camera()} }
+
+func (m jpegMaker) jpeg(i int) ([]byte, error) {
+	var b bytes.Buffer
+	if err := jpeg.Encode(&b, m.frame(i), &jpeg.Options{Quality: jpegQuality}); err != nil {
+		return nil, fmt.Errorf("make frame %d of the AVI: %w", i+1, err)
+	}
+	return b.Bytes(), nil
+}

@@ -1,0 +1,66 @@
+package formats
+
+import (
+	"context"
+	"fmt"
+	"io"
+	"path/filepath"
+	"strings"
+
+	"homeside/export"
+	"homeside/export/clip"
+	"homeside/export/still"
+)
+
+// Format is one kind of file.
+type Format struct {
+	Name   string // for people
+	Ext    string // of file names, lower case with its dot
+	Clip   bool   // a stretch of a play; a still otherwise
+	MaxFPS int    // of a clip
+	Write  func(ctx context.Context, w io.Writer, src export.Source, o *export.Options) error
+}
+
+// All are the formats in the order of menus: stills, then clips.
+var All = []Format{
+	{Name: "PNG picture", Ext: ".png", Write: still.WritePNG},
+	{Name: "GIF clip", Ext: ".gif", Clip: true, MaxFPS: clip.GIFMaxFPS, Write: clip.WriteGIF},
+	{Name: "AVI clip", Ext: ".avi", Clip: true, MaxFPS: export.MaxFPS, Write: clip.WriteAVI},
+}
+
+// UnknownError is a file name whose ending belongs to no format.
+type UnknownError struct{ Path string }
+
+// Error lists the endings that are known.
+func (e *UnknownError) Error() string {
+	known := make([]string, len(All))
+	for i, f := range All {
+		known[i] = f.Ext
+	}
+	list := strings.Join(known, ", ")
+	if ext := filepath.Ext(e.Path); ext != "" {
+		return fmt.Sprintf("%s: no format is called %s; there are %s", e.Path, ext, list)
+	}
+	return fmt.Sprintf("%s: the name must end in one of %s", e.Path, list)
+}
+
+// ByPath is the format that a file name's ending asks for, in any case; an
+// *UnknownError if there is none.
+func ByPath(path string) (Format, error) {
+	ext := filepath.Ext(path)
+	for _, f := range All {
+		if strings.EqualFold(f.Ext, ext) {
+			return f, nil
+		}
+	}
+	return Format{}, &UnknownError{path}
+}
+
+// Save writes a file in the format of its name's ending, as a whole or not at all.
+func Save(ctx context.Context, path string, src export.Source, o *export.Options) error {
+	f, err := ByPath(path)
+	if err != nil {
+		return err
+	}
+	return export.Save(ctx, path, func(w io.Writer) error { return f.Write(ctx, w, src, o) })
+}
