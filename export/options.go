@@ -1,6 +1,7 @@
 package export
 
 import (
+	"cmp"
 	"errors"
 	"fmt"
 	"math"
@@ -80,7 +81,7 @@ func (o *Options) Checked() (Options, error) {
 		return c, errors.New("a picture needs both a width and a height")
 	}
 	c.fill()
-	return c, errors.Join(
+	return c, cmp.Or(
 		Between("width", float64(c.Width), MinSide, MaxSide, "px", ""),
 		Between("height", float64(c.Height), MinSide, MaxSide, "px", ""),
 		Between("fps", float64(c.FPS), 1, MaxFPS, "", ""),

@@ -37,7 +37,8 @@ func save(ctx context.Context, path string, write func(io.Writer) error) error {
 	}
 	defer os.Remove(temp.Name()) // finds nothing once the file is renamed
 	if err := fill(ctx, temp, write); err != nil {
-		return errors.Join(err, plain("", temp.Close()))
+		temp.Close() // the first error is the one to tell
+		return err
 	}
 	if err := temp.Close(); err != nil {
 		return plain("close the file", err)

@@ -1,7 +1,7 @@
 package clip
 
 import (
-	"context"
+	"cmp"
 	"image"
 	"image/color"
 
@@ -26,14 +26,13 @@ func newFilm(src export.Source, o *export.Options, format string, maxFPS int) (*
 	if err != nil {
 		return nil, err
 	}
-	for _, err := range []error{
+	err = cmp.Or(
 		export.Between("width", float64(c.Width), export.MinSide, export.MaxClipSide, "px", format),
 		export.Between("height", float64(c.Height), export.MinSide, export.MaxClipSide, "px", format),
 		export.Between("fps", float64(c.FPS), 1, float64(maxFPS), "", format),
-	} {
-		if err != nil {
-			return nil, err
-		}
+	)
+	if err != nil {
+		return nil, err
 	}
 	times, err := c.Times(src)
 	if err != nil {
@@ -64,70 +63,4 @@ func (c camera) frame(i int) *image.RGBA { return c.moment(c.times.At(i)) }
 
 func (c camera) moment(t units.Seconds) *image.RGBA {
 	return c.frames.Draw(c.src.Moving(c.o.Width, c.o.Height, t))
-}
-
-// workers make frames side by side; more would not help a machine that also
-// runs the window.
-const workers = 2
-
-// inOrder makes the pieces 0 to n-1 side by side and hands them to emit in
-// order, on the caller's goroutine. Every worker has a maker of its own. The
-// first error, or cancelling ctx, ends it; all goroutines have ended when it
-// returns.
-func inOrder[T any](ctx context.Context, n int, newMaker func(worker int) func(i int) (T, error), emit func(i int, piece T) error) error {
-	ctx, cancel := context.WithCancelCause(ctx)
-	var lanes [workers]chan T
-	done := make(chan struct{}, workers)
-	for k := range lanes {
-		lanes[k] = make(chan T)
-		go func() {
-			defer func() { done <- struct{}{} }()
-			if err := fillLane(ctx, lanes[k], k, n, newMaker(k)); err != nil {
-				cancel(err)
-			}
-		}()
-	}
-	defer func() {
-		for range lanes {
-			<-done
-		}
-	}()
-	defer cancel(nil)
-	return drain(ctx, lanes, n, emit)
-}
-
-// fillLane makes every piece of worker k.
-func fillLane[T any](ctx context.Context, lane chan<- T, k, n int, make func(i int) (T, error)) error {
-	for i := k; i < n; i += workers {
-		if ctx.Err() != nil {
-			return nil
-		}
-		piece, err := make(i)
-		if err != nil {
-			return err
-		}
-		select {
-		case lane <- piece:
-		case <-ctx.Done():
-			return nil
-		}
-	}
-	return nil
-}
-
-func drain[T any](ctx context.Context, lanes [workers]chan T, n int, emit func(i int, piece T) error) error {
-	for i := range n {
-		if ctx.Err() != nil {
-			return context.Cause(ctx)
-		}
-		select {
-		case piece := <-lanes[i%workers]:
-			if err := emit(i, piece); err != nil {
-				return err
-			}
-		case <-ctx.Done():
-			return context.Cause(ctx)
-		}
-	}
-	return nil
 }

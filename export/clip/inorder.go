@@ -1,0 +1,69 @@
+package clip
+
+import "context"
+
+// workers make frames side by side; more would not help a machine that also
+// runs the window.
+const workers = 2
+
+// inOrder makes the pieces 0 to n-1 side by side and hands them to emit in
+// order, on the caller's goroutine. Every worker has a maker of its own. The
+// first error, or cancelling ctx, ends it; all goroutines have ended when it
+// returns.
+func inOrder[T any](ctx context.Context, n int, newMaker func(worker int) func(i int) (T, error), emit func(i int, piece T) error) error {
+	ctx, cancel := context.WithCancelCause(ctx)
+	var lanes [workers]chan T
+	done := make(chan struct{}, workers)
+	for k := range lanes {
+		lanes[k] = make(chan T)
+		go func() {
+			defer func() { done <- struct{}{} }()
+			if err := fillLane(ctx, lanes[k], k, n, newMaker(k)); err != nil {
+				cancel(err)
+			}
+		}()
+	}
+	defer func() {
+		for range lanes {
+			<-done
+		}
+	}()
+	defer cancel(nil)
+	return drain(ctx, lanes, n, emit)
+}
+
+// fillLane makes every piece of worker k.
+func fillLane[T any](ctx context.Context, lane chan<- T, k, n int, make func(i int) (T, error)) error {
+	for i := k; i < n; i += workers {
+		if ctx.Err() != nil {
+			return nil
+		}
+		piece, err := make(i)
+		if err != nil {
+			return err
+		}
+		select {
+		case lane <- piece:
+		case <-ctx.Done():
+			return nil
+		}
+	}
+	return nil
+}
+
+func drain[T any](ctx context.Context, lanes [workers]chan T, n int, emit func(i int, piece T) error) error {
+	for i := range n {
+		if ctx.Err() != nil {
+			return context.Cause(ctx)
+		}
+		select {
+		case piece := <-lanes[i%workers]:
+			if err := emit(i, piece); err != nil {
+				return err
+			}
+		case <-ctx.Done():
+			return context.Cause(ctx)
+		}
+	}
+	return nil
+}

@@ -1,0 +1,122 @@
+package formats
+
+import (
+	"bytes"
+	"context"
+	"errors"
+	"os"
+	"path/filepath"
+	"strings"
+	"testing"
+
+	"homeside/export"
+	"homeside/export/exporttest"
+)
+
+var play = exporttest.Play{To: 1}
+
+func small() *export.Options { return &export.Options{Width: 90, Height: 160, FPS: 10} }
+
+func TestByPath(t *testing.T) {
+	for path, want := range map[string]string{"a.png": ".png", "a.b.GIF": ".gif", "/x.png/y.Avi": ".avi"} {
+		if got, err := ByPath(path); err != nil || got.Ext != want {
+			t.Errorf("ByPath(%q) = %q, %v, want %q", path, got.Ext, err, want)
+		}
+	}
+	for path, want := range map[string]string{
+		"a.bmp":       "a.bmp: no format is called .bmp; there are .png, .gif, .avi",
+		"clip":        "clip: the name must end in one of .png, .gif, .avi",
+		"":            ": the name must end in one of .png, .gif, .avi",
+		"clip.gif.gz": "clip.gif.gz: no format is called .gz; there are .png, .gif, .avi",
+	} {
+		var unknown *UnknownError
+		if _, err := ByPath(path); !errors.As(err, &unknown) || err.Error() != want {
+			t.Errorf("ByPath(%q): got error %v, want %q", path, err, want)
+		}
+	}
+}
+
+// Every format of the table is what it says it is, and can be found by its ending.
+func TestAllAreWhole(t *testing.T) {
+	magic := map[string]string{".png": "\x89PNG\r\n", ".gif": "GIF89a", ".avi": "RIFF"}
+	for _, f := range All {
+		if got, err := ByPath("x" + f.Ext); err != nil || got.Name != f.Name {
+			t.Errorf("ByPath(x%s) = %q, %v, want %q", f.Ext, got.Name, err, f.Name)
+		}
+		if f.Name == "" || f.Ext != strings.ToLower(f.Ext) || (f.MaxFPS > 0) != f.Clip {
+			t.Errorf("format %+v is not filled in", f)
+		}
+		frames := 0
+		o := small()
+		o.Progress = func(_, total int) { frames = total }
+		var b bytes.Buffer
+		if err := f.Write(context.Background(), &b, play, o); err != nil {
+			t.Errorf("%s: %v", f.Name, err)
+		}
+		if m := magic[f.Ext]; m == "" || !strings.HasPrefix(b.String(), m) {
+			t.Errorf("%s begins with %q, want %q", f.Name, b.String()[:8], m)
+		}
+		if (frames == 10) != f.Clip {
+			t.Errorf("%s has %d frames, and Clip is %v", f.Name, frames, f.Clip)
+		}
+	}
+}
+
+func TestSaveWritesWhatWriteWrites(t *testing.T) {
+	for _, f := range All {
+		folder := t.TempDir()
+		path := filepath.Join(folder, "x"+f.Ext)
+		var want bytes.Buffer
+		err := errors.Join(Save(context.Background(), path, play, small()), f.Write(context.Background(), &want, play, small()))
+		got, err2 := os.ReadFile(path)
+		if err := errors.Join(err, err2); err != nil {
+			t.Fatal(err)
+		}
+		if !bytes.Equal(got, want.Bytes()) {
+			t.Errorf("Save %s: %d bytes, want the %d of Write", f.Ext, len(got), want.Len())
+		}
+		if files := exporttest.Files(t, folder); len(files) != 1 {
+			t.Errorf("Save %s: the folder has %v, want the file alone", f.Ext, files)
+		}
+	}
+}
+
+// Cancelled at the middle frame, no clip leaves a file, neither where it was
+// wanted nor in the folder for temporary ones.
+func TestSaveCancelledInTheMiddle(t *testing.T) {
+	for _, f := range All {
+		folder, temp := t.TempDir(), t.TempDir()
+		t.Setenv("TMPDIR", temp)
+		ctx, cancel := context.WithCancel(context.Background())
+		o := small()
+		o.Progress = func(done, total int) {
+			if done >= total/2 {
+				cancel()
+			}
+		}
+		if err := Save(ctx, filepath.Join(folder, "x"+f.Ext), play, o); !errors.Is(err, context.Canceled) {
+			t.Errorf("Save %s cancelled: error %v, want %v", f.Ext, err, context.Canceled)
+		}
+		if left := append(exporttest.Files(t, folder), exporttest.Files(t, temp)...); len(left) != 0 {
+			t.Errorf("Save %s cancelled: %v is left behind", f.Ext, left)
+		}
+	}
+}
+
+func TestSaveErrorsLeaveNothing(t *testing.T) {
+	for _, f := range All {
+		folder := t.TempDir()
+		for path, o := range map[string]*export.Options{
+			filepath.Join(folder, "missing", "x"+f.Ext): small(),
+			filepath.Join(folder, "x"+f.Ext):            {Width: 1, Height: 1},
+			filepath.Join(folder, "x"+f.Ext+".txt"):     small(),
+		} {
+			if err := Save(context.Background(), path, play, o); err == nil || strings.Contains(err.Error(), "\n") {
+				t.Errorf("Save(%s, %+v) = %v, want an error of one line", path, o, err)
+			}
+		}
+		if left := exporttest.Files(t, folder); len(left) != 0 {
+			t.Errorf("%s: %v is left behind", f.Ext, left)
+		}
+	}
+}
