@@ -42,7 +42,12 @@ func (e *Error) Unwrap() error { return e.Err }
 // pathOf writes a JSON pointer as people do: /plays/2/lead_s becomes plays[2].lead_s.
 func pathOf(at jsontext.Pointer) string {
 	var b strings.Builder
+	parts := 0
 	for token := range at.Tokens() {
+		if parts++; parts > mostParts {
+			b.WriteString("...")
+			break
+		}
 		switch {
 		case isIndex(token):
 			b.WriteString("[" + token + "]")
@@ -56,6 +61,9 @@ func pathOf(at jsontext.Pointer) string {
 	}
 	return b.String()
 }
+
+// mostParts is how deep a path is told; lessons are less deep.
+const mostParts = 12
 
 func isIndex(s string) bool { return s != "" && len(s) < 10 && strings.Trim(s, "0123456789") == "" }
 

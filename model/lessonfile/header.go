@@ -41,7 +41,7 @@ func notLesson(data []byte, at jsontext.Pointer, why string) *Error {
 // header reads the file's outermost members until it has both.
 func header(data []byte) (format, version jsontext.Value, err error) {
 	if len(bytes.TrimSpace(data)) == 0 {
-		return nil, nil, notLesson(data, "", "the file is empty")
+		return nil, nil, notLesson(nil, "", "the file is empty")
 	}
 	d := jsontext.NewDecoder(bytes.NewBuffer(data), jsontext.AllowDuplicateNames(true))
 	if d.PeekKind() != '{' {
