@@ -47,19 +47,19 @@ func offset(o court.Offset, ownSide bool) string {
 // relation is the word between a distance and a line.
 func relation(o court.Offset, ownSide bool) string {
 	switch {
-	case o.Line == "centreline" && o.Inside:
+	case o.Line == court.CentrelineName && o.Inside:
 		return "right of"
-	case o.Line == "centreline":
+	case o.Line == court.CentrelineName:
 		return "left of"
 	case !ownSide:
 		return "over the net from"
-	case o.Line == "kitchen line" && !o.Inside:
+	case o.Line == court.KitchenName && !o.Inside:
 		return "behind"
-	case o.Line == "kitchen line":
+	case o.Line == court.KitchenName:
 		return "in front of"
 	case o.Inside:
 		return "inside"
-	case o.Line == "baseline":
+	case o.Line == court.BaselineName:
 		return "behind"
 	default:
 		return "outside"

@@ -2,6 +2,7 @@ package compose
 
 import (
 	"fmt"
+	"strings"
 
 	"homeside/canvas"
 	"homeside/canvas/look"
@@ -11,8 +12,21 @@ import (
 	"homeside/model/units"
 )
 
+// playerPrefix begins the IDs of a player's shapes.
+const playerPrefix = "player."
+
 // PlayerShape is the ID of a player's disc.
-func PlayerShape(id game.Player) string { return "player." + id.String() }
+func PlayerShape(id game.Player) string { return playerPrefix + id.String() }
+
+// PlayerOfShape is the player whose disc has this ID.
+func PlayerOfShape(shape string) (game.Player, bool) {
+	name, ok := strings.CutPrefix(shape, playerPrefix)
+	if !ok {
+		return 0, false
+	}
+	id, err := game.ParsePlayer(name)
+	return id, err == nil
+}
 
 // players draws the four players: disc with initials, notch for the facing,
 // bar on the paddle hand's side.

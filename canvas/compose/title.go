@@ -10,7 +10,10 @@ import (
 	"homeside/model/units"
 )
 
-type colour = color.NRGBA
+type (
+	colour = color.NRGBA
+	feet   = units.Feet
+)
 
 func degrees(i int) units.Degrees { return units.Degrees(i) }
 

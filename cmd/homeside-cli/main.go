@@ -26,7 +26,10 @@ const (
 var errFaults = errors.New("faults found")
 
 // commands are the commands in the order of the help text.
-var commands = []func() *cobra.Command{}
+var commands = []func() *cobra.Command{
+	exportCommand,
+	infoCommand,
+}
 
 func main() {
 	ctx, stop := signal.NotifyContext(context.Background(), os.Interrupt)

@@ -2,6 +2,13 @@ package court
 
 import "homeside/model/units"
 
+// Names of the lines that need no side.
+const (
+	BaselineName   = "baseline"
+	KitchenName    = "kitchen line"
+	CentrelineName = "centreline"
+)
+
 // Line is one painted line: a name, an end where it has one, and its area.
 type Line struct {
 	Name string // "baseline", "kitchen line", "centreline", "right sideline", "left sideline"
@@ -18,9 +25,9 @@ func linesOf(e End) []Line {
 		return Line{name, e, RectOf(OwnPoint(e, r1, b1), OwnPoint(e, r2, b2))}
 	}
 	return []Line{
-		own("baseline", -HalfWidth, Baseline-LineWidth, HalfWidth, Baseline),
-		own("kitchen line", -HalfWidth, Kitchen-LineWidth, HalfWidth, Kitchen),
-		own("centreline", -LineWidth/2, Kitchen, LineWidth/2, Baseline),
+		own(BaselineName, -HalfWidth, Baseline-LineWidth, HalfWidth, Baseline),
+		own(KitchenName, -HalfWidth, Kitchen-LineWidth, HalfWidth, Kitchen),
+		own(CentrelineName, -LineWidth/2, Kitchen, LineWidth/2, Baseline),
 		own("right sideline", HalfWidth-LineWidth, 0, HalfWidth, Baseline),
 		own("left sideline", -HalfWidth, 0, -HalfWidth+LineWidth, Baseline),
 	}
@@ -34,10 +41,10 @@ type Offset struct {
 }
 
 // FromBaseline is p's distance from the baseline of its own half; Inside is toward the net.
-func FromBaseline(e End, p Point) Offset { return across("baseline", Baseline-p.Y*e.Sign()) }
+func FromBaseline(e End, p Point) Offset { return across(BaselineName, Baseline-p.Y*e.Sign()) }
 
 // FromKitchen is p's distance from the kitchen line of end e; Inside is in the kitchen.
-func FromKitchen(e End, p Point) Offset { return across("kitchen line", Kitchen-p.Y*e.Sign()) }
+func FromKitchen(e End, p Point) Offset { return across(KitchenName, Kitchen-p.Y*e.Sign()) }
 
 // FromSideline is p's distance from the nearer sideline of end e, named right or left by that team's view.
 func FromSideline(e End, p Point) Offset {
@@ -46,7 +53,7 @@ func FromSideline(e End, p Point) Offset {
 }
 
 // FromCentreline is p's distance from the centreline's middle; Inside means on the team's right.
-func FromCentreline(e End, p Point) Offset { return across("centreline", p.X*SideX(e, Right)) }
+func FromCentreline(e End, p Point) Offset { return across(CentrelineName, p.X*SideX(e, Right)) }
 
 func across(name string, inside units.Feet) Offset {
 	return Offset{name, max(inside, -inside), inside >= 0}

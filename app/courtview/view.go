@@ -1,0 +1,206 @@
+package courtview
+
+import (
+	"image"
+
+	"fyne.io/fyne/v2"
+	fynecanvas "fyne.io/fyne/v2/canvas"
+	"fyne.io/fyne/v2/driver/desktop"
+	"fyne.io/fyne/v2/widget"
+
+	"homeside/app/gesture"
+	"homeside/app/session"
+	"homeside/canvas"
+	"homeside/canvas/compose"
+	"homeside/canvas/pick"
+	"homeside/canvas/raster"
+	"homeside/model/court"
+	"homeside/model/game"
+	"homeside/words"
+)
+
+// pointPx is how many pixels of an unscaled screen a point takes in the window.
+const pointPx = 1.25
+
+// reach is how far beside a player, in points, the pointer still takes hold.
+const reach = 6
+
+// View is the widget.
+type View struct {
+	widget.BaseWidget
+	session *session.Session
+	raster  *fynecanvas.Raster
+	events  Events
+
+	turn   canvas.Turn
+	layout compose.Layout
+	frames *raster.Frames
+	drawn  key // what frames was made for
+	drag   gesture.Drag
+}
+
+// Events are what the view tells the window; nil means nobody listens.
+type Events struct {
+	Status  func(text string) // what the hand is doing, "" when it rests
+	Painted func(revision int)
+}
+
+// key is everything the static layer depends on.
+type key struct {
+	revision, width, height int
+	turn                    canvas.Turn
+}
+
+var (
+	_ desktop.Mouseable = (*View)(nil)
+	_ fyne.Draggable    = (*View)(nil)
+)
+
+// New is a view of a session.
+func New(s *session.Session, e Events) *View {
+	v := &View{session: s, events: e}
+	v.raster = fynecanvas.NewRaster(v.paint)
+	v.ExtendBaseWidget(v)
+	return v
+}
+
+// CreateRenderer implements fyne.Widget.
+func (v *View) CreateRenderer() fyne.WidgetRenderer { return widget.NewSimpleRenderer(v.raster) }
+
+// MinSize implements fyne.Widget.
+func (v *View) MinSize() fyne.Size { return fyne.NewSize(220, 300) }
+
+// Refresh asks for a paint; many calls before it make one.
+func (v *View) Refresh() { v.raster.Refresh() }
+
+// SetTurn lays the court down or stands it up.
+func (v *View) SetTurn(t canvas.Turn) {
+	v.turn = t
+	v.Refresh()
+}
+
+// Turn is how the court lies.
+func (v *View) Turn() canvas.Turn { return v.turn }
+
+// paint draws the moment at a size in device pixels. The image is the view's
+// own and is drawn over by the next paint.
+func (v *View) paint(w, h int) image.Image {
+	r := v.session.Current()
+	if r == nil || w < 2 || h < 2 {
+		return image.NewRGBA(image.Rect(0, 0, max(w, 1), max(h, 1)))
+	}
+	surface := v.session.Lesson().Venue.Surface()
+	p := compose.Of(r, surface, v.turn)
+	if k := (key{v.session.Revision(), w, h, v.turn}); v.frames == nil || k != v.drawn {
+		v.layout = compose.ForWindow(w, h, v.turn, surface, v.scale(w)*pointPx)
+		v.frames = raster.NewFrames(p.StaticIn(v.layout))
+		v.drawn = k
+	}
+	scene := p.MovingIn(v.layout, v.session.Now())
+	if id, at, ok := v.drag.Active(); ok {
+		p.Measure(scene, id, at)
+	}
+	if v.events.Painted != nil {
+		v.events.Painted(v.session.Revision())
+	}
+	return v.frames.Draw(scene)
+}
+
+// scale is how many device pixels make one of the toolkit's units.
+func (v *View) scale(w int) float64 {
+	if width := v.Size().Width; width > 0 {
+		return float64(w) / float64(width)
+	}
+	return 1
+}
+
+// toPx is a position in the widget in device pixels.
+func (v *View) toPx(p fyne.Position) canvas.Px {
+	k := v.scale(v.layout.Width)
+	return canvas.Px{X: float64(p.X) * k, Y: float64(p.Y) * k}
+}
+
+// OnScreen is where each player stands in the window, in device pixels.
+func (v *View) OnScreen() map[game.Player]canvas.Px {
+	out := map[game.Player]canvas.Px{}
+	r := v.session.Current()
+	if r == nil {
+		return out
+	}
+	corner := fyne.CurrentApp().Driver().AbsolutePositionForObject(v)
+	k := v.scale(v.layout.Width)
+	for id, p := range r.At(v.session.Now()).Players {
+		px := v.layout.Court.ToPx(p.Drawn.Place)
+		out[game.Player(id)] = canvas.Px{X: px.X + float64(corner.X)*k, Y: px.Y + float64(corner.Y)*k}
+	}
+	return out
+}
+
+func (v *View) toCourt(p fyne.Position) court.Point { return v.layout.Court.ToCourt(v.toPx(p)) }
+
+// MouseDown implements desktop.Mouseable: it takes hold of a player.
+func (v *View) MouseDown(e *desktop.MouseEvent) {
+	if v.frames == nil || e.Button != desktop.MouseButtonPrimary {
+		return
+	}
+	id, ok := v.playerAt(v.toPx(e.Position))
+	if !ok {
+		return
+	}
+	at := v.session.Current().At(v.session.Now()).Players[id].Drawn.Place
+	v.drag.Press(v.session, id, at, v.toCourt(e.Position))
+}
+
+// MouseUp implements desktop.Mouseable.
+func (v *View) MouseUp(*desktop.MouseEvent) { v.release() }
+
+// Dragged implements fyne.Draggable.
+func (v *View) Dragged(e *fyne.DragEvent) {
+	v.drag.Move(v.toCourt(e.Position))
+	if id, at, ok := v.drag.Active(); ok {
+		v.say(v.session.Lesson().Player(id).Name + ": " + words.Place(id.Team(), at))
+	}
+}
+
+// DragEnd implements fyne.Draggable.
+func (v *View) DragEnd() { v.release() }
+
+func (v *View) release() {
+	if id, _, ok := v.drag.Active(); ok {
+		v.drag.Release("move " + v.session.Lesson().Player(id).Name)
+	}
+	v.drag.Release("")
+	v.say("")
+}
+
+// Cancel drops a drag under way and says whether there was one.
+func (v *View) Cancel() bool {
+	if !v.drag.Down() {
+		return false
+	}
+	v.drag.Cancel()
+	v.say("")
+	v.Refresh()
+	return true
+}
+
+func (v *View) say(s string) {
+	if v.events.Status != nil {
+		v.events.Status(s)
+	}
+}
+
+// playerAt is the player under a pixel.
+func (v *View) playerAt(px canvas.Px) (game.Player, bool) {
+	r := v.session.Current()
+	if r == nil {
+		return 0, false
+	}
+	scene := compose.Of(r, court.Rect{}, v.turn).MovingIn(v.layout, v.session.Now())
+	isPlayer := func(id string) bool { _, ok := compose.PlayerOfShape(id); return ok }
+	id, ok := pick.At(scene, px, reach*v.layout.PxPerPoint, isPlayer)
+	if !ok {
+		return 0, false
+	}
+	return compose.PlayerOfShape(id)
+}

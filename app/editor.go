@@ -1,0 +1,150 @@
+package app
+
+import (
+	"io"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/container"
+	"fyne.io/fyne/v2/widget"
+
+	"homeside/app/courtview"
+	"homeside/app/panel"
+	"homeside/app/rallystrip"
+	"homeside/app/session"
+	"homeside/model/lesson"
+)
+
+// Options say how the editor starts. The zero value shows an empty lesson.
+type Options struct {
+	Lesson lesson.Lesson
+	Path   string    // of the lesson's file; empty if it has none
+	Trace  io.Writer // told what the window does; nil means nobody asks
+}
+
+// Editor is the window and what it shows.
+type Editor struct {
+	win     fyne.Window
+	session *session.Session
+	court   *courtview.View
+	strip   *rallystrip.Strip
+	plays   *panel.Plays
+	score   *panel.Score
+	bar     *playbar
+	status  *widget.Label
+	clock   *frameClock
+	trace   *Trace
+	shown   int // the revision the words were made for
+	painted int // the last revision traced
+}
+
+// New makes the editor's window; Show it and run the app.
+func New(a fyne.App, o Options) *Editor {
+	e := &Editor{win: a.NewWindow("Homeside"), trace: NewTrace(o.Trace), shown: -1}
+	e.session = session.New(o.Lesson, o.Path, func() { e.changed() })
+	e.court = courtview.New(e.session, courtview.Events{Status: e.say, Painted: e.paintedRevision})
+	e.strip = rallystrip.New(e.session)
+	e.plays = panel.NewPlays(e.session)
+	e.score = panel.NewScore(e.session)
+	e.bar = newPlaybar(e.session)
+	e.status = widget.NewLabel("")
+	e.status.Truncation = fyne.TextTruncateEllipsis
+	e.clock = newFrameClock(e.session)
+	e.win.SetContent(e.content())
+	e.win.SetMainMenu(e.menu())
+	e.win.Canvas().SetOnTypedKey(e.key)
+	e.win.SetCloseIntercept(e.quit)
+	e.win.Resize(fyne.NewSize(1280, 800))
+	e.changed()
+	return e
+}
+
+// Show shows the window.
+func (e *Editor) Show() { e.win.Show() }
+
+// Window is the editor's window.
+func (e *Editor) Window() fyne.Window { return e.win }
+
+// content lays the parts out: the score first, the plays beside the court, the
+// rally strip under both.
+func (e *Editor) content() fyne.CanvasObject {
+	under := container.NewBorder(nil, e.status, nil, nil, container.NewBorder(e.bar.box, nil, nil, nil, e.strip))
+	middle := container.NewHSplit(e.plays.List, e.court)
+	middle.Offset = 0.26
+	return container.NewBorder(e.score.Box, under, nil, nil, middle)
+}
+
+// changed shows the session as it is now. While a play runs only the pictures
+// change; words and lists follow when the lesson or the play does.
+func (e *Editor) changed() {
+	if e.court == nil {
+		return
+	}
+	e.court.Refresh()
+	e.strip.Refresh()
+	e.bar.refresh()
+	e.clock.follow()
+	if e.shown == e.session.Revision() && !e.bar.turned() {
+		return
+	}
+	e.shown = e.session.Revision()
+	if !e.session.Previewing() {
+		e.plays.Refresh()
+		e.score.Refresh()
+		e.title()
+		e.traceStep()
+	}
+}
+
+// traceStep tells the state of the history: the last step done and whether the
+// lesson differs from its file.
+func (e *Editor) traceStep() {
+	step, _ := e.session.CanUndo()
+	e.trace.say("step %q modified=%v playing=%v", step, e.session.Modified(), e.session.Playing())
+}
+
+// title names the lesson and marks one that differs from its file.
+func (e *Editor) title() {
+	name := e.session.Lesson().Title
+	if name == "" {
+		name = "Untitled lesson"
+	}
+	if e.session.Modified() {
+		name = "• " + name
+	}
+	e.win.SetTitle(name + " - Homeside")
+}
+
+func (e *Editor) say(text string) { e.status.SetText(text) }
+
+// paintedRevision is called from within a paint. It tells where the players
+// are in the window, in pixels.
+func (e *Editor) paintedRevision(revision int) {
+	if revision == e.painted || e.trace == nil {
+		return
+	}
+	e.painted = revision
+	for id, at := range e.court.OnScreen() {
+		e.trace.say("at %v %.0f %.0f", id, at.X, at.Y)
+	}
+	e.trace.say("painted %d", revision)
+}
+
+// key is a key that no widget and no menu has taken.
+func (e *Editor) key(k *fyne.KeyEvent) {
+	switch k.Name {
+	case fyne.KeySpace:
+		e.session.TogglePlay()
+	case fyne.KeyRight:
+		e.session.NextEvent()
+	case fyne.KeyLeft:
+		e.session.PreviousEvent()
+	case fyne.KeyHome:
+		e.session.Seek(-lesson.MaxOffset)
+	case fyne.KeyEnd:
+		if r := e.session.Current(); r != nil {
+			e.session.Seek(r.To)
+		}
+	case fyne.KeyEscape:
+		e.court.Cancel()
+	}
+}

@@ -1,0 +1,69 @@
+package app
+
+import (
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/driver/desktop"
+
+	"homeside/canvas"
+)
+
+// menu is the main menu. Undo and redo are the toolkit's own shortcuts: other
+// ones with Ctrl+Z do not arrive.
+func (e *Editor) menu() *fyne.MainMenu {
+	item := func(label string, do func(), shortcut fyne.Shortcut) *fyne.MenuItem {
+		m := fyne.NewMenuItem(label, e.guard(do))
+		m.Shortcut = shortcut
+		return m
+	}
+	return fyne.NewMainMenu(
+		fyne.NewMenu("File",
+			item("Open…", e.askOpen, ctrl(fyne.KeyO)),
+			item("Save", e.save, ctrl(fyne.KeyS)),
+			item("Save as…", e.askSaveAs, ctrlShift(fyne.KeyS)),
+			fyne.NewMenuItemSeparator(),
+			item("Export…", e.askExport, ctrl(fyne.KeyE)),
+		),
+		fyne.NewMenu("Edit",
+			item("Undo", e.undo, &fyne.ShortcutUndo{}),
+			item("Redo", e.redo, &fyne.ShortcutRedo{}),
+		),
+		fyne.NewMenu("Play",
+			item("Play or pause\tSpace", e.session.TogglePlay, nil),
+			item("Next event\tRight", e.session.NextEvent, nil),
+			item("Previous event\tLeft", e.session.PreviousEvent, nil),
+		),
+		fyne.NewMenu("View",
+			item("Upright court", func() { e.court.SetTurn(canvas.Upright) }, nil),
+			item("Lying court", func() { e.court.SetTurn(canvas.Lying) }, nil),
+		),
+	)
+}
+
+// guard keeps a menu's shortcut from acting under an open dialog.
+func (e *Editor) guard(do func()) func() {
+	return func() {
+		if e.win.Canvas().Overlays().Top() == nil {
+			do()
+		}
+	}
+}
+
+func (e *Editor) undo() {
+	e.court.Cancel()
+	e.session.Undo()
+	e.trace.say("undone")
+}
+
+func (e *Editor) redo() {
+	e.court.Cancel()
+	e.session.Redo()
+	e.trace.say("redone")
+}
+
+func ctrl(k fyne.KeyName) fyne.Shortcut {
+	return &desktop.CustomShortcut{KeyName: k, Modifier: fyne.KeyModifierShortcutDefault}
+}
+
+func ctrlShift(k fyne.KeyName) fyne.Shortcut {
+	return &desktop.CustomShortcut{KeyName: k, Modifier: fyne.KeyModifierShortcutDefault | fyne.KeyModifierShift}
+}

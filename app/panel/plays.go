@@ -1,0 +1,96 @@
+// Package panel holds the window's lists and strips of words: the plays, the
+// score strip. It promises widgets that read the session and call back; they
+// keep no state of the lesson.
+package panel
+
+import (
+	"fmt"
+	"image"
+
+	"fyne.io/fyne/v2"
+	fynecanvas "fyne.io/fyne/v2/canvas"
+	"fyne.io/fyne/v2/container"
+	"fyne.io/fyne/v2/widget"
+
+	"homeside/app/session"
+	"homeside/canvas"
+	"homeside/canvas/compose"
+	"homeside/canvas/raster"
+	"homeside/model/rally"
+)
+
+// Size of the small court beside a play's sentence, in pixels.
+const (
+	thumbWidth  = 46
+	thumbHeight = 88
+)
+
+// Plays is the list of plays: a sentence with a small court each.
+type Plays struct {
+	List    *widget.List
+	session *session.Session
+	thumbs  map[int]image.Image
+	made    int // the revision thumbs belong to
+}
+
+// NewPlays is the list of a session's plays.
+func NewPlays(s *session.Session) *Plays {
+	p := &Plays{session: s}
+	p.List = widget.NewList(
+		func() int { return len(s.Lesson().Plays) },
+		newRow,
+		p.fill,
+	)
+	p.List.OnSelected = s.SelectPlay
+	return p
+}
+
+func newRow() fyne.CanvasObject {
+	small := fynecanvas.NewImageFromImage(nil)
+	small.FillMode = fynecanvas.ImageFillContain
+	small.SetMinSize(fyne.NewSize(thumbWidth, thumbHeight))
+	title := widget.NewLabel("")
+	title.Wrapping = fyne.TextWrapWord
+	return container.NewBorder(nil, nil, small, nil, title)
+}
+
+func (p *Plays) fill(i widget.ListItemID, o fyne.CanvasObject) {
+	row := o.(*fyne.Container).Objects
+	play := p.session.Lesson().Plays[i]
+	row[0].(*widget.Label).SetText(fmt.Sprintf("%d. %s", i+1, play.Title))
+	small := row[1].(*fynecanvas.Image)
+	small.Image = p.thumb(i)
+	small.Refresh()
+}
+
+// thumb is the small court of play i, kept until the lesson changes.
+func (p *Plays) thumb(i int) image.Image {
+	if p.thumbs == nil || p.made != p.session.Revision() && !p.session.Previewing() {
+		p.thumbs, p.made = map[int]image.Image{}, p.session.Revision()
+	}
+	if img, ok := p.thumbs[i]; ok {
+		return img
+	}
+	img := Thumb(p.session, i)
+	p.thumbs[i] = img
+	return img
+}
+
+// Thumb is a small picture of play i at its serve; nil if it cannot be solved.
+func Thumb(s *session.Session, i int) image.Image {
+	r, err := rally.Solve(s.Lesson(), i)
+	if err != nil {
+		return nil
+	}
+	surface := s.Lesson().Venue.Surface()
+	const sharp = 2
+	l := compose.ForWindow(thumbWidth*sharp, thumbHeight*sharp, canvas.Upright, surface, 0.45*sharp)
+	p := compose.Of(r, surface, canvas.Upright)
+	return raster.NewFrames(p.StaticIn(l)).Draw(p.MovingIn(l, 0))
+}
+
+// Refresh shows the session's plays and the one selected.
+func (p *Plays) Refresh() {
+	p.List.Refresh()
+	p.List.Select(p.session.PlayIndex())
+}

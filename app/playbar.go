@@ -1,0 +1,61 @@
+package app
+
+import (
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/container"
+	"fyne.io/fyne/v2/theme"
+	"fyne.io/fyne/v2/widget"
+
+	"homeside/app/session"
+	"homeside/words"
+)
+
+// playbar is the row of buttons over the rally strip.
+type playbar struct {
+	session *session.Session
+	box     *fyne.Container
+	play    *widget.Button
+	now     *widget.Label
+	speed   *widget.Select
+	playing bool
+	text    string
+}
+
+var speeds = []struct {
+	name string
+	rate float64
+}{{"Match speed", 1}, {"Half speed", 0.5}, {"Walk (0.4)", 0.4}, {"Quarter speed", 0.25}}
+
+func newPlaybar(s *session.Session) *playbar {
+	b := &playbar{session: s, now: widget.NewLabel("")}
+	b.play = widget.NewButtonWithIcon("Play", theme.MediaPlayIcon(), s.TogglePlay)
+	names := make([]string, len(speeds))
+	for i, v := range speeds {
+		names[i] = v.name
+	}
+	b.speed = widget.NewSelect(names, nil)
+	b.speed.SetSelectedIndex(0)
+	b.speed.OnChanged = func(string) { s.SetSpeed(speeds[b.speed.SelectedIndex()].rate) }
+	b.box = container.NewHBox(
+		widget.NewButtonWithIcon("", theme.MediaSkipPreviousIcon(), s.PreviousEvent),
+		b.play,
+		widget.NewButtonWithIcon("", theme.MediaSkipNextIcon(), s.NextEvent),
+		b.speed, b.now,
+	)
+	return b
+}
+
+// turned says whether playing has started or stopped since the last refresh.
+func (b *playbar) turned() bool { return b.playing != b.session.Playing() }
+
+func (b *playbar) refresh() {
+	if b.turned() {
+		b.playing = b.session.Playing()
+		b.play.SetText(map[bool]string{true: "Pause", false: "Play"}[b.playing])
+		b.play.SetIcon(map[bool]fyne.Resource{true: theme.MediaPauseIcon(), false: theme.MediaPlayIcon()}[b.playing])
+	}
+	if text := words.Seconds(b.session.Now()); !b.playing && text != b.text {
+		b.text = text
+		b.now.SetText(text)
+	}
+}

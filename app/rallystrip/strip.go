@@ -1,0 +1,95 @@
+// Package rallystrip is the rally strip in the window: lanes of time for the
+// ball and the players, event lines, the play head. It promises that a press or
+// a drag shows that moment; it talks to nothing but the session.
+package rallystrip
+
+import (
+	"image"
+
+	"fyne.io/fyne/v2"
+	fynecanvas "fyne.io/fyne/v2/canvas"
+	"fyne.io/fyne/v2/driver/desktop"
+	"fyne.io/fyne/v2/widget"
+
+	"homeside/app/session"
+	"homeside/canvas/compose"
+	"homeside/canvas/raster"
+)
+
+// pointPx is how many pixels of an unscaled screen a point takes in the window.
+const pointPx = 1.25
+
+// Strip is the widget.
+type Strip struct {
+	widget.BaseWidget
+	session *session.Session
+	raster  *fynecanvas.Raster
+
+	scene  compose.Strip
+	frames *raster.Frames
+	drawn  key
+}
+
+// key is everything the still part depends on.
+type key struct{ revision, width, height int }
+
+var (
+	_ desktop.Mouseable = (*Strip)(nil)
+	_ fyne.Draggable    = (*Strip)(nil)
+)
+
+// New is the strip of a session.
+func New(s *session.Session) *Strip {
+	v := &Strip{session: s}
+	v.raster = fynecanvas.NewRaster(v.paint)
+	v.ExtendBaseWidget(v)
+	return v
+}
+
+// CreateRenderer implements fyne.Widget.
+func (v *Strip) CreateRenderer() fyne.WidgetRenderer { return widget.NewSimpleRenderer(v.raster) }
+
+// MinSize implements fyne.Widget.
+func (v *Strip) MinSize() fyne.Size { return fyne.NewSize(300, 150) }
+
+// Refresh asks for a paint; many calls before it make one.
+func (v *Strip) Refresh() { v.raster.Refresh() }
+
+func (v *Strip) paint(w, h int) image.Image {
+	r := v.session.Current()
+	if r == nil || w < 2 || h < 2 {
+		return image.NewRGBA(image.Rect(0, 0, max(w, 1), max(h, 1)))
+	}
+	if k := (key{v.session.Revision(), w, h}); v.frames == nil || k != v.drawn {
+		v.scene = compose.Strip{Rally: r, Width: w, Height: h, PxPerPoint: v.scale(w) * pointPx}
+		v.frames = raster.NewFrames(v.scene.Static())
+		v.drawn = k
+	}
+	return v.frames.Draw(v.scene.Moving(v.session.Now()))
+}
+
+func (v *Strip) scale(w int) float64 {
+	if width := v.Size().Width; width > 0 {
+		return float64(w) / float64(width)
+	}
+	return 1
+}
+
+func (v *Strip) seek(p fyne.Position) {
+	if v.frames != nil {
+		v.session.Pause()
+		v.session.Seek(v.scene.TimeAt(float64(p.X) * v.scale(v.scene.Width)))
+	}
+}
+
+// MouseDown implements desktop.Mouseable.
+func (v *Strip) MouseDown(e *desktop.MouseEvent) { v.seek(e.Position) }
+
+// MouseUp implements desktop.Mouseable.
+func (v *Strip) MouseUp(*desktop.MouseEvent) {}
+
+// Dragged implements fyne.Draggable.
+func (v *Strip) Dragged(e *fyne.DragEvent) { v.seek(e.Position) }
+
+// DragEnd implements fyne.Draggable.
+func (v *Strip) DragEnd() {}

@@ -1,0 +1,121 @@
+package main
+
+import (
+	"fmt"
+	"strconv"
+	"strings"
+
+	"github.com/spf13/cobra"
+
+	"homeside/canvas"
+	"homeside/canvas/compose"
+	"homeside/export"
+	"homeside/export/formats"
+	"homeside/model/units"
+)
+
+// exportFlags are the flags of the export command as they are typed.
+type exportFlags struct {
+	out, size, view string
+	play, fps       int
+	at, from, to    float64
+	speed           float64
+}
+
+func exportCommand() *cobra.Command {
+	var f exportFlags
+	c := &cobra.Command{
+		Use:   "export LESSON --out FILE",
+		Short: "Draw a play as a still or a clip; the file's ending says the format",
+		Args:  cobra.ExactArgs(1),
+		RunE:  func(c *cobra.Command, args []string) error { return exportPlay(c, args[0], f) },
+	}
+	fl := c.Flags()
+	fl.StringVar(&f.out, "out", "", "file to write: "+endings())
+	fl.IntVar(&f.play, "play", 1, "number of the play, counted from 1")
+	fl.Float64Var(&f.at, "at", 0, "moment of a still in seconds after the serve")
+	fl.Float64Var(&f.from, "from", 0, "start of a clip in seconds after the serve (the play's own start if not given)")
+	fl.Float64Var(&f.to, "to", 0, "end of a clip (the play's own end if not given)")
+	fl.StringVar(&f.size, "size", "", "width x height in pixels, such as 1080x1920")
+	fl.IntVar(&f.fps, "fps", 0, "frames a second of a clip (25 if not given)")
+	fl.Float64Var(&f.speed, "speed", 1, "speed of a clip, 0.5 for half speed")
+	fl.StringVar(&f.view, "view", "upright", "upright or lying")
+	if err := c.MarkFlagRequired("out"); err != nil {
+		panic(err) // the flag is defined above
+	}
+	return c
+}
+
+func endings() string {
+	all := make([]string, len(formats.All))
+	for i, f := range formats.All {
+		all[i] = f.Ext
+	}
+	return strings.Join(all, ", ")
+}
+
+func exportPlay(c *cobra.Command, path string, f exportFlags) error {
+	o, err := f.options(c)
+	if err != nil {
+		return err
+	}
+	turn, err := parseView(f.view)
+	if err != nil {
+		return err
+	}
+	l, r, err := openPlay(path, f.play)
+	if err != nil {
+		return err
+	}
+	return formats.Save(c.Context(), f.out, compose.Of(r, l.Venue.Surface(), turn), o)
+}
+
+func (f exportFlags) options(c *cobra.Command) (*export.Options, error) {
+	given := c.Flags().Changed
+	if given("at") && (given("from") || given("to")) {
+		return nil, fmt.Errorf("--at is for a still, --from and --to are for a clip: give one or the other")
+	}
+	if given("fps") && f.fps < 1 {
+		return nil, fmt.Errorf("--fps %d: want at least 1", f.fps)
+	}
+	o := &export.Options{FPS: f.fps, Speed: f.speed}
+	if given("speed") && f.speed <= 0 {
+		return nil, fmt.Errorf("--speed %v: want more than 0", f.speed)
+	}
+	for name, at := range map[string]**units.Seconds{"at": &o.At, "from": &o.From, "to": &o.To} {
+		if given(name) {
+			v := units.Seconds(map[string]float64{"at": f.at, "from": f.from, "to": f.to}[name])
+			*at = &v
+		}
+	}
+	if !given("size") {
+		return o, nil
+	}
+	var err error
+	o.Width, o.Height, err = parseSize(f.size)
+	return o, err
+}
+
+// parseSize reads "1080x1920".
+func parseSize(s string) (w, h int, err error) {
+	ws, hs, ok := strings.Cut(s, "x")
+	if ok {
+		w, err = strconv.Atoi(ws)
+		if err == nil {
+			h, err = strconv.Atoi(hs)
+		}
+	}
+	if !ok || err != nil || w < 1 || h < 1 {
+		return 0, 0, fmt.Errorf("--size %q: want width x height in pixels, such as 1080x1920", s)
+	}
+	return w, h, nil
+}
+
+func parseView(s string) (canvas.Turn, error) {
+	for _, t := range []canvas.Turn{canvas.Upright, canvas.Lying} {
+		if t.String() == s {
+			return t, nil
+		}
+	}
+	return 0, fmt.Errorf("--view %q: want upright or lying", s)
+}

@@ -1,0 +1,78 @@
+// Command homeside is the editor. It opens the lesson file it is given, or the
+// built-in lesson.
+package main
+
+import (
+	"errors"
+	"fmt"
+	"io"
+	"os"
+
+	fyneapp "fyne.io/fyne/v2/app"
+
+	"homeside/app"
+	"homeside/assets"
+	"homeside/model/lesson"
+	"homeside/model/lessonfile"
+)
+
+// appID names the program's preferences.
+const appID = "homeside.editor"
+
+// traceVariable names the environment variable with the file that the window
+// tells what it does; for tests.
+const traceVariable = "HOMESIDE_TRACE"
+
+func main() {
+	if err := run(os.Args[1:]); err != nil {
+		fmt.Fprintln(os.Stderr, "homeside: "+err.Error())
+		os.Exit(2)
+	}
+}
+
+func run(args []string) error {
+	if len(args) > 1 {
+		return errors.New("want at most one lesson file: homeside [LESSON]")
+	}
+	if os.Getenv("DISPLAY") == "" && os.Getenv("WAYLAND_DISPLAY") == "" && needsDisplay {
+		return errors.New("there is no display: log in to a desktop, or export with homeside-cli")
+	}
+	o := app.Options{}
+	var err error
+	if o.Lesson, o.Path, err = lessonOf(args); err != nil {
+		return err
+	}
+	if o.Trace, err = openTrace(os.Getenv(traceVariable)); err != nil {
+		return err
+	}
+	a := fyneapp.NewWithID(appID)
+	app.New(a, o).Show()
+	a.Run()
+	return nil
+}
+
+// lessonOf is the lesson to show and its path, empty for the built-in one.
+func lessonOf(args []string) (lesson.Lesson, string, error) {
+	if len(args) == 1 {
+		l, err := lessonfile.Open(args[0])
+		return l, args[0], err
+	}
+	f, err := assets.Lessons.Open(assets.FirstLesson)
+	if err != nil {
+		return lesson.Lesson{}, "", err
+	}
+	defer f.Close()
+	l, err := lessonfile.Read(f)
+	return l, "", err
+}
+
+func openTrace(path string) (io.Writer, error) {
+	if path == "" {
+		return nil, nil
+	}
+	f, err := os.Create(path)
+	if err != nil {
+		return nil, fmt.Errorf("%s: %w", traceVariable, err)
+	}
+	return f, nil
+}
