@@ -1,0 +1,121 @@
+package flight
+
+import "math"
+
+// firstStep is where the search for a step begins, at a tolerance of 1e-9.
+const firstStep = 0.04 // s
+
+// Fly is the flight from a launch until the ball lands, meets the net or Longest
+// has passed; how it ended is the path's Outcome. The error says that the flight
+// could not start: ErrModel, ErrNotFinite, ErrBelow or ErrAbsurd.
+func (m Model) Fly(from State) (*Path, error) {
+	if err := m.check(); err != nil {
+		return nil, err
+	}
+	if err := m.checkStart(from); err != nil {
+		return nil, err
+	}
+	p := &Path{knots: make([]knot, 0, 32)}
+	m.fly(p, from, m.tolerance(), true)
+	return p, nil
+}
+
+// fly fills p with the flight from a checked launch. Without stop the net is
+// passed through. Knots are kept if p came with room for them.
+func (m Model) fly(p *Path, from State, tolerance float64, stop bool) {
+	f := m.forces(from.Spin)
+	r, keep := float64(m.Ball.Radius()), p.knots != nil
+	k := knot{p: from.At, v: from.Velocity, a: f.acceleration(from.Velocity)}
+	k.p.Z = max(k.p.Z, r)
+	p.begin(k, from.Spin)
+	end := m.longest()
+	for h := firstStep * math.Pow(tolerance/1e-9, 0.2); ; {
+		if k.p.Z <= r && k.v.Z <= 0 { // it lies on the court
+			p.finish(k, Landed)
+			return
+		}
+		h = min(h, longestStep, max(end-k.t, shortestStep))
+		next := f.advance(&k, &h, tolerance)
+		o, share := m.events(p, &k, &next, r, stop)
+		if share < 1 {
+			next = inside(&k, &next, share)
+		}
+		if keep {
+			p.knots = append(p.knots, next)
+		}
+		if share < 1 || next.t >= end {
+			if o == Landed {
+				next.p.Z = r
+			}
+			if keep {
+				p.knots[len(p.knots)-1] = next
+			}
+			p.finish(next, o)
+			return
+		}
+		k = next
+	}
+}
+
+// events notes in p what happens between a and b and gives the outcome and the
+// share of the step at which the flight ends: 1 and TimedOut if it goes on.
+func (m Model) events(p *Path, a, b *knot, r float64, stop bool) (Outcome, float64) {
+	o, end := TimedOut, 1.0
+	if a.v.Z > 0 != (b.v.Z > 0) || b.p.Z < r {
+		z := upOf(a, b)
+		if s, ok := downThrough(&z, r, a.v.Z, b.v.Z); ok {
+			o, end = Landed, s
+		}
+		p.noteApex(a, b, &z, end)
+	}
+	if a.p.Y > 0 != (b.p.Y > 0) || a.v.Y > 0 != (b.v.Y > 0) {
+		y := alongOf(a, b)
+		if hit, s := m.passNet(p, a, b, &y, end, stop); s < end {
+			o, end = hit, s
+		}
+	}
+	return o, end
+}
+
+// downThrough is the first share of a step at which the height z falls through level.
+func downThrough(z *quintic, level, v0, v1 float64) (float64, bool) {
+	lo, hi := 0.0, 1.0
+	switch turn, turns := z.turn(v0, v1); {
+	case turns && v0 > 0: // over the top: only the second part falls
+		lo = turn
+	case turns: // through the bottom
+		hi = turn
+	}
+	if z.at(lo) < level || z.at(hi) >= level {
+		return 0, false
+	}
+	return z.root(level, lo, hi), true
+}
+
+// passNet notes the first passing of the net's plane within [0, end] of a step
+// and says how the flight ends there; the share is 1 if it does not.
+func (m Model) passNet(p *Path, a, b *knot, y *quintic, end float64, stop bool) (Outcome, float64) {
+	for _, piece := range pieces(y, a.v.Y, b.v.Y) {
+		lo, hi := piece[0], min(piece[1], end)
+		from, to := y.at(lo), y.at(hi)
+		if lo >= hi || from == 0 || from > 0 == (to > 0) && to != 0 {
+			continue
+		}
+		s := y.root(0, lo, hi)
+		k := inside(a, b, s)
+		o, touches := m.Net.contact(k.p, float64(m.Ball.Radius()))
+		p.noteNet(k, touches, float64(m.Net.Top(k.across())))
+		if stop && o != Landed {
+			return o, s
+		}
+	}
+	return TimedOut, 1
+}
+
+// pieces are the parts of a step in which a coordinate runs one way.
+func pieces(q *quintic, v0, v1 float64) [2][2]float64 {
+	if s, turns := q.turn(v0, v1); turns {
+		return [2][2]float64{{0, s}, {s, 1}}
+	}
+	return [2][2]float64{{0, 1}, {1, 1}}
+}

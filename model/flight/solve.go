@@ -1,0 +1,136 @@
+package flight
+
+import "math"
+
+// Launch is a solved shot.
+type Launch struct {
+	State State // off the paddle
+	Path  *Path // flown over the net
+}
+
+// Solutions are the shots that do what an Intent asks. A speed may have two, any
+// other kind has one, in Low.
+type Solutions struct {
+	Low, High *Launch // nil where there is none
+	Reason    Reason  // Possible if there is a solution; else why not
+	Blocked   *Launch // if Reason is IntoNet: the shot that would land on the aim but for the net
+}
+
+// All are the solutions, the low one first.
+func (s Solutions) All() []*Launch {
+	var out []*Launch
+	for _, l := range []*Launch{s.Low, s.High} {
+		if l != nil {
+			out = append(out, l)
+		}
+	}
+	return out
+}
+
+// closest (m) is the least distance over the ground from contact to aim.
+const closest = 0.01
+
+// Solve finds the launches that land on the aim with the intent's figure: the
+// landing within 1e-6 m, the figure within 1e-6 of its unit.
+func (m Model) Solve(in Intent) Solutions {
+	if r := m.refuse(in); r != Possible {
+		return Solutions{Reason: r}
+	}
+	s := solver{m: m, in: in, radius: float64(m.Ball.Radius())}
+	if in.Kind == Speed {
+		return s.bySpeed()
+	}
+	guess, r := s.guess()
+	if r != Possible {
+		return Solutions{Reason: r}
+	}
+	v, ok := s.newton(guess)
+	if !ok {
+		return Solutions{Reason: s.failure(guess)}
+	}
+	low, r := s.shot(v)
+	return gather(low, nil, r, Possible)
+}
+
+// refuse names what can be said before anything is flown.
+func (m Model) refuse(in Intent) Reason {
+	if !in.finite() {
+		return NotFinite
+	}
+	if m.check() != nil || m.checkStart(in.launch(Vec{0, 1, 0})) != nil || in.aim().Length() > MostPlace || int(in.Kind) >= len(Kinds) || math.Abs(in.Value) > MostPlace {
+		return OutOfRange
+	}
+	_, over := in.acrossNet()
+	switch d := in.aim().Length(); {
+	case d < closest:
+		return AimAtContact
+	case in.away():
+		return AimBehind
+	case (in.Kind == Speed || in.Kind == Time) && in.Value <= 0:
+		return NotPositive
+	case in.Kind == Speed && in.Value > m.fastest():
+		return TooFast
+	case in.Kind == Time && d/in.Value > m.fastest()+m.Air.Wind.Length():
+		return TooFast
+	case in.Kind == Apex && in.Value < in.From.Z:
+		return ApexTooLow
+	case in.Kind == NetClear && !over:
+		return NoNetBetween
+	case in.Kind == NetClear && in.Value < 0:
+		return IntoNet
+	}
+	return Possible
+}
+
+// gather puts two candidates together with the reasons why one is missing.
+func gather(low, high *Launch, whyLow, whyHigh Reason) Solutions {
+	out := Solutions{Low: low, High: high}
+	blocked := func(l *Launch, r Reason) *Launch {
+		if l != nil && r == IntoNet {
+			if out.Blocked == nil {
+				out.Blocked = l
+			}
+			return nil
+		}
+		return l
+	}
+	out.Low, out.High = blocked(low, whyLow), blocked(high, whyHigh)
+	switch {
+	case out.Low != nil || out.High != nil:
+		out.Blocked = nil
+	case whyLow != Possible:
+		out.Reason = whyLow
+	default:
+		out.Reason = whyHigh
+	}
+	return out
+}
+
+// shot flies a solved launch over the net.
+func (s *solver) shot(v Vec) (*Launch, Reason) {
+	if v.Length() > s.m.fastest()*(1+1e-9) {
+		return nil, TooFast
+	}
+	l := &Launch{State: s.in.launch(v)}
+	p, err := s.m.Fly(l.State)
+	if err != nil {
+		return nil, OutOfRange
+	}
+	l.Path = p
+	switch p.Outcome {
+	case Landed:
+		return l, Possible
+	case TimedOut:
+		return nil, NoFlight
+	}
+	return l, IntoNet
+}
+
+// failure is the reason when the search ends without a flight: a guess near the
+// limit or above it was heading for speeds beyond it.
+func (s *solver) failure(guess Vec) Reason {
+	if guess.Length() > 0.8*s.m.fastest() {
+		return TooFast
+	}
+	return NoFlight
+}
