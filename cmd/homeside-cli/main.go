@@ -29,6 +29,8 @@ var errFaults = errors.New("faults found")
 var commands = []func() *cobra.Command{
 	exportCommand,
 	infoCommand,
+	scoreCommand,
+	whoCommand,
 }
 
 func main() {
