@@ -41,7 +41,7 @@ func TestMatchEnds(t *testing.T) {
 	if m.Rallies() != 11 || !over || w != court.Near || m.State().Score() != [2]int{11, 0} {
 		t.Errorf("after 20 points: %d rallies, %v won %v at %v, want 11, near at [11 0]", m.Rallies(), w, over, m.State().Score())
 	}
-	if after := m.Won(court.Far); after.Rallies() != 11 || after.State() != m.State() {
+	if after := m.Won(court.Far); after.Rallies() != 11 || after.State() != m.State() || m.State().Next(court.Far) != m.State() {
 		t.Errorf("a rally after the end counted: %d, %v", after.Rallies(), after.State())
 	}
 }

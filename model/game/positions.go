@@ -12,19 +12,29 @@ type Pair struct {
 // call alone tells. In side-out scoring and rally-parity each team's own score
 // tells it all (USA Pickleball Official Rulebook 2026, 5.B.3): the starting
 // server is on the right at even, on the left at odd. In rally-fixed nobody ever
-// swaps. In rally-own-serve the score tells it of a team without points only;
-// Query.Who knows more where the server is known.
+// swaps. In rally-own-serve the score tells it only of a team that cannot have won
+// a point on its own serve; Query.Who knows more where the server is known.
 func Positions(f Format, c Call, serving court.End, starters [2]Player) [2]Pair {
 	var pairs [2]Pair
 	score := scores(c, serving)
 	for _, e := range court.Ends {
 		starter := PlayerOf(e, starters[e].Number())
-		pairs[e] = Pair{Right: starter, Left: starter.Partner(), Known: f != RallyOwnServe || score[e] == 0}
+		pairs[e] = Pair{Right: starter, Left: starter.Partner(), Known: f != RallyOwnServe || cannotHaveSwapped(c, e == serving)}
 		if swapsByParity(f) && parity(score[e]) == court.Left {
 			pairs[e].Right, pairs[e].Left = starter.Partner(), starter
 		}
 	}
 	return pairs
+}
+
+// cannotHaveSwapped says of the serving or the receiving team in rally-own-serve
+// that it has no point won on its own serve: no point at all, or the one that
+// gained it the serve.
+func cannotHaveSwapped(c Call, serves bool) bool {
+	if serves {
+		return c.Serving == 0 || c.Serving == 1 && c.Receiving > 0
+	}
+	return c.Receiving == 0
 }
 
 // swapsByParity says whether a team's own score alone places its players.

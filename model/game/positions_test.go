@@ -53,10 +53,15 @@ func checkPositions(t *testing.T, f Format, c Call, places map[[2]Pair]bool) {
 	t.Helper()
 	got := Positions(f, c, court.Near, [2]Player{})
 	for e, p := range got {
+		differ := map[Pair]bool{}
 		for real := range places {
+			differ[real[e]] = true
 			if p.Known && real[e] != p {
 				t.Errorf("Positions(%v, %v)[%d] = %v, but a game has %v", f, c, e, p, real[e])
 			}
+		}
+		if !p.Known && len(differ) != 2 {
+			t.Errorf("Positions(%v, %v)[%d] is not known, but every game has %v", f, c, e, differ)
 		}
 	}
 }

@@ -117,7 +117,7 @@ func TestMirror(t *testing.T) {
 		other.First = set.First.Other()
 		other.Starters = [2]Player{mirror(set.Starters[1]), mirror(set.Starters[0])}
 		m := drawMatch(t, set)
-		flipped := drawMirrored(t, other, m.Winners())
+		flipped := playMirrored(t, other, m.Winners())
 		for i, s := range m.States() {
 			f := flipped[i]
 			if f.Call() != s.Call() || f.Server() != mirror(s.Server()) || f.Receiver() != mirror(s.Receiver()) || f.From() != s.From() || f.Over() != s.Over() {
@@ -127,7 +127,7 @@ func TestMirror(t *testing.T) {
 	})
 }
 
-func drawMirrored(t *rapid.T, set Settings, winners string) []State {
+func playMirrored(t *rapid.T, set Settings, winners string) []State {
 	ends, err := ParseWinners(winners)
 	if err != nil {
 		t.Fatal(err)

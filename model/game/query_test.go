@@ -156,6 +156,19 @@ func TestCheckAgainstEveryGame(t *testing.T) {
 	}
 }
 
+func TestCheckNeedsAGame(t *testing.T) {
+	for want, err := range map[string]error{
+		"call 0-0-2: format 8 is not known":                                                              Call{0, 0, 2}.Check(8, 11),
+		"call 0-0-2: a game to 100: want 1 to 99 points":                                                 Call{0, 0, 2}.Check(SideOut, 100),
+		"call 0-0-2: a game to -1: want 1 to 99 points":                                                  Call{0, 0, 2}.Check(SideOut, -1),
+		"call 9-9-9 is impossible in side-out to 11: a call in side-out scoring ends with server 1 or 2": Call{9, 9, 9}.Check(SideOut, 0),
+	} {
+		if err == nil || err.Error() != want {
+			t.Errorf("Check error %v, want %s", err, want)
+		}
+	}
+}
+
 func TestWhoRefuses(t *testing.T) {
 	for _, c := range []struct {
 		q          Query
