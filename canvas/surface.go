@@ -82,33 +82,49 @@ func (d *drawer) shape(p *Panel, s *Shape) {
 	}
 }
 
-// path projects q into d.steps; false if it is empty or not made of numbers:
-// one bad place would blank a whole picture on some surfaces.
+// farthest is how far from the picture's corner in pixels a shape may reach: a
+// farther one is a mistake, and surfaces count in fixed point.
+const farthest = 1e6
+
+// path projects q into d.steps; false if it is empty, too far away or not made
+// of numbers: one bad place would blank a whole picture on some surfaces.
 func (d *drawer) path(v View, q Path) bool {
 	d.steps = d.steps[:0]
-	sum := 0.0
+	reach := 0.0
 	for _, s := range q {
 		step := PxStep{Op: s.Op}
 		for i := range s.P {
 			step.P[i] = v.place(s.P[i], d.scale)
-			sum += step.P[i].X + step.P[i].Y
+			reach = math.Max(reach, step.P[i].reach())
 		}
 		d.steps = append(d.steps, step)
 	}
-	return len(q) > 0 && finite(sum)
+	return len(q) > 0 && reach <= farthest
 }
+
+// leastDash is the shortest pattern of dashes in pixels that is drawn as one; a
+// shorter one cannot be seen, takes for ever, and is a solid line.
+const leastDash = 0.01
 
 func (d *drawer) style(v View, s Style) PxStyle {
 	d.dash = d.dash[:0]
+	period := 0.0
 	for _, l := range s.Dash {
-		d.dash = append(d.dash, float64(l)*d.scale)
+		px := float64(l) * d.scale
+		period += px
+		d.dash = append(d.dash, px)
+	}
+	if !(period >= leastDash) {
+		d.dash = d.dash[:0]
 	}
 	return PxStyle{s.Fill, s.Stroke, v.length(s.Width, d.scale), d.dash, s.Round}
 }
 
+// text projects t; false if it is empty or has no place or size.
 func (d *drawer) text(v View, t *Text) (PxText, bool) {
-	at := v.place(t.At, d.scale)
-	return PxText{at, t.Text, float64(t.Size) * d.scale, t.Bold, t.Align, t.Colour}, t.Text != "" && finite(at.X+at.Y)
+	at, size := v.place(t.At, d.scale), float64(t.Size)*d.scale
+	return PxText{at, t.Text, size, t.Bold, t.Align, t.Colour}, t.Text != "" && size > 0 && math.Max(size, at.reach()) <= farthest
 }
 
-func finite(x float64) bool { return !math.IsNaN(x) && !math.IsInf(x, 0) }
+// reach is the larger coordinate without its sign; NaN if there is one.
+func (p Px) reach() float64 { return math.Max(math.Abs(p.X), math.Abs(p.Y)) }

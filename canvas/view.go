@@ -1,6 +1,8 @@
 package canvas
 
 import (
+	"math"
+
 	"homeside/model/court"
 	"homeside/model/units"
 )
@@ -29,18 +31,16 @@ type View struct {
 }
 
 // Fit is the view that shows all of r as large as it goes in the middle of the
-// area from min to max.
+// area from min to max. If r or the area is empty, the scale is 1.
 func Fit(r court.Rect, turn Turn, min, max Px) View {
 	w, h := float64(r.Width()), float64(r.Height())
 	if turn == Lying {
 		w, h = h, w
 	}
 	v := View{PxPerFoot: 1, Turn: turn}
-	if sx, sy := (max.X-min.X)/w, (max.Y-min.Y)/h; sx > 0 && sy > 0 {
-		v.PxPerFoot = sx
-		if sy < sx {
-			v.PxPerFoot = sy
-		}
+	sx, sy := (max.X-min.X)/w, (max.Y-min.Y)/h
+	if scale := math.Min(sx, sy); scale > 0 && !math.IsInf(scale, 0) {
+		v.PxPerFoot = scale
 	}
 	c := v.ToPx(r.Centre())
 	v.Origin = Px{(min.X+max.X)/2 - c.X, (min.Y+max.Y)/2 - c.Y}

@@ -51,7 +51,7 @@ var Daylight = Look{
 	Line:    rgb(0x4D5A5E),
 	Net:     rgb(0x1E2A2E),
 	Ink:     rgb(0x16232A),
-	Quiet:   rgb(0x5B666B),
+	Quiet:   rgb(0x566166),
 	Plate:   rgb(0xFFFFFF),
 	Ball:    Yellow,
 	Shadow:  color.NRGBA{0x16, 0x23, 0x2A, 0x50},

@@ -46,7 +46,7 @@ func (r *Raster) Draw(s *canvas.Scene) {
 
 // Path implements canvas.Surface.
 func (r *Raster) Path(_ canvas.Info, path []canvas.PxStep, s canvas.PxStyle) {
-	r.outline(path)
+	r.outline(path, len(s.Dash) > 0)
 	if s.Fill.A > 0 {
 		r.dc.SetColor(s.Fill)
 		r.dc.FillPreserve()
@@ -58,19 +58,47 @@ func (r *Raster) Path(_ canvas.Info, path []canvas.PxStep, s canvas.PxStyle) {
 	r.dc.ClearPath()
 }
 
-func (r *Raster) outline(path []canvas.PxStep) {
-	for _, s := range path {
-		switch s.Op {
+func (r *Raster) outline(path []canvas.PxStep, dashed bool) {
+	var corner, start canvas.Px
+	for i, s := range path {
+		switch p := s.P; s.Op {
 		case canvas.Move:
-			r.dc.MoveTo(s.P[0].X, s.P[0].Y)
+			corner, start = p[0], p[0]
+			if !dashed {
+				start = seam(path[i:])
+			}
+			r.dc.MoveTo(start.X, start.Y)
 		case canvas.Line:
-			r.dc.LineTo(s.P[0].X, s.P[0].Y)
+			r.dc.LineTo(p[0].X, p[0].Y)
 		case canvas.Curve:
-			r.dc.CubicTo(s.P[0].X, s.P[0].Y, s.P[1].X, s.P[1].Y, s.P[2].X, s.P[2].Y)
+			r.dc.CubicTo(p[0].X, p[0].Y, p[1].X, p[1].Y, p[2].X, p[2].Y)
 		case canvas.Close:
+			if start != corner {
+				r.dc.LineTo(corner.X, corner.Y)
+			}
 			r.dc.ClosePath()
 		}
 	}
+}
+
+// seam is where to begin an outline: the middle of the first side of a closed
+// one. gg ends a closed outline in two caps, which leave a notch at a corner and
+// fit together on a side.
+func seam(path []canvas.PxStep) canvas.Px {
+	start := path[0].P[0]
+	if len(path) < 2 || path[1].Op != canvas.Line {
+		return start
+	}
+	for _, s := range path[1:] {
+		switch s.Op {
+		case canvas.Move:
+			return start
+		case canvas.Close:
+			next := path[1].P[0]
+			return canvas.Px{X: (start.X + next.X) / 2, Y: (start.Y + next.Y) / 2}
+		}
+	}
+	return start
 }
 
 func (r *Raster) pen(s canvas.PxStyle) {

@@ -3,26 +3,60 @@ package rally
 import (
 	"homeside/model/flight"
 	"homeside/model/lesson"
-	"homeside/model/units"
 )
 
-// solve is the launch that a shot asks for, and why not if it cannot be had;
-// then it is the nearest thing: a lob of ordinary height to the same aim.
-func solve(m flight.Model, from flight.Vec, shot lesson.Shot) (flight.State, flight.Reason, error) {
+// solve is the launch that a shot asks for. Where it cannot be had, the reason
+// says why and the launch is the nearest thing to it.
+func solve(m flight.Model, from flight.Vec, shot lesson.Shot) (flight.State, flight.Reason) {
 	in := intent(from, shot)
-	found, err := m.Solve(in)
-	if err != nil {
-		return flight.State{}, found.Reason, err
+	found := m.Solve(in)
+	if l := pick(found, shot.Arc); l != nil {
+		return l.State, found.Reason
 	}
-	if s := found.Pick(shot.Arc == lesson.High); s != nil {
-		return s.Launch, flight.NoReason, nil
+	return instead(m, in), found.Reason
+}
+
+// pick is the solution on the asked arc, the only one where there is one, or
+// the one that the net is in the way of.
+func pick(s flight.Solutions, arc lesson.Arc) *flight.Launch {
+	all := s.All()
+	switch {
+	case len(all) == 0:
+		return s.Blocked
+	case arc == lesson.High:
+		return all[len(all)-1]
+	default:
+		return all[0]
 	}
-	_ = in
-	return flight.State{}, found.Reason, nil
+}
+
+// ordinaryLob (m) is the apex of the flight shown instead of one that cannot be.
+const ordinaryLob = 4
+
+// instead is a ball to the same aim in a high arc or, where even that cannot be
+// (an aim at the contact itself), one that is let fall.
+func instead(m flight.Model, in flight.Intent) flight.State {
+	in.Kind, in.Value = flight.Apex, max(ordinaryLob, in.From.Z+1)
+	if l := pick(m.Solve(in), lesson.Low); l != nil {
+		return l.State
+	}
+	return flight.State{At: in.From}
 }
 
 func intent(from flight.Vec, shot lesson.Shot) flight.Intent {
-	in := flight.Intent{From: from, Spin: shot.Spin, Side: shot.Side}
-	_ = units.Feet(0)
+	in := flight.Intent{
+		From: from, AimX: shot.Aim.X.Metres(), AimY: shot.Aim.Y.Metres(),
+		Spin: shot.Spin, Side: shot.Side,
+	}
+	switch shot.Intent.Kind {
+	case lesson.ByApex:
+		in.Kind, in.Value = flight.Apex, float64(shot.Intent.Apex.Metres())
+	case lesson.BySpeed:
+		in.Kind, in.Value = flight.Speed, float64(shot.Intent.Speed)
+	case lesson.ByTime:
+		in.Kind, in.Value = flight.Time, float64(shot.Intent.Time)
+	default:
+		in.Kind, in.Value = flight.NetClear, float64(shot.Intent.NetClear.Metres())
+	}
 	return in
 }

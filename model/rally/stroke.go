@@ -98,13 +98,12 @@ func (r *Rally) atPaddle(id game.Player, k lesson.Keyframe) court.Point {
 // strike solves shot i, struck at time t from a place.
 func (r *Rally) strike(i int, t units.Seconds, from flight.Vec) (Stroke, error) {
 	shot := r.Play.Shots[i]
+	from.Z = max(from.Z, float64(r.Model.Ball.Radius()))
+	launch, trouble := solve(r.Model, from, shot)
+	s := Stroke{By: shot.By, At: t, From: from, Trouble: trouble}
 	open := r.Model
 	open.Net = noNet
-	launch, trouble, err := solve(open, from, shot)
-	if err != nil {
-		return Stroke{}, err
-	}
-	s := Stroke{By: shot.By, At: t, From: from, Trouble: trouble}
+	var err error
 	if s.Planned, err = open.Fly(launch); err != nil {
 		return Stroke{}, err
 	}
@@ -157,5 +156,5 @@ func (r *Rally) volley(s *Stroke, e court.End, height units.Metres) (units.Secon
 		return t, true
 	}
 	line := (court.Kitchen + VolleyReach) * e.Sign()
-	return s.Planned.CrossingY(line.Metres())
+	return s.Planned.Reaches(line.Metres())
 }
