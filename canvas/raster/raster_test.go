@@ -75,26 +75,20 @@ func TestShapesStandToScale(t *testing.T) {
 	}
 }
 
-// A closed outline has all its corners; with dashes it begins at the first.
+// A closed outline has all its corners, of which gg bevels the tips, and no
+// seam; with dashes it begins at its first corner.
 func TestClosedOutlines(t *testing.T) {
 	box := canvas.Box(court.RectOf(court.Pt(-3, -3), court.Pt(3, 3))) // 30..90 by 20..80 px
 	img := Scene(scene(canvas.Shape{Path: box, Style: canvas.Style{Stroke: black, Width: canvas.Pts(6)}}))
-	for _, corner := range [][2]int{{30, 20}, {90, 20}, {90, 80}, {30, 80}} {
-		out := func(v, middle int) int { return v + 3*(2*btoi(v > middle)-1) - btoi(v > middle) }
-		checkPixels(t, "corner", img, []pixel{{out(corner[0], 60), corner[1], black}, {corner[0], out(corner[1], 50), black}})
-	}
-	for x := 36; x < 84; x++ { // no seam on any side
-		checkPixels(t, "side", img, []pixel{{x, 75, black}, {x, 84, black}, {x, 85, color.NRGBA{255, 255, 255, 255}}})
+	checkPixels(t, "corners", img, []pixel{
+		{27, 18, black}, {92, 18, black}, {92, 81, black}, {27, 81, black},
+		{25, 15, white}, {94, 15, white}, {94, 84, white}, {25, 84, white},
+	})
+	for x := 37; x < 83; x++ {
+		checkPixels(t, "bottom", img, []pixel{{x, 73, white}, {x, 74, black}, {x, 85, black}, {x, 86, white}})
 	}
 	dashed := Scene(scene(canvas.Shape{Path: box, Style: canvas.Style{Stroke: black, Width: canvas.Pts(3), Dash: []canvas.Points{5, 5}}}))
-	checkPixels(t, "dashed", dashed, []pixel{{31, 80, black}, {39, 80, black}, {41, 80, white}, {49, 80, white}, {51, 80, black}})
-}
-
-func btoi(b bool) int {
-	if b {
-		return 1
-	}
-	return 0
+	checkPixels(t, "dashed", dashed, []pixel{{34, 80, black}, {39, 80, black}, {41, 80, white}, {49, 80, white}, {51, 80, black}})
 }
 
 // Two outlines in one path stay two, open or closed.
