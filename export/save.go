@@ -24,7 +24,7 @@ func Save(ctx context.Context, path string, write func(io.Writer) error) error {
 }
 
 func save(ctx context.Context, path string, write func(io.Writer) error) error {
-	if err := ctx.Err(); err != nil {
+	if err := stopped(ctx); err != nil {
 		return err
 	}
 	path, mode, err := target(path)
@@ -49,7 +49,11 @@ func save(ctx context.Context, path string, write func(io.Writer) error) error {
 // fill writes the content and sees it onto the disk.
 func fill(ctx context.Context, temp *os.File, write func(io.Writer) error) error {
 	b := bufio.NewWriterSize(Writer(ctx, temp), 1<<16)
-	if err := write(b); err != nil {
+	err := write(b)
+	if stop := stopped(ctx); stop != nil {
+		return stop
+	}
+	if err != nil {
 		return plain("", err)
 	}
 	if err := b.Flush(); err != nil {
@@ -58,7 +62,27 @@ func fill(ctx context.Context, temp *os.File, write func(io.Writer) error) error
 	if err := temp.Sync(); err != nil {
 		return plain("write to the disk", err)
 	}
-	return ctx.Err()
+	return stopped(ctx)
+}
+
+// stopError is a cancelled export in plain words; it wraps the context's error.
+type stopError struct{ error }
+
+func (e stopError) Error() string {
+	if errors.Is(e.error, context.DeadlineExceeded) {
+		return "out of time, nothing was written"
+	}
+	return "cancelled, nothing was written"
+}
+
+func (e stopError) Unwrap() error { return e.error }
+
+// stopped is why ctx ended, or nil.
+func stopped(ctx context.Context) error {
+	if err := ctx.Err(); err != nil {
+		return stopError{err}
+	}
+	return nil
 }
 
 // newFile are the permissions of a file that was not there, before the umask.

@@ -9,16 +9,16 @@ const workers = 2
 // inOrder makes the pieces 0 to n-1 side by side and hands them to emit in
 // order, on the caller's goroutine. Every worker has a maker of its own. The
 // first error, or cancelling ctx, ends it; all goroutines have ended when it
-// returns.
+// returns. A cancelled ctx gives ctx.Err().
 func inOrder[T any](ctx context.Context, n int, newMaker func(worker int) func(i int) (T, error), emit func(i int, piece T) error) error {
-	ctx, cancel := context.WithCancelCause(ctx)
+	working, cancel := context.WithCancelCause(ctx)
 	var lanes [workers]chan T
 	done := make(chan struct{}, workers)
 	for k := range lanes {
 		lanes[k] = make(chan T)
 		go func() {
 			defer func() { done <- struct{}{} }()
-			if err := fillLane(ctx, lanes[k], k, n, newMaker(k)); err != nil {
+			if err := fillLane(working, lanes[k], k, n, newMaker(k)); err != nil {
 				cancel(err)
 			}
 		}()
@@ -29,16 +29,20 @@ func inOrder[T any](ctx context.Context, n int, newMaker func(worker int) func(i
 		}
 	}()
 	defer cancel(nil)
-	return drain(ctx, lanes, n, emit)
+	err := drain(working, lanes, n, emit)
+	if ctx.Err() != nil {
+		return ctx.Err()
+	}
+	return err
 }
 
 // fillLane makes every piece of worker k.
-func fillLane[T any](ctx context.Context, lane chan<- T, k, n int, make func(i int) (T, error)) error {
+func fillLane[T any](ctx context.Context, lane chan<- T, k, n int, maker func(i int) (T, error)) error {
 	for i := k; i < n; i += workers {
 		if ctx.Err() != nil {
 			return nil
 		}
-		piece, err := make(i)
+		piece, err := maker(i)
 		if err != nil {
 			return err
 		}
