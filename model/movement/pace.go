@@ -47,12 +47,18 @@ type limit struct {
 	v, min, max float64
 }
 
+// The ends of the ranges that others search, in m/s and s.
+const (
+	leastSpeed, mostSpeed = 0.1, 15.0
+	leastTau, mostTau     = 0.05, 10.0
+)
+
 // limits are the ranges: wide enough for any person, narrow enough that no
 // formula overflows.
 func (p Pace) limits() []limit {
 	return []limit{
-		{"top speed", "m/s", float64(p.TopSpeed), 0.1, 15},
-		{"time constant", "s", float64(p.Tau), 0.05, 10},
+		{"top speed", "m/s", float64(p.TopSpeed), leastSpeed, mostSpeed},
+		{"time constant", "s", float64(p.Tau), leastTau, mostTau},
 		{"braking", "m/s2", p.Braking, 0.1, 20},
 		{"reaction", "s", float64(p.Reaction), 0, 2},
 		{"stroke recovery", "s", float64(p.StrokeRecovery), 0, 2},

@@ -21,8 +21,8 @@ const DefaultPreset = "recreational-adult"
 const (
 	meanArm   = 0.6325
 	paddleTip = 0.34
-	shuffle   = 0.7
-	backward  = 0.7
+	shuffle   = 0.67 // of the 60-75 %
+	backward  = 0.70
 )
 
 // Presets are the presets, fastest first, the wheelchair last. Reaction is the
