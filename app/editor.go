@@ -35,6 +35,7 @@ type Editor struct {
 	trace   *Trace
 	shown   int // the revision the words were made for
 	painted int // the last revision traced
+	playing bool
 }
 
 // New makes the editor's window; Show it and run the app.
@@ -67,9 +68,10 @@ func (e *Editor) Window() fyne.Window { return e.win }
 // content lays the parts out: the score first, the plays beside the court, the
 // rally strip under both.
 func (e *Editor) content() fyne.CanvasObject {
-	under := container.NewBorder(nil, e.status, nil, nil, container.NewBorder(e.bar.box, nil, nil, nil, e.strip))
+	bar := container.NewBorder(nil, nil, e.bar.box, nil, e.status)
+	under := container.NewBorder(bar, nil, nil, nil, e.strip)
 	middle := container.NewHSplit(e.plays.List, e.court)
-	middle.Offset = 0.26
+	middle.Offset = 0.22
 	return container.NewBorder(e.score.Box, under, nil, nil, middle)
 }
 
@@ -83,7 +85,11 @@ func (e *Editor) changed() {
 	e.strip.Refresh()
 	e.bar.refresh()
 	e.clock.follow()
-	if e.shown == e.session.Revision() && !e.bar.turned() {
+	if e.playing != e.session.Playing() {
+		e.playing = e.session.Playing()
+		e.trace.say("playing=%v", e.playing)
+	}
+	if e.shown == e.session.Revision() {
 		return
 	}
 	e.shown = e.session.Revision()
@@ -99,7 +105,7 @@ func (e *Editor) changed() {
 // lesson differs from its file.
 func (e *Editor) traceStep() {
 	step, _ := e.session.CanUndo()
-	e.trace.say("step %q modified=%v playing=%v", step, e.session.Modified(), e.session.Playing())
+	e.trace.say("step %q modified=%v", step, e.session.Modified())
 }
 
 // title names the lesson and marks one that differs from its file.

@@ -84,7 +84,7 @@ func Thumb(s *session.Session, i int) image.Image {
 	}
 	surface := s.Lesson().Venue.Surface()
 	const sharp = 2
-	l := compose.ForWindow(thumbWidth*sharp, thumbHeight*sharp, canvas.Upright, surface, 0.45*sharp)
+	l := compose.Bare(thumbWidth*sharp, thumbHeight*sharp, canvas.Upright, surface, 0.45*sharp)
 	p := compose.Of(r, surface, canvas.Upright)
 	return raster.NewFrames(p.StaticIn(l)).Draw(p.MovingIn(l, 0))
 }

@@ -50,7 +50,7 @@ func New(s *session.Session) *Strip {
 func (v *Strip) CreateRenderer() fyne.WidgetRenderer { return widget.NewSimpleRenderer(v.raster) }
 
 // MinSize implements fyne.Widget.
-func (v *Strip) MinSize() fyne.Size { return fyne.NewSize(300, 150) }
+func (v *Strip) MinSize() fyne.Size { return fyne.NewSize(300, 138) }
 
 // Refresh asks for a paint; many calls before it make one.
 func (v *Strip) Refresh() { v.raster.Refresh() }

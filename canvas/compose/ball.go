@@ -39,7 +39,7 @@ func (p Picture) ballPath(g *canvas.Panel) {
 }
 
 func dotted(ink colour) canvas.Style {
-	return canvas.Style{Stroke: ink, Width: canvas.Pts(look.DotWidth), Dash: []canvas.Points{0.1, look.DotGap}, Round: true}
+	return canvas.Style{Stroke: ink, Width: canvas.Pts(look.DotWidth), Dash: []canvas.Points{0.5, look.DotGap}, Round: true}
 }
 
 func (p Picture) bounce(name string, at court.Point) canvas.Shape {

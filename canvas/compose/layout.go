@@ -71,14 +71,22 @@ func (l *Layout) beside(surface court.Rect) {
 	l.Caption = Area{canvas.Px{X: x, Y: h / 3}, canvas.Px{X: x + words, Y: h}}
 }
 
-// ForWindow divides the editor's court: nothing but the court, with captions
-// over its foot. pxPerPoint is the screen's.
+// ForWindow divides the editor's picture: the court and, below it, its captions.
+// pxPerPoint is the screen's.
 func ForWindow(width, height int, turn canvas.Turn, surface court.Rect, pxPerPoint float64) Layout {
 	w, h := float64(width), float64(height)
+	foot := h - captionHeight*pxPerPoint
+	l := Bare(width, int(foot), turn, surface, pxPerPoint)
+	l.Height = height
+	l.Caption = Area{canvas.Px{Y: foot}, canvas.Px{X: w, Y: h}}
+	return l
+}
+
+// Bare is a picture of nothing but the court.
+func Bare(width, height int, turn canvas.Turn, surface court.Rect, pxPerPoint float64) Layout {
 	return Layout{
 		Width: width, Height: height, PxPerPoint: pxPerPoint,
-		Court:   canvas.Fit(surface.Grow(margin), turn, canvas.Px{}, canvas.Px{X: w, Y: h}),
-		Caption: Area{canvas.Px{Y: h - captionHeight*pxPerPoint}, canvas.Px{X: w, Y: h}},
+		Court: canvas.Fit(surface.Grow(margin), turn, canvas.Px{}, canvas.Px{X: float64(width), Y: float64(height)}),
 	}
 }
 

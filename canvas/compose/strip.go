@@ -95,8 +95,15 @@ func (s Strip) Moving(t units.Seconds) *canvas.Scene {
 		Path:  canvas.Path{}.Move(at.Shift(0, stripHead-4)).Line(at.Shift(0, s.foot())),
 		Style: canvas.Style{Stroke: look.Rust, Width: canvas.Pts(2)},
 	})
-	Picture{Look: s.Look}.tag(&g, "head.time", at.Shift(0, s.foot()-6), 0, words.Seconds(t))
+	Picture{Look: s.Look}.tag(&g, "head.time", at.Shift(s.inward(t), s.foot()-6), 0, words.Seconds(t))
 	return s.scene(g)
+}
+
+// inward is how far the play head's time moves to the left to stay in the strip.
+func (s Strip) inward(t units.Seconds) canvas.Points {
+	const half = 24
+	end := canvas.Points(float64(s.Width) / s.PxPerPoint)
+	return min(end-half-s.x(t), 0)
 }
 
 func (s Strip) names(g *canvas.Panel) {

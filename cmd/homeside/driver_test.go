@@ -159,7 +159,7 @@ func (w *window) do(args ...string) string {
 	return string(out)
 }
 
-func (w *window) keys(k ...string) { w.do(append([]string{"key", "--clearmodifiers"}, k...)...) }
+func (w *window) keys(k ...string) { w.do(append([]string{"key"}, k...)...) }
 
 func (w *window) typeText(s string) { w.do("type", "--delay", "2", s) }
 

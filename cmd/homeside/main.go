@@ -46,6 +46,7 @@ func run(args []string) error {
 		return err
 	}
 	a := fyneapp.NewWithID(appID)
+	a.Settings().SetTheme(app.Theme())
 	app.New(a, o).Show()
 	a.Run()
 	return nil
