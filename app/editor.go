@@ -29,6 +29,7 @@ type Editor struct {
 	strip   *rallystrip.Strip
 	plays   *panel.Plays
 	score   *panel.Score
+	shot    *panel.Shot
 	bar     *playbar
 	status  *widget.Label
 	clock   *frameClock
@@ -46,6 +47,7 @@ func New(a fyne.App, o Options) *Editor {
 	e.strip = rallystrip.New(e.session)
 	e.plays = panel.NewPlays(e.session)
 	e.score = panel.NewScore(e.session)
+	e.shot = panel.NewShot(e.session)
 	e.bar = newPlaybar(e.session)
 	e.status = widget.NewLabel("")
 	e.status.Truncation = fyne.TextTruncateEllipsis
@@ -70,9 +72,21 @@ func (e *Editor) Window() fyne.Window { return e.win }
 func (e *Editor) content() fyne.CanvasObject {
 	bar := container.NewBorder(nil, nil, e.bar.box, nil, e.status)
 	under := container.NewBorder(bar, nil, nil, nil, e.strip)
-	middle := container.NewHSplit(e.plays.List, e.court)
-	middle.Offset = 0.22
+	right := container.NewHSplit(e.court, e.side())
+	right.Offset = 0.72
+	middle := container.NewHSplit(e.plays.List, right)
+	middle.Offset = 0.19
 	return container.NewBorder(e.score.Box, under, nil, nil, middle)
+}
+
+// side is what shares the right of the court; each part folds away.
+func (e *Editor) side() fyne.CanvasObject {
+	a := widget.NewAccordion(
+		widget.NewAccordionItem("Shot", e.shot.Box),
+	)
+	a.MultiOpen = true
+	a.Open(0)
+	return container.NewVScroll(a)
 }
 
 // changed shows the session as it is now. While a play runs only the pictures
@@ -96,6 +110,7 @@ func (e *Editor) changed() {
 	if !e.session.Previewing() {
 		e.plays.Refresh()
 		e.score.Refresh()
+		e.shot.Refresh()
 		e.title()
 		e.traceStep()
 	}
