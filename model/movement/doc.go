@@ -10,6 +10,7 @@
 //
 //	dv/dt = (V - v)/tau,  v(t) = V (1 - exp(-t/tau)) from rest
 //
-// (Furusawa, Hill & Parkinson 1927; Samozino et al. 2016), and falls at a
+// (Furusawa, Hill & Parkinson 1927; Samozino et al. 2016, both from memory; tau
+// near 1 s across sports: Clark & Ryan 2022), and falls at a
 // constant rate when braking. Estimates, not instructions to sprint.
 package movement

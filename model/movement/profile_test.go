@@ -99,7 +99,7 @@ func TestPublishedSprint(t *testing.T) {
 	}
 }
 
-// Computed once with an independent program (project facts, section 4): 10 and
+// Computed once with an independent program: 10 and
 // 15 ft at 6 m/s and 1 s, run through, and stopped at 5 m/s2.
 func TestTenAndFifteenFeet(t *testing.T) {
 	p := DefaultPace()
@@ -116,7 +116,7 @@ func TestTenAndFifteenFeet(t *testing.T) {
 
 // The receiver from (5, -24) to the kitchen line on the own and the other side:
 // 16.5 and 19.3 ft; on the other side 0.2 s after the stroke, run through and
-// stopped (computed once, project facts, section 4).
+// stopped (computed once with an independent program).
 func TestReceiverToTheKitchenLine(t *testing.T) {
 	other := math.Hypot(10, 16.5)
 	if math.Abs(other-19.3) > 0.05 {
@@ -141,7 +141,7 @@ func TestReceiverToTheKitchenLine(t *testing.T) {
 	}
 }
 
-// Shuffling and stopping, without reaction (computed once, project facts, section 4).
+// Shuffling and stopping, without reaction (computed once with an independent program).
 func TestShuffle(t *testing.T) {
 	for _, c := range []struct {
 		key  string
