@@ -1,9 +1,10 @@
 package flight
 
-import "math"
-
-// firstStep is where the search for a step begins, at a tolerance of 1e-9.
-const firstStep = 0.04 // s
+// A flight's first step is tried as if one of firstStep had an error of firstError.
+const (
+	firstStep  = 0.08 // s
+	firstError = 1e-8 // m/s, of an ordinary drive
+)
 
 // Fly is the flight from a launch until the ball lands, meets the net or Longest
 // has passed; how it ended is the path's Outcome. The error says that the flight
@@ -29,7 +30,7 @@ func (m Model) fly(p *Path, from State, tolerance float64, stop bool) {
 	k.p.Z = max(k.p.Z, r)
 	p.begin(k, from.Spin)
 	end := m.longest()
-	for h := firstStep * math.Pow(tolerance/1e-9, 0.2); ; {
+	for h := firstStep * resize(firstError*firstError, tolerance); ; {
 		if k.p.Z <= r && k.v.Z <= 0 { // it lies on the court
 			p.finish(k, Landed)
 			return
@@ -105,7 +106,7 @@ func (m Model) passNet(p *Path, a, b *knot, y *quintic, end float64, stop bool) 
 		k := inside(a, b, s)
 		o, touches := m.Net.contact(k.p, float64(m.Ball.Radius()))
 		p.noteNet(k, touches, float64(m.Net.Top(k.across())))
-		if stop && o != Landed {
+		if p.blocked = p.blocked || o != Landed; p.blocked && stop {
 			return o, s
 		}
 	}

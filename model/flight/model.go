@@ -35,7 +35,7 @@ type Model struct {
 }
 
 // DefaultTolerance keeps the landing well within 1e-7 m of the exact one.
-const DefaultTolerance = 1e-9
+const DefaultTolerance = 1e-8
 
 // Default is the outdoor ball in still air at sea level over the rulebook's net.
 func Default() Model {

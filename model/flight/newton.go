@@ -7,23 +7,36 @@ type solver struct {
 	m      Model
 	in     Intent
 	radius float64
-	flown  Path // scratch: the last trial
+	flown  Path    // the last trial
+	knots  []knot  // room for a kept trial's knots
+	side   float64 // sine of the turn from the bearing to the aim that bySpeed last used
 }
 
 // Tolerances of the search.
 const (
-	rough    = 1e-6 // of a trial flight's step, m
-	settled  = 1e-4 // |miss| from which trials are flown exactly
-	solved   = 1e-8 // |miss| that is accepted at once, m
-	goodMiss = 1e-6 // |miss| that is accepted when rounding stops the search, m
-	nudge    = 1e-3 // m/s, for slopes by differences
+	rough   = 1e-4 // of a trial flight's step, m
+	settled = 3e-4 // |miss| from which trials are flown exactly and kept, m
+	solved  = 1e-6 // |miss| that is accepted, m
+	nudge   = 1e-2 // m/s, for slopes by differences
 )
 
-// try flies the launch v through the net and gives the miss: metres across,
-// metres along, and the intent's figure; false if it does not count as a flight.
-func (s *solver) try(v Vec, tolerance float64) (Vec, bool) {
+// fly flies the launch v through the net: roughly, or exactly and kept.
+func (s *solver) fly(v Vec, exact bool) {
 	s.flown = Path{}
+	tolerance := rough
+	if exact {
+		if s.knots == nil {
+			s.knots = make([]knot, 0, 48)
+		}
+		s.flown.knots, tolerance = s.knots[:0], s.m.tolerance()
+	}
 	s.m.fly(&s.flown, s.in.launch(v), tolerance, false)
+}
+
+// try flies the launch v and gives the miss: metres across, metres along, and the
+// intent's figure; false if it does not count as a flight.
+func (s *solver) try(v Vec, exact bool) (Vec, bool) {
+	s.fly(v, exact)
 	if s.flown.Outcome != Landed {
 		return Vec{}, false
 	}
@@ -54,48 +67,43 @@ func (s *solver) figure(v Vec) (float64, bool) {
 
 func speedOfRise(h float64) float64 { return math.Sqrt(2 * gravity * max(h, 0)) }
 
-// newton searches the launch velocity from a guess: slopes by differences, a step
-// halved until it helps, slopes taken again when they no longer serve.
+// newton searches the launch velocity from a guess: slopes by differences, kept
+// up by Broyden's rule, a step halved until it helps, slopes taken again when
+// they no longer serve. When it succeeds the last trial is the exact flight.
 func (s *solver) newton(v Vec) (Vec, bool) {
-	tolerance := rough
-	miss, ok := s.try(v, tolerance)
+	miss, ok := s.try(v, false)
 	if !ok {
 		return v, false
 	}
-	slopes, ok := s.slopes(v, miss, tolerance)
-	fresh := true
+	var slopes matrix
+	exact, stale, fresh := false, true, false
 	for range 40 {
-		if !ok {
-			return v, false
+		if miss.Length() < settled && !exact {
+			exact = true
+			miss, ok = s.try(v, true)
 		}
-		if n := miss.Length(); n < solved && tolerance != rough {
-			return v, true
-		} else if n < settled && tolerance == rough {
-			tolerance = s.m.tolerance()
-			miss, _ = s.try(v, tolerance)
-			continue
+		if exact && miss.Length() < solved {
+			return v, ok
 		}
-		next, nextMiss, better := s.better(v, miss, slopes, tolerance)
-		switch {
-		case better:
-			slow := nextMiss.Length() > 0.2*miss.Length()
+		if stale {
+			slopes, fresh = s.slopes(v, miss, exact), true
+		}
+		next, nextMiss, better := s.better(v, miss, slopes, exact)
+		if !better && fresh {
+			break
+		}
+		stale = !better || nextMiss.Length() > 0.5*miss.Length()
+		if better {
+			slopes.update(next.Sub(v), nextMiss.Sub(miss))
 			v, miss, fresh = next, nextMiss, false
-			if slow {
-				slopes, ok = s.slopes(v, miss, tolerance)
-				fresh = true
-			}
-		case fresh:
-			return v, miss.Length() < goodMiss && tolerance != rough
-		default:
-			slopes, ok = s.slopes(v, miss, tolerance)
-			fresh = true
 		}
 	}
-	return v, miss.Length() < goodMiss
+	miss, ok = s.try(v, true)
+	return v, ok && miss.Length() < solved
 }
 
 // better is the first of Newton's step, half of it and so on that misses by less.
-func (s *solver) better(v, miss Vec, slopes matrix, tolerance float64) (Vec, Vec, bool) {
+func (s *solver) better(v, miss Vec, slopes matrix, exact bool) (Vec, Vec, bool) {
 	step, ok := slopes.solve(miss)
 	if !ok {
 		return v, miss, false
@@ -106,7 +114,7 @@ func (s *solver) better(v, miss Vec, slopes matrix, tolerance float64) (Vec, Vec
 	for range 8 {
 		next := v.Sub(step)
 		if next.Length() < MostSpeed {
-			if m, ok := s.try(next, tolerance); ok && m.Length() < miss.Length() {
+			if m, ok := s.try(next, exact); ok && m.Length() < miss.Length() {
 				return next, m, true
 			}
 		}
@@ -118,21 +126,35 @@ func (s *solver) better(v, miss Vec, slopes matrix, tolerance float64) (Vec, Vec
 // longestStride (m/s) is the farthest one step of the search changes a launch.
 const longestStride = 10
 
-// slopes are the changes of the miss with each part of the velocity.
-func (s *solver) slopes(v, miss Vec, tolerance float64) (matrix, bool) {
-	var out matrix
+// slopes are the changes of the miss with each part of the velocity, from rough
+// flights. Where one does not count they are zero, which no step can be made from.
+func (s *solver) slopes(v, miss Vec, exact bool) (out matrix) {
+	ok := true
+	if exact { // differences need a rough flight beside rough flights
+		miss, ok = s.try(v, false)
+	}
 	for i, d := range [...]Vec{{nudge, 0, 0}, {0, nudge, 0}, {0, 0, nudge}} {
-		m, ok := s.try(v.Add(d), tolerance)
-		if !ok {
-			return out, false
+		m, flew := s.try(v.Add(d), false)
+		if ok = ok && flew; !ok {
+			return matrix{}
 		}
 		out[i] = m.Sub(miss).Times(1 / nudge)
 	}
-	return out, true
+	return out
 }
 
 // matrix is three columns.
 type matrix [3]Vec
+
+// update is Broyden's: the least change that maps a step to what it did.
+func (a *matrix) update(step, did Vec) {
+	n := step.squared()
+	if n == 0 {
+		return
+	}
+	off := did.Sub(a[0].Times(step.X)).Sub(a[1].Times(step.Y)).Sub(a[2].Times(step.Z)).Times(1 / n)
+	a[0], a[1], a[2] = a[0].Add(off.Times(step.X)), a[1].Add(off.Times(step.Y)), a[2].Add(off.Times(step.Z))
+}
 
 // solve gives x with a x = b by Cramer's rule; false if a is singular.
 func (a matrix) solve(b Vec) (Vec, bool) {

@@ -15,7 +15,8 @@ type Path struct {
 	Net        Crossing      // the first passing of the net's plane
 	TouchesNet bool          // it brushed the top of the net and flew on, or hit it
 
-	knots []knot
+	knots   []knot
+	blocked bool // the net or a post was in the way
 }
 
 // Moment is the ball at a time of a flight.

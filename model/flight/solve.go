@@ -106,23 +106,23 @@ func gather(low, high *Launch, whyLow, whyHigh Reason) Solutions {
 	return out
 }
 
-// shot flies a solved launch over the net.
+// shot makes a launch of the last trial, which was exact. A flight that the net
+// does not stop is the same with the net as without.
 func (s *solver) shot(v Vec) (*Launch, Reason) {
 	if v.Length() > s.m.fastest()*(1+1e-9) {
 		return nil, TooFast
 	}
 	l := &Launch{State: s.in.launch(v)}
+	if !s.flown.blocked {
+		p := s.flown
+		l.Path, s.knots = &p, nil
+		return l, Possible
+	}
 	p, err := s.m.Fly(l.State)
 	if err != nil {
 		return nil, OutOfRange
 	}
 	l.Path = p
-	switch p.Outcome {
-	case Landed:
-		return l, Possible
-	case TimedOut:
-		return nil, NoFlight
-	}
 	return l, IntoNet
 }
 

@@ -27,13 +27,13 @@ func (f *forces) step(k *knot, h float64) (knot, float64) {
 	k4 := f.acceleration(v4)
 	v5 := combine4(v1, h, a51, k1, a52, k2, a53, k3, a54, k4)
 	k5 := f.acceleration(v5)
-	v6 := combine5(v1, h, a61, k1, a62, k2, a63, k3, a64, k4, a65, k5)
+	v6 := combine4(combine1(v1, h, a65, k5), h, a61, k1, a62, k2, a63, k3, a64, k4)
 	k6 := f.acceleration(v6)
-	v7 := combine5(v1, h, b1, k1, b3, k3, b4, k4, b5, k5, b6, k6)
+	v7 := combine4(combine1(v1, h, b6, k6), h, b1, k1, b3, k3, b4, k4, b5, k5)
 	k7 := f.acceleration(v7)
-	p7 := combine5(k.p, h, b1, v1, b3, v3, b4, v4, b5, v5, b6, v6)
-	ev := combine5(k7.Times(h*e7), h, e1, k1, e3, k3, e4, k4, e5, k5, e6, k6)
-	ep := combine5(v7.Times(h*e7), h, e1, v1, e3, v3, e4, v4, e5, v5, e6, v6)
+	p7 := combine4(combine1(k.p, h, b6, v6), h, b1, v1, b3, v3, b4, v4, b5, v5)
+	ev := combine4(combine1(k7.Times(h*e7), h, e6, k6), h, e1, k1, e3, k3, e4, k4, e5, k5)
+	ep := combine4(combine1(v7.Times(h*e7), h, e6, v6), h, e1, v1, e3, v3, e4, v4, e5, v5)
 	return knot{k.t + h, p7, v7, k7}, max(ev.squared(), ep.squared())
 }
 
@@ -62,27 +62,33 @@ func combine4(y Vec, h, c1 float64, k1 Vec, c2 float64, k2 Vec, c3 float64, k3 V
 	}
 }
 
-func combine5(y Vec, h, c1 float64, k1 Vec, c2 float64, k2 Vec, c3 float64, k3 Vec, c4 float64, k4 Vec, c5 float64, k5 Vec) Vec {
-	return Vec{
-		y.X + h*(c1*k1.X+c2*k2.X+c3*k3.X+c4*k4.X+c5*k5.X),
-		y.Y + h*(c1*k1.Y+c2*k2.Y+c3*k3.Y+c4*k4.Y+c5*k5.Y),
-		y.Z + h*(c1*k1.Z+c2*k2.Z+c3*k3.Z+c4*k4.Z+c5*k5.Z),
-	}
-}
-
 // Steps: the longest keeps events apart (no ball rises and falls unseen within
 // it), the shortest ends the search for a tolerance that rounding cannot give.
 const (
-	longestStep  = 0.25 // s
+	longestStep  = 0.5  // s
 	shortestStep = 1e-6 // s
 )
 
-// resize is the factor from a step of squared error e2 to the next one's length.
-func resize(e2, tolerance float64) float64 {
-	if e2 == 0 {
-		return 5
+// A step's length changes by whole powers of 2^(1/10): the error goes with its
+// fifth power, so that is a binary digit of the squared error.
+const (
+	mostShrink = 22 // about 1/5 with the safety factor
+	mostGrowth = 25 // about 5
+	safety     = 0.9
+)
+
+var resizes = func() (out [mostShrink + mostGrowth + 1]float64) {
+	for i := range out {
+		out[i] = safety * math.Exp2(float64(i-mostShrink)/10)
 	}
-	return min(5, max(0.2, 0.9*math.Pow(tolerance*tolerance/e2, 0.1)))
+	return out
+}()
+
+// resize is the factor from a step whose error is the square root of e2 to the
+// next one's length.
+func resize(e2, tolerance float64) float64 {
+	digits := math.Ilogb(tolerance * tolerance / e2)
+	return resizes[min(max(digits, -mostShrink), mostGrowth)+mostShrink]
 }
 
 // advance takes one accepted step of at most *h from k and leaves in *h the next one's length.
