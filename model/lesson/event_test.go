@@ -29,6 +29,7 @@ func TestParseEventRefuses(t *testing.T) {
 
 // Every member of every closed set goes to its name and back.
 func TestNamesThereAndBack(t *testing.T) {
+	both(t, shotKindNames[:], ShotKind.String, ParseShotKind)
 	both(t, handNames[:], Hand.String, ParseHand)
 	both(t, wantNames[:], Want.String, ParseWant)
 	both(t, arcNames[:], Arc.String, ParseArc)
@@ -36,6 +37,8 @@ func TestNamesThereAndBack(t *testing.T) {
 	both(t, cueNames[:], CueKind.String, ParseCue)
 	both(t, meaningNames[:], Meaning.String, ParseMeaning)
 	both(t, markNames[:], MarkKind.String, ParseMark)
+	both(t, formationNames[:], Formation.String, ParseFormation)
+	both(t, returnNames[:], ReturnTo.String, ParseReturnTo)
 }
 
 func both[T ~uint8](t *testing.T, names []string, name func(T) string, parse func(string) (T, error)) {

@@ -10,12 +10,15 @@ import (
 
 // Lesson is the whole document. Its zero value has no plays and two unnamed teams.
 type Lesson struct {
-	Title   string
-	Notes   string
-	Scoring Scoring
-	Venue   Venue
-	Teams   [2]Team // by court.End: near, far
-	Plays   []Play
+	Title      string
+	Notes      string
+	Scoring    Scoring
+	Venue      Venue
+	Conditions Conditions
+	Vocabulary Vocabulary // what this lesson means by the kinds of shot
+	Teams      [2]Team    // by court.End: near, far
+	Plays      []Play
+	Match      Match // the game that the plays are of
 }
 
 // Scoring is the format all plays of a lesson are played in.

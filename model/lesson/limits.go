@@ -6,11 +6,12 @@ import "homeside/model/units"
 // enough that a mangled file cannot make the program run away.
 const (
 	MaxPlays     = 2000
-	MaxKeyframes = 200 // per player and play
-	MaxMarks     = 200 // per play
-	MaxCues      = 200 // per play
-	MaxPoints    = 99  // points that win
-	MaxCall      = 200 // a number of the score
+	MaxKeyframes = 200  // per player and play
+	MaxMarks     = 200  // per play
+	MaxCues      = 200  // per play
+	MaxRallies   = 1000 // of a match
+	MaxPoints    = 99   // points that win
+	MaxCall      = 200  // a number of the score
 
 	MaxTitle    = 200 // characters, also of a play's title
 	MaxName     = 60
@@ -26,4 +27,9 @@ const (
 	MaxSpeed      units.MetresPerSecond = 60
 	MaxSpin       units.RPM             = 6000
 	MaxTurn       units.Degrees         = 3600
+	MaxAltitude   units.Metres          = 5000 // and 500 m below the sea
+	MaxHeat                             = 60   // °C, and as many below 0
+	MaxWind       units.MetresPerSecond = 30
+	MaxScatter    units.MetresPerSecond = 5
+	MaxAngle      units.Degrees         = 20
 )

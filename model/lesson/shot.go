@@ -9,6 +9,7 @@ import (
 // Shot is one hit of the ball, said as a coach says it.
 type Shot struct {
 	By     game.Player
+	Kind   ShotKind    // the word for it; OwnShot by default
 	Aim    court.Point // where it is meant to land
 	Intent Intent
 	Arc    Arc       // which of two possible flights; low by default
@@ -16,6 +17,7 @@ type Shot struct {
 	Side   units.RPM // + curves to the left of its flight
 	From   *Place    // where it is struck; nil: serves from the server's paddle side, others where the ball is met
 	Meet   Meet      // how the next player meets it
+	Error  *AimError // how it scatters; nil shows no scatter
 }
 
 // Place is a point above the ground.

@@ -24,12 +24,13 @@ func (t Team) StarterOf(e court.End) game.Player {
 
 // Player is a person: what a coach knows of one partner.
 type Player struct {
-	Name      string
-	Initials  string         // one to three letters on the disc; empty means the first letter of Name
-	Hand      Hand           // right by default
-	Serving   Want           // the side wanted after the team's serve
-	Receiving Want           // the side wanted after the team's return
-	Pace      *movement.Pace // nil means movement.DefaultPace
+	Name       string
+	Initials   string         // one to three letters on the disc; empty means the first letter of Name
+	Hand       Hand           // right by default
+	Serving    Want           // the side wanted after the team's serve
+	Receiving  Want           // the side wanted after the team's return
+	Wheelchair bool           // plays from a chair: its rear wheels count as feet, a second bounce is allowed
+	Pace       *movement.Pace // nil means movement.DefaultPace
 }
 
 // Legs is the player's pace, the default where none is set.

@@ -118,11 +118,18 @@ func (c *checker) lesson(l Lesson) {
 		number(c, "behind_baseline_ft", l.Venue.BehindBaseline, 0, MaxRoom)
 		number(c, "beside_sideline_ft", l.Venue.BesideSideline, 0, MaxRoom)
 	})
+	c.in("conditions", func() { c.conditions(l.Conditions) })
+	for _, k := range ShotKinds {
+		if m := l.Vocabulary[k]; m != nil {
+			c.in("vocabulary/"+k.String(), func() { c.manner(*m) })
+		}
+	}
 	for _, e := range court.Ends {
 		c.in("teams/"+e.String(), func() { c.team(l.Teams[e], e) })
 	}
 	c.count("plays", len(l.Plays), MaxPlays)
 	c.each("plays", len(l.Plays), func(i int) { c.play(l.Plays[i]) })
+	c.in("match", func() { c.match(l.Match) })
 }
 
 func (c *checker) team(t Team, e court.End) {
@@ -185,6 +192,7 @@ func (c *checker) shot(p Play, i int) {
 	if i > 0 && p.Shots[i-1].By.Team() == s.By.Team() {
 		c.say("by", "%v hits after %v: the teams take turns", s.By, p.Shots[i-1].By)
 	}
+	member(c, "kind", s.Kind, len(shotKindNames))
 	c.in("aim", func() { c.point(s.Aim) })
 	c.intent(s.Intent)
 	member(c, "arc", s.Arc, len(arcNames))
@@ -200,6 +208,7 @@ func (c *checker) shot(p Play, i int) {
 			number(c, "z_ft", s.From.Height, 0, MaxHeight)
 		})
 	}
+	c.scatter(s.Error)
 }
 
 func (c *checker) intent(in Intent) {

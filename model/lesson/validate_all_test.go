@@ -46,7 +46,13 @@ func badValues(v reflect.Value) []any {
 	case reflect.Int:
 		return []any{-1, 100000}
 	case reflect.Uint8:
-		return []any{uint8(4), uint8(255)}
+		switch v.Interface().(type) {
+		case lesson.Formation:
+			return []any{uint8(len(lesson.Formations)), uint8(255)}
+		case lesson.ReturnTo:
+			return []any{uint8(len(lesson.ReturnsTo)), uint8(255)}
+		}
+		return []any{uint8(100), uint8(255)}
 	}
 	return nil // both values of a bool are good
 }

@@ -85,6 +85,10 @@ func namesOf(t reflect.Type) (names []string) {
 	}
 	for f := range t.Fields() {
 		name, _, _ := strings.Cut(f.Tag.Get("json"), ",")
+		if f.Anonymous {
+			names = append(names, namesOf(f.Type)...)
+			continue
+		}
 		names = append(names, name)
 	}
 	return names

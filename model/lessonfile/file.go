@@ -12,14 +12,17 @@ const Version = 1
 // whose absence differs from its zero.
 
 type file struct {
-	Format  string  `json:"format"`
-	Version int     `json:"version"`
-	Title   string  `json:"title,omitzero"`
-	Notes   string  `json:"notes,omitzero"`
-	Scoring scoring `json:"scoring,omitzero"`
-	Venue   venue   `json:"venue,omitzero"`
-	Teams   teams   `json:"teams,omitzero"`
-	Plays   []play  `json:"plays,omitempty"`
+	Format     string     `json:"format"`
+	Version    int        `json:"version"`
+	Title      string     `json:"title,omitzero"`
+	Notes      string     `json:"notes,omitzero"`
+	Scoring    scoring    `json:"scoring,omitzero"`
+	Venue      venue      `json:"venue,omitzero"`
+	Conditions conditions `json:"conditions,omitzero"`
+	Vocabulary vocabulary `json:"vocabulary,omitempty"`
+	Teams      teams      `json:"teams,omitzero"`
+	Plays      []play     `json:"plays,omitempty"`
+	Match      match      `json:"match,omitempty"`
 }
 
 type scoring struct {
@@ -79,18 +82,17 @@ type situation struct {
 }
 
 type shot struct {
-	By       string                 `json:"by"`
-	Aim      *point                 `json:"aim"`
-	Apex     *units.Feet            `json:"apex_ft,omitzero"`
-	Speed    *units.MetresPerSecond `json:"speed_mps,omitzero"`
-	Time     *units.Seconds         `json:"time_s,omitzero"`
-	NetClear *units.Feet            `json:"net_clear_ft,omitzero"`
-	Arc      string                 `json:"arc,omitzero"`
-	Spin     units.RPM              `json:"spin_rpm,omitzero"`
-	Side     units.RPM              `json:"side_rpm,omitzero"`
-	From     *place                 `json:"from,omitzero"`
-	Meet     string                 `json:"meet,omitzero"`
-	MeetAt   *units.Feet            `json:"meet_ft,omitzero"`
+	By     string `json:"by"`
+	Kind   string `json:"kind,omitzero"`
+	Aim    *point `json:"aim"`
+	figure `json:",inline"`
+	Arc    string      `json:"arc,omitzero"`
+	Spin   units.RPM   `json:"spin_rpm,omitzero"`
+	Side   units.RPM   `json:"side_rpm,omitzero"`
+	From   *place      `json:"from,omitzero"`
+	Meet   string      `json:"meet,omitzero"`
+	MeetAt *units.Feet `json:"meet_ft,omitzero"`
+	Error  *aimError   `json:"error,omitzero"`
 }
 
 type point struct {

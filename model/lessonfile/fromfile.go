@@ -4,7 +4,6 @@ import (
 	"errors"
 	"fmt"
 	"strconv"
-	"strings"
 
 	"github.com/go-json-experiment/json/jsontext"
 
@@ -16,7 +15,8 @@ import (
 
 // reader turns a file into a lesson. It keeps the first mistake and where it is.
 type reader struct {
-	at      string // JSON pointer of the part at hand
+	at      string            // JSON pointer of the part at hand
+	words   lesson.Vocabulary // of the lesson being read
 	wrong   error
 	wrongAt string
 }
@@ -126,11 +126,15 @@ func (r *reader) lesson(f file) lesson.Lesson {
 		Venue: lesson.Venue{BehindBaseline: f.Venue.BehindBaseline, BesideSideline: f.Venue.BesideSideline},
 	}
 	l.Scoring.To = f.Scoring.To
+	r.in("conditions", func() { l.Conditions = r.conditions(f.Conditions) })
+	r.in("vocabulary", func() { l.Vocabulary = r.vocabulary(f.Vocabulary) })
+	r.words = l.Vocabulary
 	r.in("scoring", func() { l.Scoring.Format = named(r, "format", f.Scoring.Format, game.ParseFormat) })
 	near, far := f.Teams.Near, f.Teams.Far
 	l.Teams[court.Near] = r.team(court.Near, near.Name, near.Starter, near.Players.One, near.Players.Two)
 	l.Teams[court.Far] = r.team(court.Far, far.Name, far.Starter, far.Players.One, far.Players.Two)
 	l.Plays = each(r, "plays", f.Plays, r.play)
+	r.in("match", func() { l.Match = r.match(f.Match) })
 	return l
 }
 
@@ -186,42 +190,20 @@ func parseEnd(s string) (court.End, error) {
 
 func (r *reader) shot(s shot) lesson.Shot {
 	out := lesson.Shot{
-		By:     needNamed(r, "by", s.By, game.ParsePlayer),
-		Aim:    r.point("aim", s.Aim),
-		Intent: r.intent(s),
-		Arc:    named(r, "arc", s.Arc, lesson.ParseArc),
-		Spin:   s.Spin,
-		Side:   s.Side,
-		Meet:   r.meet(s),
+		By:    needNamed(r, "by", s.By, game.ParsePlayer),
+		Kind:  named(r, "kind", s.Kind, lesson.ParseShotKind),
+		Aim:   r.point("aim", s.Aim),
+		Arc:   named(r, "arc", s.Arc, lesson.ParseArc),
+		Spin:  s.Spin,
+		Side:  s.Side,
+		Meet:  r.meet(s),
+		Error: s.Error.aimError(),
 	}
+	r.hit(&out, s)
 	if f := s.From; f != nil {
 		r.in("from", func() { out.From = &lesson.Place{Point: r.place(f.X, f.Y), Height: need(r, "z_ft", f.Z)} })
 	}
 	return out
-}
-
-func (r *reader) intent(s shot) (in lesson.Intent) {
-	var given []string
-	if s.Apex != nil {
-		in, given = lesson.Apex(*s.Apex), append(given, lesson.ByApex.String())
-	}
-	if s.Speed != nil {
-		in, given = lesson.Speed(*s.Speed), append(given, lesson.BySpeed.String())
-	}
-	if s.Time != nil {
-		in, given = lesson.Time(*s.Time), append(given, lesson.ByTime.String())
-	}
-	if s.NetClear != nil {
-		in, given = lesson.NetClear(*s.NetClear), append(given, lesson.ByNetClear.String())
-	}
-	switch len(given) {
-	case 1:
-	case 0:
-		r.fail("", fmt.Errorf("a shot needs one of %s", strings.Join(lesson.IntentNames[:], ", ")))
-	default:
-		r.fail(given[1], fmt.Errorf("a shot takes one figure, not %s together", strings.Join(given, " and ")))
-	}
-	return in
 }
 
 func (r *reader) meet(s shot) lesson.Meet {

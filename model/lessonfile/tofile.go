@@ -11,17 +11,20 @@ import (
 func toFile(l lesson.Lesson) file {
 	near, far := l.Teams[court.Near], l.Teams[court.Far]
 	return file{
-		Format:  Format,
-		Version: Version,
-		Title:   l.Title,
-		Notes:   l.Notes,
-		Scoring: scoring{unlessZero(l.Scoring.Format), l.Scoring.To},
-		Venue:   venue{l.Venue.BehindBaseline, l.Venue.BesideSideline},
+		Format:     Format,
+		Version:    Version,
+		Title:      l.Title,
+		Notes:      l.Notes,
+		Scoring:    scoring{unlessZero(l.Scoring.Format), l.Scoring.To},
+		Venue:      venue{l.Venue.BehindBaseline, l.Venue.BesideSideline},
+		Conditions: toConditions(l.Conditions),
+		Vocabulary: toVocabulary(l.Vocabulary),
 		Teams: teams{
 			Near: team[nearPlayers]{near.Name, near.Starter, nearPlayers{toPlayer(near.Players[0]), toPlayer(near.Players[1])}},
 			Far:  team[farPlayers]{far.Name, far.Starter, farPlayers{toPlayer(far.Players[0]), toPlayer(far.Players[1])}},
 		},
 		Plays: mapped(l.Plays, toPlay),
+		Match: toMatch(l.Match),
 	}
 }
 
@@ -62,25 +65,15 @@ func toPlay(p lesson.Play) play {
 	if p.Lead != lesson.DefaultLead {
 		out.Lead = &p.Lead
 	}
-	if p.Situation.Call != (game.Call{}) {
-		out.Situation.Call = p.Situation.Call.String()
-	}
+	out.Situation.Call = callUnlessZero(p.Situation.Call)
 	out.Situation.Serving = unlessZero(p.Situation.Serving)
 	return out
 }
 
 func toShot(s lesson.Shot) shot {
-	out := shot{By: s.By.String(), Aim: toPoint(s.Aim), Arc: unlessZero(s.Arc), Spin: s.Spin, Side: s.Side, Meet: unlessZero(s.Meet.How)}
-	in := s.Intent
-	switch in.Kind {
-	case lesson.ByApex:
-		out.Apex = &in.Apex
-	case lesson.BySpeed:
-		out.Speed = &in.Speed
-	case lesson.ByTime:
-		out.Time = &in.Time
-	case lesson.ByNetClear:
-		out.NetClear = &in.NetClear
+	out := shot{
+		By: s.By.String(), Kind: unlessZero(s.Kind), Aim: toPoint(s.Aim), figure: toFigure(s.Intent), Arc: unlessZero(s.Arc),
+		Spin: s.Spin, Side: s.Side, Meet: unlessZero(s.Meet.How), Error: toAimError(s.Error),
 	}
 	if s.From != nil {
 		out.From = &place{&s.From.Point.X, &s.From.Point.Y, &s.From.Height}

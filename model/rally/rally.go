@@ -39,17 +39,15 @@ type Event struct {
 }
 
 // Solve solves play i of a sound lesson (see lesson.Validate).
-func Solve(l lesson.Lesson, i int) (*Rally, error) {
-	if i < 0 || i >= len(l.Plays) {
-		return nil, fmt.Errorf("play %d: the lesson has %d", i+1, len(l.Plays))
-	}
-	return SolveWith(l, i, ModelOf(l))
-}
+func Solve(l lesson.Lesson, i int) (*Rally, error) { return SolveWith(l, i, ModelOf(l)) }
 
 // SolveWith is Solve with a ball, air and court of the caller's.
 func SolveWith(l lesson.Lesson, i int, m flight.Model) (*Rally, error) {
+	if i < 0 || i >= len(l.Plays) {
+		return nil, fmt.Errorf("play %d: the lesson has %d", i+1, len(l.Plays))
+	}
 	p := l.Plays[i]
-	r := &Rally{Play: p, Teams: l.Teams, From: -p.Lead, Model: m, times: map[lesson.Event]units.Seconds{}}
+	r := &Rally{Play: p, Teams: l.Teams, From: 0 - p.Lead, Model: m, times: map[lesson.Event]units.Seconds{}}
 	if err := r.solveBall(); err != nil {
 		return nil, fmt.Errorf("play %d: %w", i+1, err)
 	}
@@ -59,9 +57,6 @@ func SolveWith(l lesson.Lesson, i int, m flight.Model) (*Rally, error) {
 	}
 	return r, nil
 }
-
-// ModelOf is the ball, air and court that a lesson is played with.
-func ModelOf(lesson.Lesson) flight.Model { return flight.Default() }
 
 // Player is the person with this id.
 func (r *Rally) Player(id game.Player) lesson.Player {
@@ -75,8 +70,15 @@ func (r *Rally) TimeOf(e lesson.Event) (units.Seconds, bool) {
 	return t, ok
 }
 
-// TimeAt is the time an anchor means.
-func (r *Rally) TimeAt(a lesson.Anchor) units.Seconds { return r.times[a.Event] + a.Offset }
+// TimeAt is the time an anchor means. The net of a ball that never passes over
+// it stands for the ball's contact.
+func (r *Rally) TimeAt(a lesson.Anchor) units.Seconds {
+	t, ok := r.times[a.Event]
+	if !ok {
+		t = r.times[lesson.ContactOf(a.Event.Shot)]
+	}
+	return t + a.Offset
+}
 
 // AnchorAt is the anchor that a change made at time t hangs on: the last
 // contact at or before t, the serve's for times before it.

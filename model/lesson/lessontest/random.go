@@ -16,17 +16,21 @@ const (
 	mostShots     = 7
 	mostKeyframes = 4
 	mostNotes     = 3 // marks, and cues
+	mostRallies   = 5
 )
 
 // Lessons gives random lessons that lesson.Validate accepts.
 func Lessons() *rapid.Generator[lesson.Lesson] {
 	return rapid.Custom(func(t *rapid.T) lesson.Lesson {
 		l := lesson.Lesson{
-			Title:   text(t, "title", lesson.MaxTitle),
-			Notes:   text(t, "notes", 80),
-			Scoring: lesson.Scoring{Format: rapid.SampledFrom(game.Formats[:]).Draw(t, "format"), To: rapid.IntRange(0, lesson.MaxPoints).Draw(t, "to")},
-			Venue:   lesson.Venue{BehindBaseline: between(t, "behind", 0, lesson.MaxRoom), BesideSideline: between(t, "beside", 0, lesson.MaxRoom)},
-			Plays:   some(t, 0, mostPlays, play),
+			Title:      text(t, "title", lesson.MaxTitle),
+			Notes:      text(t, "notes", 80),
+			Scoring:    lesson.Scoring{Format: rapid.SampledFrom(game.Formats[:]).Draw(t, "format"), To: rapid.IntRange(0, lesson.MaxPoints).Draw(t, "to")},
+			Venue:      lesson.Venue{BehindBaseline: between(t, "behind", 0, lesson.MaxRoom), BesideSideline: between(t, "beside", 0, lesson.MaxRoom)},
+			Conditions: conditions(t),
+			Vocabulary: vocabulary(t),
+			Plays:      some(t, 0, mostPlays, play),
+			Match:      match(t),
 		}
 		for i := range l.Teams {
 			l.Teams[i] = team(t)
@@ -138,6 +142,7 @@ func point(t *rapid.T) court.Point {
 func shot(t *rapid.T) lesson.Shot {
 	s := lesson.Shot{
 		By:     rapid.SampledFrom(game.Players[:]).Draw(t, "by"),
+		Kind:   member[lesson.ShotKind](t, "shot kind", len(lesson.ShotKinds)+1),
 		Aim:    point(t),
 		Intent: intent(t),
 		Arc:    member[lesson.Arc](t, "arc", 2),
@@ -148,6 +153,9 @@ func shot(t *rapid.T) lesson.Shot {
 			return lesson.Place{Point: point(t), Height: between(t, "z", 0, lesson.MaxHeight)}
 		}),
 	}
+	s.Error = maybe(t, func(t *rapid.T) lesson.AimError {
+		return lesson.AimError{Speed: between(t, "speed error", 0, lesson.MaxScatter), Angle: between(t, "angle error", 0, lesson.MaxAngle)}
+	})
 	if s.Meet.How != lesson.AtTop {
 		s.Meet.Height = between(t, "meet height", 0, lesson.MaxHeight)
 	}
@@ -209,4 +217,29 @@ func cue(t *rapid.T, shots int) lesson.Cue {
 		q.Reader, q.Meaning = q.Giver.Partner(), member[lesson.Meaning](t, "meaning", 3)
 	}
 	return q
+}
+
+func conditions(t *rapid.T) lesson.Conditions {
+	return lesson.Conditions{
+		Indoor:      rapid.Bool().Draw(t, "indoor"),
+		Altitude:    between(t, "altitude", -500, lesson.MaxAltitude),
+		Temperature: maybe(t, func(t *rapid.T) float64 { return between(t, "heat", -lesson.MaxHeat, float64(lesson.MaxHeat)) }),
+		WindX:       between(t, "wind x", -lesson.MaxWind, lesson.MaxWind),
+		WindY:       between(t, "wind y", -lesson.MaxWind, lesson.MaxWind),
+		Restitution: between(t, "restitution", 0, 1.0),
+		Friction:    between(t, "friction", 0, 2.0),
+		Lift:        between(t, "lift", 0, 2.0),
+	}
+}
+
+func vocabulary(t *rapid.T) (v lesson.Vocabulary) {
+	for _, k := range lesson.ShotKinds {
+		v[k] = maybe(t, func(t *rapid.T) lesson.Manner {
+			return lesson.Manner{
+				Intent: intent(t), Arc: member[lesson.Arc](t, "arc", 2),
+				Spin: between(t, "spin", -lesson.MaxSpin, lesson.MaxSpin), Side: between(t, "side", -lesson.MaxSpin, lesson.MaxSpin),
+			}
+		})
+	}
+	return v
 }

@@ -15,11 +15,16 @@ func Sample() lesson.Lesson {
 		Notes:   "Invented people.\nFor tests only.",
 		Scoring: lesson.Scoring{Format: game.SideOut, To: 15},
 		Venue:   lesson.Venue{BehindBaseline: 9.5, BesideSideline: 6},
+		Conditions: lesson.Conditions{
+			Indoor: true, Altitude: 1609, Temperature: new(30.0), WindX: 1, WindY: -2, Restitution: 0.66, Friction: 0.5, Lift: 0.1,
+		},
+		Vocabulary: lesson.Vocabulary{lesson.Drop: {Intent: lesson.Apex(6), Arc: lesson.High, Spin: -200, Side: 50}},
 		Teams: [2]lesson.Team{
 			{Name: "Harbour Lane", Starter: 2, Players: [2]lesson.Player{person("Ivo", "IV"), person("Mara", "MA")}},
 			{Name: "Mill Hill", Starter: 1, Players: [2]lesson.Player{person("Oskar", "OS"), person("Tilde", "TI")}},
 		},
 		Plays: []lesson.Play{SamplePlay()},
+		Match: sampleMatch(),
 	}
 }
 
@@ -41,7 +46,7 @@ func SamplePlay() lesson.Play {
 		Situation: lesson.Situation{Call: game.Call{Serving: 4, Receiving: 7, Server: 2}, Serving: court.Far},
 		Lead:      2.5,
 		Shots: []lesson.Shot{
-			{By: game.Far2, Aim: court.Pt(-4, -18), Intent: lesson.Speed(15.5), Arc: lesson.High, Spin: 300, Side: -120,
+			{By: game.Far2, Kind: lesson.WideServe, Error: &lesson.AimError{Speed: 0.5, Angle: 1.5}, Aim: court.Pt(-4, -18), Intent: lesson.Speed(15.5), Arc: lesson.High, Spin: 300, Side: -120,
 				From: &lesson.Place{Point: court.Pt(2, 23), Height: 2.6}, Meet: lesson.Meet{How: lesson.Falling, Height: 2.5}},
 			{By: game.Near1, Aim: court.Pt(3, 19), Intent: lesson.Apex(10)},
 			{By: game.Far1, Aim: court.Pt(-2, -5), Intent: lesson.NetClear(1.25), Meet: lesson.Meet{How: lesson.OnVolley, Height: 3}},
@@ -62,6 +67,18 @@ func SamplePlay() lesson.Play {
 		Cues: []lesson.Cue{
 			{Span: sampleSpan(), Text: "Move as soon as the ball has gone."},
 			{Kind: lesson.Signal, Span: sampleSpan(), Text: "yes", Giver: game.Near2, Reader: game.Near1, Meaning: lesson.Switch},
+		},
+	}
+}
+
+// sampleMatch begins in the middle of a game, at the sample's play.
+func sampleMatch() lesson.Match {
+	return lesson.Match{
+		First: new(court.Far),
+		From:  &lesson.Opening{Call: game.Call{Serving: 4, Receiving: 7, Server: 2}, Serving: court.Far, Server: game.Far2},
+		Rallies: []lesson.MatchRally{
+			{Winner: court.Far, Formations: [2]lesson.Formation{lesson.Switched, lesson.Stacked}, Return: lesson.ToMover, Play: 1},
+			{Winner: court.Near, Formations: [2]lesson.Formation{lesson.Poached, lesson.Ordinary}, Return: lesson.Short, Play: 1},
 		},
 	}
 }
