@@ -28,9 +28,13 @@ type PlayerFrame struct {
 // facing: our assumption.
 const FootAside units.Feet = 0.6
 
-// At is the frame at time t; times outside the rally show its first or last moment.
+// At is the frame at time t; times outside the rally show its first or last
+// moment, and what is not a number the first.
 func (r *Rally) At(t units.Seconds) Frame {
-	t = min(max(t, r.From), r.To)
+	if !(t > r.From) {
+		t = r.From
+	}
+	t = min(t, r.To)
 	f := Frame{T: t, Ball: r.ballAt(t)}
 	for _, id := range game.Players {
 		drawn := r.Tracks[id].At(t)

@@ -3,17 +3,36 @@ package rally
 import (
 	"homeside/model/flight"
 	"homeside/model/lesson"
+	"homeside/model/units"
 )
 
 // solve is the launch that a shot asks for. Where it cannot be had, the reason
 // says why and the launch is the nearest thing to it.
 func solve(m flight.Model, from flight.Vec, shot lesson.Shot) (flight.State, flight.Reason) {
 	in := intent(from, shot)
+	if in.Kind == flight.NetClear && in.Value < 0 {
+		return belowTop(m, in)
+	}
 	found := m.Solve(in)
 	if l := pick(found, shot.Arc); l != nil {
 		return l.State, found.Reason
 	}
 	return instead(m, in), found.Reason
+}
+
+// belowTop is a ball that passes the net's plane below its top on the way to the
+// aim, and so goes into the net.
+func belowTop(m flight.Model, in flight.Intent) (flight.State, flight.Reason) {
+	open := m
+	open.Net = noNet
+	share := in.From.Y / (in.From.Y - float64(in.AimY))
+	across := units.Metres(in.From.X + share*(float64(in.AimX)-in.From.X))
+	low := in
+	low.Value += float64(m.Net.Top(across) - open.Net.Top(across))
+	if l := pick(open.Solve(low), lesson.Low); l != nil {
+		return l.State, flight.IntoNet
+	}
+	return instead(m, in), m.Solve(in).Reason
 }
 
 // pick is the solution on the asked arc, the only one where there is one, or

@@ -156,5 +156,6 @@ func (r *Rally) volley(s *Stroke, e court.End, height units.Metres) (units.Secon
 		return t, true
 	}
 	line := (court.Kitchen + VolleyReach) * e.Sign()
-	return s.Planned.Reaches(line.Metres())
+	t, ok := s.Planned.Reaches(line.Metres())
+	return t, ok && t > s.Planned.Net.T
 }

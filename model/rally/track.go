@@ -63,7 +63,7 @@ func (r *Rally) stops(id game.Player) []Stop {
 	}
 	keepOrder(stops)
 	for i, s := range r.Strokes {
-		if i > 0 && s.By == id && !slices.ContainsFunc(track, func(k lesson.Keyframe) bool { return k.At == lesson.At(lesson.ContactOf(i)) }) {
+		if s.By == id && !slices.ContainsFunc(track, func(k lesson.Keyframe) bool { return k.At == lesson.At(lesson.ContactOf(i)) }) {
 			stops = insert(stops, r.implied(id, i))
 		}
 	}
@@ -85,9 +85,14 @@ func insert(stops []Stop, s Stop) []Stop {
 }
 
 // implied is where a hitter stands when the lesson does not say: facing the
-// net, the ball 2 ft to the forehand side.
+// net, the ball 2 ft to the forehand side; at the serve, where the ball's place
+// follows from the server's, still there.
 func (r *Rally) implied(id game.Player, shot int) Stop {
 	s := r.Strokes[shot]
+	if shot == 0 {
+		k := r.servePlace(id)
+		return Stop{At: s.At, Keyframe: lesson.Keyframe{At: lesson.At(lesson.ContactOf(0)), Place: k.Place, Facing: k.Facing}, Index: Implied}
+	}
 	facing := id.Team().Facing()
 	aside := r.Player(id).Hand.Forehand(facing).Times(float64(PaddleSide))
 	k := lesson.Keyframe{
