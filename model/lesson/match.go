@@ -204,13 +204,16 @@ func (p Play) Fits(s game.State) bool {
 	return ok && !s.Over() && o == Opening{Call: s.Call(), Serving: s.Serving(), Server: s.Server()}
 }
 
-// AtServe is a player's keyframe at the serve: the last one that hangs on its
-// contact without coming after it, or else the first there is.
-func (p Play) AtServe(id game.Player) (k Keyframe) {
-	for i, f := range p.Tracks[id] {
-		if i == 0 || f.At.Event == ContactOf(0) && f.At.Offset <= 0 {
-			k = f
+// ServeIndex is the number of a player's keyframe at the serve: the last one
+// that hangs on its contact without coming after it, or else the first.
+func (p Play) ServeIndex(id game.Player) (index int) {
+	for i, k := range p.Tracks[id] {
+		if k.At.Event == ContactOf(0) && k.At.Offset <= 0 {
+			index = i
 		}
 	}
-	return k
+	return index
 }
+
+// AtServe is a player's keyframe at the serve in a sound play.
+func (p Play) AtServe(id game.Player) Keyframe { return p.Tracks[id][p.ServeIndex(id)] }
