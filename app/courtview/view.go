@@ -92,7 +92,7 @@ func (v *View) paint(w, h int) image.Image {
 	surface := v.session.Lesson().Venue.Surface()
 	p := compose.Of(r, surface, v.turn)
 	if k := (key{v.session.Revision(), w, h, v.turn}); v.frames == nil || k != v.drawn {
-		v.layout = compose.ForWindow(w, h, v.turn, surface, v.scale(w)*pointPx)
+		v.layout = compose.ForWindow(w, h, v.turn, surface, compose.RiseOf(r), v.scale(w)*pointPx)
 		v.frames = raster.NewFrames(p.StaticIn(v.layout))
 		v.drawn = k
 	}

@@ -3,6 +3,7 @@ package compose
 import (
 	"homeside/canvas"
 	"homeside/model/court"
+	"homeside/model/units"
 )
 
 // Area is a rectangle of the picture in pixels. The zero Area shows nothing.
@@ -22,7 +23,9 @@ type Layout struct {
 	Width, Height int
 	PxPerPoint    float64
 	Court         canvas.View
-	Title         Area // the play's title and the clock
+	Rise          canvas.View // of the height strip: its ground is at height 0
+	RiseTop       units.Feet  // the height it shows; 0 shows no strip
+	Title         Area        // the play's title and the clock
 	Caption       Area
 	Column        bool // title and caption stand beside the court, from the top
 }
@@ -33,18 +36,27 @@ const phoneWidth = 360
 
 // Sizes of the parts in points.
 const (
-	titleHeight   = 30
+	titleHeight   = 48
 	captionHeight = 46
 	columnWidth   = 230
 	columnGap     = 14
-	margin        = 1 // ft of paper shown round the surface
+)
+
+// Sizes of the parts in feet.
+const (
+	margin  units.Feet = 1 // paper shown round the surface
+	riseGap units.Feet = 1 // between the surface's margin and the height strip
 )
 
 // ForExport divides a still or a clip: the court with a title above and a
 // caption below or, where a court upright leaves the room in a wide picture,
-// both beside it.
-func ForExport(width, height int, turn canvas.Turn, surface court.Rect) Layout {
-	l := Layout{Width: width, Height: height, PxPerPoint: float64(min(width, height)) / phoneWidth}
+// both beside it. The height strip stands beside an upright court; a lying one
+// needs the room itself.
+func ForExport(width, height int, turn canvas.Turn, surface court.Rect, rise units.Feet) Layout {
+	l := Layout{Width: width, Height: height, PxPerPoint: float64(min(width, height)) / phoneWidth, RiseTop: rise}
+	if turn == canvas.Lying {
+		l.RiseTop = 0
+	}
 	if turn == canvas.Upright && width > height {
 		l.beside(surface)
 		return l
@@ -52,7 +64,7 @@ func ForExport(width, height int, turn canvas.Turn, surface court.Rect) Layout {
 	w, h, pt := float64(width), float64(height), l.PxPerPoint
 	l.Title = Area{canvas.Px{}, canvas.Px{X: w, Y: titleHeight * pt}}
 	l.Caption = Area{canvas.Px{Y: h - captionHeight*pt}, canvas.Px{X: w, Y: h}}
-	l.Court = canvas.Fit(surface.Grow(margin), turn, canvas.Px{Y: l.Title.Max.Y}, canvas.Px{X: w, Y: l.Caption.Min.Y})
+	l.fit(surface, turn, Area{canvas.Px{Y: l.Title.Max.Y}, canvas.Px{X: w, Y: l.Caption.Min.Y}})
 	return l
 }
 
@@ -61,33 +73,56 @@ func ForExport(width, height int, turn canvas.Turn, surface court.Rect) Layout {
 func (l *Layout) beside(surface court.Rect) {
 	l.Column = true
 	w, h, pt := float64(l.Width), float64(l.Height), l.PxPerPoint
-	shown := surface.Grow(margin)
-	courtWidth := min(h*float64(shown.Width()/shown.Height()), w*0.6)
+	shown := l.shown(surface)
+	courtWidth := min(h*float64(shown.Width()/shown.Height()), w*0.7)
 	words := min(columnWidth*pt, w-courtWidth-columnGap*pt)
 	left := (w - courtWidth - columnGap*pt - words) / 2
-	l.Court = canvas.Fit(shown, canvas.Upright, canvas.Px{X: left}, canvas.Px{X: left + courtWidth, Y: h})
+	l.fit(surface, canvas.Upright, Area{canvas.Px{X: left}, canvas.Px{X: left + courtWidth, Y: h}})
 	x := left + courtWidth + columnGap*pt
 	l.Title = Area{canvas.Px{X: x}, canvas.Px{X: x + words, Y: h / 3}}
 	l.Caption = Area{canvas.Px{X: x, Y: h / 3}, canvas.Px{X: x + words, Y: h}}
 }
 
-// ForWindow divides the editor's picture: the court and, below it, its captions.
-// pxPerPoint is the screen's.
-func ForWindow(width, height int, turn canvas.Turn, surface court.Rect, pxPerPoint float64) Layout {
+// ForWindow divides the editor's picture: the court, the height strip beside it
+// and the captions below. pxPerPoint is the screen's.
+func ForWindow(width, height int, turn canvas.Turn, surface court.Rect, rise units.Feet, pxPerPoint float64) Layout {
 	w, h := float64(width), float64(height)
 	foot := h - captionHeight*pxPerPoint
-	l := Bare(width, int(foot), turn, surface, pxPerPoint)
-	l.Height = height
+	l := Layout{Width: width, Height: height, PxPerPoint: pxPerPoint, RiseTop: rise}
+	l.fit(surface, turn, Area{canvas.Px{}, canvas.Px{X: w, Y: foot}})
 	l.Caption = Area{canvas.Px{Y: foot}, canvas.Px{X: w, Y: h}}
 	return l
 }
 
 // Bare is a picture of nothing but the court.
 func Bare(width, height int, turn canvas.Turn, surface court.Rect, pxPerPoint float64) Layout {
-	return Layout{
-		Width: width, Height: height, PxPerPoint: pxPerPoint,
-		Court: canvas.Fit(surface.Grow(margin), turn, canvas.Px{}, canvas.Px{X: float64(width), Y: float64(height)}),
+	l := Layout{Width: width, Height: height, PxPerPoint: pxPerPoint}
+	l.fit(surface, turn, Area{canvas.Px{}, canvas.Px{X: float64(width), Y: float64(height)}})
+	return l
+}
+
+// shown is what of the court's axes is shown: the surface and, beyond its far
+// x, the height strip at the same scale.
+func (l *Layout) shown(surface court.Rect) court.Rect {
+	r := surface.Grow(margin)
+	if l.RiseTop > 0 {
+		r.Max.X += riseGap + l.RiseTop
 	}
+	return r
+}
+
+// fit places court and height strip in an area.
+func (l *Layout) fit(surface court.Rect, turn canvas.Turn, a Area) {
+	l.Court = canvas.Fit(l.shown(surface), turn, a.Min, a.Max)
+	if l.RiseTop <= 0 {
+		return
+	}
+	ground := surface.Max.X + margin + riseGap
+	if turn == canvas.Lying {
+		ground += l.RiseTop // height goes up the page, against the court's x
+	}
+	l.Rise = l.Court
+	l.Rise.Origin = l.Court.ToPx(court.Pt(ground, 0))
 }
 
 // paper is the view of a panel in pixels from the area's corner: one foot is one

@@ -29,12 +29,12 @@ func (p Picture) Span() (from, to units.Seconds) { return p.Rally.From, p.Rally.
 
 // Static is the still part of an exported picture.
 func (p Picture) Static(width, height int) *canvas.Scene {
-	return p.StaticIn(ForExport(width, height, p.Turn, p.surface()))
+	return p.StaticIn(ForExport(width, height, p.Turn, p.surface(), RiseOf(p.Rally)))
 }
 
 // Moving is the moving part of an exported picture at time t.
 func (p Picture) Moving(width, height int, t units.Seconds) *canvas.Scene {
-	return p.MovingIn(ForExport(width, height, p.Turn, p.surface()), t)
+	return p.MovingIn(ForExport(width, height, p.Turn, p.surface(), RiseOf(p.Rally)), t)
 }
 
 // StaticIn is the still part in a layout: court, runs, ball path, title.
@@ -47,6 +47,9 @@ func (p Picture) StaticIn(l Layout) *canvas.Scene {
 	p.ballPath(&ground)
 	p.runs(&ground)
 	s.Panels = append(s.Panels, ground)
+	if l.RiseTop > 0 {
+		s.Panels = append(s.Panels, p.heightStatic(l))
+	}
 	if !l.Title.Empty() {
 		s.Panels = append(s.Panels, p.title(l))
 	}
@@ -64,6 +67,9 @@ func (p Picture) MovingIn(l Layout, t units.Seconds) *canvas.Scene {
 	p.marks(&ground, f)
 	p.signals(&ground, f)
 	s.Panels = append(s.Panels, ground)
+	if l.RiseTop > 0 {
+		s.Panels = append(s.Panels, p.heightMoving(l, f))
+	}
 	if !l.Title.Empty() {
 		s.Panels = append(s.Panels, p.clock(l, f))
 	}

@@ -23,6 +23,7 @@ const (
 	titleBaseline canvas.Points = 20
 	clockWidth                  = 64
 	titleLead                   = 18
+	titleRows                   = 2 // above the court
 )
 
 // title draws the play's title in its area.
@@ -38,13 +39,17 @@ func (p Picture) title(l Layout) canvas.Panel {
 	return c
 }
 
-// titleLines is one shortened line above the court or as many as it takes beside it.
+// titleLines is at most two lines above the court or as many as it takes beside it.
 func (p Picture) titleLines(l Layout) []string {
 	width := l.Title.Width()/l.PxPerPoint - 2*textMargin
 	if l.Column {
 		return wrap(p.Rally.Play.Title, width, look.TitleSize, true)
 	}
-	return []string{shorten(p.Rally.Play.Title, width-clockWidth, look.TitleSize, true)}
+	lines := wrap(p.Rally.Play.Title, width-clockWidth, look.TitleSize, true)
+	if len(lines) > titleRows {
+		lines = append(lines[:titleRows-1], shorten(strings.Join(lines[titleRows-1:], " "), width-clockWidth, look.TitleSize, true))
+	}
+	return lines
 }
 
 // wrap breaks a text into lines no wider than width points. A word longer than

@@ -1,0 +1,171 @@
+package compose
+
+import (
+	"fmt"
+	"math"
+
+	"homeside/canvas"
+	"homeside/canvas/look"
+	"homeside/model/court"
+	"homeside/model/lesson"
+	"homeside/model/rally"
+	"homeside/model/units"
+	"homeside/words"
+)
+
+// HeightPanel is the name of the height strip's panel. Its y is the court's, its
+// x the height, toward -x where the court lies, so that up is up the page.
+const HeightPanel = "height"
+
+// ApexHandle is the ID of the handle that raises and lowers the shot in play.
+const ApexHandle = "apex.handle"
+
+// Heights shown by the strip.
+const (
+	leastRise units.Feet = 12
+	riseStep  units.Feet = 4 // the strip grows in steps, so that it rests while a hand moves the apex
+	riseRoom  units.Feet = 1 // above the highest ball
+)
+
+// RiseOf is the height that the strip has to show for a rally.
+func RiseOf(r *rally.Rally) units.Feet {
+	top := leastRise
+	for _, s := range r.Strokes {
+		top = max(top, s.Planned.Apex.State.Height().Feet()+riseRoom)
+	}
+	return leastRise + riseStep*units.Feet(math.Ceil(float64((top-leastRise)/riseStep)))
+}
+
+// HeightAt is the height under a pixel of the strip.
+func (l Layout) HeightAt(px canvas.Px) units.Feet { return l.up() * l.Rise.ToCourt(px).X }
+
+// up is the sign of the height on the strip's x.
+func (l Layout) up() units.Feet {
+	if l.Court.Turn == canvas.Lying {
+		return -1
+	}
+	return 1
+}
+
+// strip holds what the height strip is drawn with.
+type strip struct {
+	p  Picture
+	l  Layout
+	lk *look.Look
+}
+
+func (s strip) at(y, z units.Feet) court.Point { return court.Pt(s.l.up()*z, y) }
+
+// heightStatic is the strip without the ball: ground, net in profile, lines of
+// height, and the flights dotted.
+func (p Picture) heightStatic(l Layout) canvas.Panel {
+	s := strip{p, l, p.look()}
+	g := canvas.Panel{Name: HeightPanel, View: l.Rise}
+	surface := p.surface()
+	long := surface.Height() / 2
+	s.box(&g, "surface", -long, long, s.lk.Surface)
+	s.box(&g, "court", -court.Baseline, court.Baseline, s.lk.Court)
+	s.box(&g, "kitchen", -court.Kitchen, court.Kitchen, s.lk.Kitchen)
+	s.line(&g, "ground", "ground", canvas.Polyline(s.at(-long, 0), s.at(long, 0)), canvas.Style{Stroke: s.lk.Line, Width: canvas.Pts(look.Outline)})
+	s.rules(&g)
+	s.line(&g, "net", "net in profile, 34 in at its middle", canvas.Polyline(s.at(0, 0), s.at(0, court.NetAtCentre)), canvas.Style{Stroke: s.lk.Net, Width: canvas.Pts(2.6)})
+	for i := range p.Rally.Strokes {
+		s.flight(&g, i)
+	}
+	return g
+}
+
+func (s strip) box(g *canvas.Panel, id string, from, to units.Feet, c colour) {
+	g.Add(area(id, id+" from the side", court.RectOf(s.at(from, 0), s.at(to, s.l.RiseTop)), c))
+}
+
+func (s strip) line(g *canvas.Panel, id, label string, path canvas.Path, style canvas.Style) {
+	g.Add(canvas.Shape{ID: id, Label: label, Layer: canvas.NetLayer, Path: path, Style: style})
+}
+
+// rules are thin lines at every 4 ft of height, with their figures.
+func (s strip) rules(g *canvas.Panel) {
+	end := s.p.surface().Max.Y
+	for z := riseStep; z < s.l.RiseTop; z += riseStep {
+		id := fmt.Sprintf("rule.%.0f", float64(z))
+		g.Add(canvas.Shape{
+			ID: id, Layer: canvas.Lines, Path: canvas.Polyline(s.at(-end, z), s.at(end, z)),
+			Style: canvas.Style{Stroke: s.lk.Quiet, Width: canvas.Pts(0.4), Dash: []canvas.Points{2, 3}},
+		}, canvas.Shape{
+			ID: id + ".text", Layer: canvas.Labels, Label: words.FeetInches(z) + " high",
+			Text: &canvas.Text{At: canvas.On(s.at(-end, z)).Shift(0, -3), Text: fmt.Sprintf("%.0f ft", float64(z)), Size: look.LabelSize * 0.85, Colour: s.lk.Quiet},
+		})
+	}
+}
+
+// flight is one stroke in profile, as far as it is played.
+func (s strip) flight(g *canvas.Panel, i int) {
+	r := s.p.Rally
+	st := r.Strokes[i]
+	if !r.Reached(st.At) {
+		return
+	}
+	until := min(st.At+st.Met, r.Stopped())
+	n := max(int((until-st.At)/pathStep), 1)
+	points := make([]court.Point, 0, n+1)
+	for k := range n + 1 {
+		b := r.At(st.At + (until-st.At)*units.Seconds(k)/units.Seconds(n)).Ball
+		points = append(points, s.at(b.Ground().Y, b.Height().Feet()))
+	}
+	name := lesson.ShotName(i)
+	g.Add(canvas.Shape{ID: "flight." + name, Layer: canvas.BallPath, Label: "flight of the " + name + " from the side", Path: canvas.Polyline(points...), Style: dotted(s.lk.Ink)})
+}
+
+// heightMoving is the ball in the strip and the figures of the shot in play:
+// its apex with the handle, and its height over the net.
+func (p Picture) heightMoving(l Layout, f rally.Frame) canvas.Panel {
+	s := strip{p, l, p.look()}
+	g := canvas.Panel{Name: HeightPanel, View: l.Rise}
+	i := p.Rally.ShotAt(f.T)
+	s.apex(&g, i)
+	s.clearance(&g, i)
+	g.Add(canvas.Shape{
+		ID: "ball", Layer: canvas.BallLayer, Label: "ball, " + words.FeetInches(f.Ball.Height().Feet()) + " high",
+		Path:  canvas.Circle(canvas.On(s.at(f.Ball.Ground().Y, f.Ball.Height().Feet())), canvas.Pts(look.BallRadius)),
+		Style: canvas.Style{Fill: s.lk.Ball, Stroke: s.lk.Ink, Width: canvas.Pts(look.Outline)},
+	})
+	return g
+}
+
+func (s strip) apex(g *canvas.Panel, i int) {
+	top := s.p.Rally.Strokes[i].Planned.Apex.State
+	at := canvas.On(s.at(top.Ground().Y, top.Height().Feet()))
+	const r = 4
+	diamond := canvas.Path{}.Move(at.Shift(-r, 0)).Line(at.Shift(0, -r)).Line(at.Shift(r, 0)).Line(at.Shift(0, r)).Close()
+	g.Add(canvas.Shape{
+		ID: ApexHandle, Layer: canvas.Marks, Label: "top of the " + lesson.ShotName(i) + ": drag to raise or lower it",
+		Path: diamond, Style: canvas.Style{Fill: look.Sky, Stroke: s.lk.Ink, Width: canvas.Pts(look.Outline)},
+	})
+	s.figure(g, "apex", at.Shift(0, -14), words.FeetInches(top.Height().Feet()))
+}
+
+// clearance is the height of the ball over the net where it passes.
+func (s strip) clearance(g *canvas.Panel, i int) {
+	net := s.p.Rally.Strokes[i].Planned.Net
+	if !net.Reached {
+		return
+	}
+	ball := net.State.Height().Feet()
+	top := s.p.Rally.NetTop(i)
+	from, to := s.at(0, min(top, ball)), s.at(0, max(top, ball))
+	s.line(g, "clearance", "", canvas.Polyline(from, to), canvas.Style{Stroke: s.lk.Ink, Width: canvas.Pts(look.Outline)})
+	s.figure(g, "clearance", canvas.On(s.at(0, (top+ball)/2)).Shift(0, 14), words.OverNet(ball, top))
+}
+
+// figure is a tag kept inside the strip.
+func (s strip) figure(g *canvas.Panel, name string, at canvas.Pos, text string) {
+	px := s.l.Rise.PxPerFoot / s.l.PxPerPoint
+	half := canvas.Points(look.Width(text, true))*look.LabelSize/2 + 4
+	if s.l.Court.Turn == canvas.Upright {
+		x := canvas.Points(float64(at.X) * px)
+		at = at.Shift(min(max(half-x, 0), half*2), 0)
+		end := canvas.Points(float64(s.l.RiseTop) * px)
+		at = at.Shift(min(end-half-x, 0), 0)
+	}
+	s.p.tag(g, name+".text", at, 0, text)
+}
