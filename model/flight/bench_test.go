@@ -1,6 +1,10 @@
 package flight
 
-import "testing"
+import (
+	"testing"
+
+	"homeside/model/units"
+)
 
 // drive is a drive with topspin and a little sidespin.
 func drive() State {
@@ -41,5 +45,19 @@ func BenchmarkSolve(b *testing.B) {
 				}
 			}
 		})
+	}
+}
+
+func BenchmarkChart(b *testing.B) {
+	m, depths, apexes := Default(), make([]units.Feet, 60), make([]units.Metres, 40)
+	for i := range depths {
+		depths[i] = units.Feet(i) * .25
+	}
+	for i := range apexes {
+		apexes[i] = (3.5 + units.Feet(i)*.5).Metres()
+	}
+	r := Return{From: Vec{0, -24 * units.FootInMetres, .5}}
+	for b.Loop() {
+		m.Chart(r, depths, apexes)
 	}
 }

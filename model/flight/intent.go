@@ -38,9 +38,6 @@ type Intent struct {
 // aim is the way over the ground from contact to landing.
 func (in Intent) aim() Vec { return Vec{float64(in.AimX), float64(in.AimY), in.From.Z}.Sub(in.From) }
 
-// landing is the place of the centre when it lands.
-func (in Intent) landing(r float64) Vec { return Vec{float64(in.AimX), float64(in.AimY), r} }
-
 // launch is the ball leaving the paddle with velocity v.
 func (in Intent) launch(v Vec) State { return State{in.From, v, TopSpin(v, in.Spin, in.Side)} }
 

@@ -9,6 +9,7 @@ type solver struct {
 	radius float64
 	flown  Path    // the last trial
 	knots  []knot  // room for a kept trial's knots
+	known  matrix  // slopes that the last search ended with
 	side   float64 // sine of the turn from the bearing to the aim that bySpeed last used
 }
 
@@ -71,12 +72,17 @@ func speedOfRise(h float64) float64 { return math.Sqrt(2 * gravity * max(h, 0)) 
 // up by Broyden's rule, a step halved until it helps, slopes taken again when
 // they no longer serve. When it succeeds the last trial is the exact flight.
 func (s *solver) newton(v Vec) (Vec, bool) {
+	s.known = matrix{}
+	return s.newtonFrom(v)
+}
+
+// newtonFrom is newton with the slopes of the last search to start with.
+func (s *solver) newtonFrom(v Vec) (Vec, bool) {
 	miss, ok := s.try(v, false)
 	if !ok {
 		return v, false
 	}
-	var slopes matrix
-	exact, stale, fresh := false, true, false
+	exact, stale, fresh := false, s.known == (matrix{}), false
 	for range 40 {
 		if miss.Length() < settled && !exact {
 			exact = true
@@ -86,15 +92,15 @@ func (s *solver) newton(v Vec) (Vec, bool) {
 			return v, ok
 		}
 		if stale {
-			slopes, fresh = s.slopes(v, miss, exact), true
+			s.known, fresh = s.slopes(v, miss, exact), true
 		}
-		next, nextMiss, better := s.better(v, miss, slopes, exact)
+		next, nextMiss, better := s.better(v, miss, exact)
 		if !better && fresh {
 			break
 		}
 		stale = !better || nextMiss.Length() > 0.5*miss.Length()
 		if better {
-			slopes.update(next.Sub(v), nextMiss.Sub(miss))
+			s.known.update(next.Sub(v), nextMiss.Sub(miss))
 			v, miss, fresh = next, nextMiss, false
 		}
 	}
@@ -103,8 +109,8 @@ func (s *solver) newton(v Vec) (Vec, bool) {
 }
 
 // better is the first of Newton's step, half of it and so on that misses by less.
-func (s *solver) better(v, miss Vec, slopes matrix, exact bool) (Vec, Vec, bool) {
-	step, ok := slopes.solve(miss)
+func (s *solver) better(v, miss Vec, exact bool) (Vec, Vec, bool) {
+	step, ok := s.known.solve(miss)
 	if !ok {
 		return v, miss, false
 	}

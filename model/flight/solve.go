@@ -40,16 +40,38 @@ func (m Model) Solve(in Intent) Solutions {
 	if in.Kind == Speed {
 		return s.bySpeed()
 	}
-	guess, r := s.guess()
+	v, r := s.search(nil)
 	if r != Possible {
 		return Solutions{Reason: r}
 	}
-	v, ok := s.newton(guess)
-	if !ok {
-		return Solutions{Reason: s.failure(guess)}
-	}
 	low, r := s.shot(v)
 	return gather(low, nil, r, Possible)
+}
+
+// search finds the launch, from a guess if there is one. The last trial is then
+// the exact flight.
+func (s *solver) search(near *Vec) (Vec, Reason) {
+	if near != nil {
+		if v, ok := s.newtonFrom(*near); ok {
+			return v, s.allowed(v)
+		}
+	}
+	guess, r := s.guess()
+	if r != Possible {
+		return Vec{}, r
+	}
+	v, ok := s.newton(guess)
+	if !ok {
+		return Vec{}, s.failure(guess)
+	}
+	return v, s.allowed(v)
+}
+
+func (s *solver) allowed(v Vec) Reason {
+	if v.Length() > s.m.fastest()*(1+1e-9) {
+		return TooFast
+	}
+	return Possible
 }
 
 // refuse names what can be said before anything is flown.
@@ -109,9 +131,6 @@ func gather(low, high *Launch, whyLow, whyHigh Reason) Solutions {
 // shot makes a launch of the last trial, which was exact. A flight that the net
 // does not stop is the same with the net as without.
 func (s *solver) shot(v Vec) (*Launch, Reason) {
-	if v.Length() > s.m.fastest()*(1+1e-9) {
-		return nil, TooFast
-	}
 	l := &Launch{State: s.in.launch(v)}
 	if !s.flown.blocked {
 		p := s.flown
