@@ -6,13 +6,13 @@ import (
 	"homeside/model/units"
 )
 
-// OverNet says how high a ball passes a net of height top: "4 ft 5 in over, 2.6
-// x net", or "6 in under" for one that does not pass.
+// OverNet says how high a ball passes a net of height top: "4 ft 5 in over", or
+// "6 in under" for one that does not pass.
 func OverNet(ball, top units.Feet) string {
 	if ball < top {
 		return FeetInches(top-ball) + " under"
 	}
-	return FeetInches(ball-top) + " over, " + TimesNet(ball, top)
+	return FeetInches(ball-top) + " over"
 }
 
 // TimesNet says a height as a multiple of the net's: "2.6 x net".

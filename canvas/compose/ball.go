@@ -23,14 +23,10 @@ func (p Picture) ballPath(g *canvas.Panel) {
 		if !r.Reached(s.At) {
 			return
 		}
-		until := min(s.At+s.Met, r.Stopped())
-		if i == len(r.Strokes)-1 {
-			until = min(s.At+s.Planned.Duration, until)
-		}
 		g.Add(canvas.Shape{
 			ID: "ball." + name, Layer: canvas.BallPath, Label: fmt.Sprintf("path of the ball: %s", name),
-			Path:  overGround(r, s.At, until),
-			Style: dotted(p.look().Ink),
+			Path:  overGround(r, s.At, p.until(i)),
+			Style: faint(p.look().Quiet),
 		})
 		if bounce := s.At + s.Planned.Duration; !s.Volleyed && r.Reached(bounce) {
 			g.Add(p.bounce(name, s.Planned.End.Ground()))
@@ -40,6 +36,36 @@ func (p Picture) ballPath(g *canvas.Panel) {
 
 func dotted(ink colour) canvas.Style {
 	return canvas.Style{Stroke: ink, Width: canvas.Pts(look.DotWidth), Dash: []canvas.Points{0.5, look.DotGap}, Round: true}
+}
+
+// faint is the dotted line of a shot that is not in play.
+func faint(quiet colour) canvas.Style {
+	return canvas.Style{Stroke: quiet, Width: canvas.Pts(look.DotWidth * 0.6), Dash: []canvas.Points{0.5, look.DotGap}, Round: true}
+}
+
+// inPlay draws the path of the shot in play over the faint one.
+func (p Picture) inPlay(g *canvas.Panel, f rally.Frame) {
+	r := p.Rally
+	i := r.ShotAt(f.T)
+	if s := r.Strokes[i]; r.Reached(s.At) {
+		g.Add(canvas.Shape{
+			ID: "ball.now", Layer: canvas.BallPath, Label: "path of the ball in play",
+			Path:  overGround(r, s.At, p.until(i)),
+			Style: dotted(p.look().Ink),
+		})
+	}
+}
+
+// until is how far the path of a shot is drawn: to where it is met, the last
+// one to its bounce, one into the net to there.
+func (p Picture) until(i int) units.Seconds {
+	r := p.Rally
+	s := r.Strokes[i]
+	met := s.At + s.Met
+	if i == len(r.Strokes)-1 {
+		met = s.At + s.Planned.Duration
+	}
+	return min(met, r.Stopped())
 }
 
 func (p Picture) bounce(name string, at court.Point) canvas.Shape {

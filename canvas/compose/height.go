@@ -70,7 +70,7 @@ func (p Picture) heightStatic(l Layout) canvas.Panel {
 	s.rules(&g)
 	s.line(&g, "net", "net in profile, 34 in at its middle", canvas.Polyline(s.at(0, 0), s.at(0, court.NetAtCentre)), canvas.Style{Stroke: s.lk.Net, Width: canvas.Pts(2.6)})
 	for i := range p.Rally.Strokes {
-		s.flight(&g, i)
+		s.flight(&g, "flight.", i, faint(s.lk.Quiet))
 	}
 	return g
 }
@@ -93,13 +93,13 @@ func (s strip) rules(g *canvas.Panel) {
 			Style: canvas.Style{Stroke: s.lk.Quiet, Width: canvas.Pts(0.4), Dash: []canvas.Points{2, 3}},
 		}, canvas.Shape{
 			ID: id + ".text", Layer: canvas.Labels, Label: words.FeetInches(z) + " high",
-			Text: &canvas.Text{At: canvas.On(s.at(-end, z)).Shift(0, -3), Text: fmt.Sprintf("%.0f ft", float64(z)), Size: look.LabelSize * 0.85, Colour: s.lk.Quiet},
+			Text: &canvas.Text{At: canvas.On(s.at(-end, z)).Shift(3, -3), Text: fmt.Sprintf("%.0f ft", float64(z)), Size: look.LabelSize * 0.85, Align: canvas.Start, Colour: s.lk.Quiet},
 		})
 	}
 }
 
 // flight is one stroke in profile, as far as it is played.
-func (s strip) flight(g *canvas.Panel, i int) {
+func (s strip) flight(g *canvas.Panel, prefix string, i int, style canvas.Style) {
 	r := s.p.Rally
 	st := r.Strokes[i]
 	if !r.Reached(st.At) {
@@ -113,7 +113,7 @@ func (s strip) flight(g *canvas.Panel, i int) {
 		points = append(points, s.at(b.Ground().Y, b.Height().Feet()))
 	}
 	name := lesson.ShotName(i)
-	g.Add(canvas.Shape{ID: "flight." + name, Layer: canvas.BallPath, Label: "flight of the " + name + " from the side", Path: canvas.Polyline(points...), Style: dotted(s.lk.Ink)})
+	g.Add(canvas.Shape{ID: prefix + name, Layer: canvas.BallPath, Label: "flight of the " + name + " from the side", Path: canvas.Polyline(points...), Style: style})
 }
 
 // heightMoving is the ball in the strip and the figures of the shot in play:
@@ -122,6 +122,7 @@ func (p Picture) heightMoving(l Layout, f rally.Frame) canvas.Panel {
 	s := strip{p, l, p.look()}
 	g := canvas.Panel{Name: HeightPanel, View: l.Rise}
 	i := p.Rally.ShotAt(f.T)
+	s.flight(&g, "now.", i, dotted(s.lk.Ink))
 	s.apex(&g, i)
 	s.clearance(&g, i)
 	g.Add(canvas.Shape{
@@ -154,7 +155,9 @@ func (s strip) clearance(g *canvas.Panel, i int) {
 	top := s.p.Rally.NetTop(i)
 	from, to := s.at(0, min(top, ball)), s.at(0, max(top, ball))
 	s.line(g, "clearance", "", canvas.Polyline(from, to), canvas.Style{Stroke: s.lk.Ink, Width: canvas.Pts(look.Outline)})
-	s.figure(g, "clearance", canvas.On(s.at(0, (top+ball)/2)).Shift(0, 14), words.OverNet(ball, top))
+	at := canvas.On(s.at(0, (top+ball)/2))
+	s.figure(g, "clearance", at.Shift(0, 13), words.OverNet(ball, top))
+	s.figure(g, "times", at.Shift(0, 28), words.TimesNet(ball, top))
 }
 
 // figure is a tag kept inside the strip.

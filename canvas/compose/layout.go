@@ -106,7 +106,7 @@ func Bare(width, height int, turn canvas.Turn, surface court.Rect, pxPerPoint fl
 func (l *Layout) shown(surface court.Rect) court.Rect {
 	r := surface.Grow(margin)
 	if l.RiseTop > 0 {
-		r.Max.X += riseGap + l.RiseTop
+		r.Max.X += riseGap + l.RiseTop + margin
 	}
 	return r
 }

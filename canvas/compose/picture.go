@@ -62,6 +62,7 @@ func (p Picture) MovingIn(l Layout, t units.Seconds) *canvas.Scene {
 	s := newScene(l)
 	f := p.Rally.At(t)
 	ground := canvas.Panel{Name: CourtPanel, View: l.Court}
+	p.inPlay(&ground, f)
 	p.players(&ground, f)
 	p.ball(&ground, f)
 	p.marks(&ground, f)
