@@ -71,6 +71,7 @@ func (s *Session) Saved(path string) {
 func (s *Session) refresh() {
 	s.forget()
 	s.play = min(s.play, max(len(s.history.Lesson().Plays)-1, 0))
+	s.followMatch()
 	s.clampNow()
 	s.touch()
 }

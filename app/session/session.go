@@ -17,6 +17,7 @@ type Session struct {
 	now     units.Seconds
 	playing bool
 	speed   float64
+	walk    walk // through the match
 
 	solved   *rally.Rally // of the present lesson and play; nil after a change
 	problem  error
@@ -44,6 +45,8 @@ func (s *Session) load(l lesson.Lesson, path string) {
 	s.history, s.path, s.draft, s.play, s.playing = edit.Begin(l), path, nil, 0, false
 	s.forget()
 	s.now = 0
+	s.walk = walk{rallies: len(l.Match.Rallies)}
+	s.walkToPlay()
 }
 
 // Lesson is the lesson as shown: a gesture's draft while one is under way.
@@ -94,12 +97,14 @@ func (s *Session) SelectPlay(i int) {
 	s.Cancel()
 	s.play, s.now, s.playing = i, 0, false
 	s.forget()
+	s.walkToPlay()
 	s.touch()
 }
 
 // forget drops the solved rally: something changed.
 func (s *Session) forget() {
 	s.solved, s.problem = nil, nil
+	s.walk.game, s.walk.problem = nil, nil
 	s.revision++
 }
 

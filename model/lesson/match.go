@@ -192,6 +192,14 @@ func (l Lesson) NameOf(id game.Player) string {
 	return id.String()
 }
 
+// NameOfTeam is a team's name, or "the near team" where there is none.
+func (l Lesson) NameOfTeam(e court.End) string {
+	if n := l.Team(e).Name; n != "" {
+		return n
+	}
+	return "the " + e.String() + " team"
+}
+
 // OpeningOf is the serve that a play begins with; false if it has none.
 func (p Play) OpeningOf() (Opening, bool) {
 	server, ok := p.Server()
