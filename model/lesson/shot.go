@@ -18,6 +18,8 @@ type Shot struct {
 	From   *Place    // where it is struck; nil: serves from the server's paddle side, others where the ball is met
 	Meet   Meet      // how the next player meets it
 	Error  *AimError // how it scatters; nil shows no scatter
+
+	Airborne bool // only of a serve: the server has both feet off the ground at the contact
 }
 
 // Place is a point above the ground.
@@ -87,22 +89,26 @@ type MeetHow uint8
 
 // The ways to meet a ball.
 const (
-	AtTop    MeetHow = iota // at the top of the bounce
-	Rising                  // after the bounce, on the way up through Height
-	Falling                 // after the bounce, on the way down through Height
-	OnVolley                // before it bounces, falling through Height, at the latest beyond the kitchen line
+	AtTop     MeetHow = iota // at the top of the bounce
+	Rising                   // after the bounce, on the way up through Height
+	Falling                  // after the bounce, on the way down through Height
+	OnVolley                 // before it bounces, falling through Height, at the latest beyond the kitchen line
+	SecondTop                // at the top of the second bounce, which a player in a wheelchair may wait for
 )
 
-var meetNames = [...]string{"top", "rising", "falling", "volley"}
+var meetNames = [...]string{"top", "rising", "falling", "volley", "second"}
 
-// String is "top", "rising", "falling" or "volley".
-func (m MeetHow) String() string { return meetNames[m&3] }
+// String is "top", "rising", "falling", "volley" or "second".
+func (m MeetHow) String() string { return meetNames[m%5] }
 
-// ParseMeet reads "top", "rising", "falling" or "volley".
+// AtHeight says whether the ball is met at a height that the coach gives.
+func (m MeetHow) AtHeight() bool { return m == Rising || m == Falling || m == OnVolley }
+
+// ParseMeet reads "top", "rising", "falling", "volley" or "second".
 func ParseMeet(s string) (MeetHow, error) { return parse[MeetHow]("meet", s, meetNames[:]) }
 
 // Meet is how the next player takes the ball. Height (of the ball's centre)
-// counts for all but AtTop.
+// counts where MeetHow.AtHeight says so.
 type Meet struct {
 	How    MeetHow
 	Height units.Feet

@@ -199,7 +199,10 @@ func (c *checker) shot(p Play, i int) {
 	member(c, "meet", s.Meet.How, len(meetNames))
 	number(c, "spin_rpm", s.Spin, -MaxSpin, MaxSpin)
 	number(c, "side_rpm", s.Side, -MaxSpin, MaxSpin)
-	if s.Meet.How != AtTop {
+	if s.Airborne && i > 0 {
+		c.say("airborne", "counts only for the serve")
+	}
+	if s.Meet.How.AtHeight() {
 		number(c, "meet_ft", s.Meet.Height, 0, MaxHeight)
 	}
 	if s.From != nil {

@@ -64,6 +64,7 @@ func notCounted(path string) bool {
 		".Plays[0].Shots[0].Intent.Apex", ".Plays[0].Shots[0].Intent.Time", ".Plays[0].Shots[0].Intent.NetClear", // a speed
 		".Plays[0].Shots[1].Intent.Speed", ".Plays[0].Shots[1].Intent.Time", ".Plays[0].Shots[1].Intent.NetClear", // an apex
 		".Plays[0].Shots[2].Intent.Apex", ".Plays[0].Shots[2].Intent.Speed", ".Plays[0].Shots[2].Intent.Time", // a height over the net
+		".Vocabulary[6].Intent.Speed", ".Vocabulary[6].Intent.Time", ".Vocabulary[6].Intent.NetClear", // an apex
 		".Plays[0].Shots[1].Meet.Height",                       // met at the top
 		".Plays[0].Marks[1].Tip.X", ".Plays[0].Marks[1].Tip.Y", // a text
 		".Plays[0].Cues[0].Giver", ".Plays[0].Cues[0].Reader", ".Plays[0].Cues[0].Meaning", // a caption

@@ -138,3 +138,13 @@ func TestProblemIsAnError(t *testing.T) {
 		t.Errorf("Problem.Error() = %q, want %q", got, want)
 	}
 }
+
+// Whether a foot is on the ground counts for the serve alone (rulebook 2026, 7.A).
+func TestOnlyAServeIsAirborne(t *testing.T) {
+	l := lessontest.Sample()
+	l.Plays[0].Shots[1].Airborne = true
+	got := lesson.Validate(l)
+	if len(got) != 1 || got[0].Pointer != "/plays/0/shots/1/airborne" {
+		t.Errorf("Validate(a jumped return) = %v, want one problem at /plays/0/shots/1/airborne", got)
+	}
+}

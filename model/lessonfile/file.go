@@ -57,12 +57,13 @@ type farPlayers struct {
 }
 
 type player struct {
-	Name      string `json:"name,omitzero"`
-	Initials  string `json:"initials,omitzero"`
-	Hand      string `json:"hand,omitzero"`
-	Serving   string `json:"serving,omitzero"`
-	Receiving string `json:"receiving,omitzero"`
-	Pace      *pace  `json:"pace,omitzero"`
+	Name       string `json:"name,omitzero"`
+	Initials   string `json:"initials,omitzero"`
+	Hand       string `json:"hand,omitzero"`
+	Serving    string `json:"serving,omitzero"`
+	Receiving  string `json:"receiving,omitzero"`
+	Wheelchair bool   `json:"wheelchair,omitzero"`
+	Pace       *pace  `json:"pace,omitzero"`
 }
 
 type play struct {
@@ -92,7 +93,10 @@ type shot struct {
 	From   *place      `json:"from,omitzero"`
 	Meet   string      `json:"meet,omitzero"`
 	MeetAt *units.Feet `json:"meet_ft,omitzero"`
-	Error  *aimError   `json:"error,omitzero"`
+
+	Airborne bool `json:"airborne,omitzero"`
+
+	Error *aimError `json:"error,omitzero"`
 }
 
 type point struct {

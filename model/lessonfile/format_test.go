@@ -100,7 +100,7 @@ func TestPageExplainsEveryWord(t *testing.T) {
 	words = append(words, stringsOf([]lesson.Hand{0, 1})...)
 	words = append(words, stringsOf([]lesson.Want{0, 1, 2})...)
 	words = append(words, stringsOf([]lesson.Arc{0, 1})...)
-	words = append(words, stringsOf([]lesson.MeetHow{0, 1, 2, 3})...)
+	words = append(words, stringsOf([]lesson.MeetHow{0, 1, 2, 3, 4})...)
 	words = append(words, lesson.OwnShot.String())
 	words = append(words, ballNames[:]...)
 	words = append(words, stringsOf([]lesson.CueKind{0, 1})...)

@@ -148,12 +148,13 @@ func (r *reader) team(e court.End, name string, starter int, players ...player) 
 
 func (r *reader) player(p player) lesson.Player {
 	return lesson.Player{
-		Name:      p.Name,
-		Initials:  p.Initials,
-		Hand:      named(r, "hand", p.Hand, lesson.ParseHand),
-		Serving:   named(r, "serving", p.Serving, lesson.ParseWant),
-		Receiving: named(r, "receiving", p.Receiving, lesson.ParseWant),
-		Pace:      r.pace(p.Pace),
+		Name:       p.Name,
+		Initials:   p.Initials,
+		Hand:       named(r, "hand", p.Hand, lesson.ParseHand),
+		Serving:    named(r, "serving", p.Serving, lesson.ParseWant),
+		Receiving:  named(r, "receiving", p.Receiving, lesson.ParseWant),
+		Wheelchair: p.Wheelchair,
+		Pace:       r.pace(p.Pace),
 	}
 }
 
@@ -198,6 +199,8 @@ func (r *reader) shot(s shot) lesson.Shot {
 		Side:  s.Side,
 		Meet:  r.meet(s),
 		Error: s.Error.aimError(),
+
+		Airborne: s.Airborne,
 	}
 	r.hit(&out, s)
 	if f := s.From; f != nil {
@@ -208,13 +211,13 @@ func (r *reader) shot(s shot) lesson.Shot {
 
 func (r *reader) meet(s shot) lesson.Meet {
 	how := named(r, "meet", s.Meet, lesson.ParseMeet)
-	if how != lesson.AtTop {
+	if how.AtHeight() {
 		return lesson.Meet{How: how, Height: need(r, "meet_ft", s.MeetAt)}
 	}
 	if s.MeetAt != nil {
 		r.fail("meet_ft", errors.New(`counts only with "meet" rising, falling or volley`))
 	}
-	return lesson.Meet{}
+	return lesson.Meet{How: how}
 }
 
 func (r *reader) keyframe(k keyframe, team court.End) lesson.Keyframe {

@@ -48,7 +48,7 @@ func mapped[T, F any](list []T, to func(T) F) []F {
 }
 
 func toPlayer(p lesson.Player) player {
-	return player{p.Name, p.Initials, unlessZero(p.Hand), unlessZero(p.Serving), unlessZero(p.Receiving), toPace(p.Pace)}
+	return player{p.Name, p.Initials, unlessZero(p.Hand), unlessZero(p.Serving), unlessZero(p.Receiving), p.Wheelchair, toPace(p.Pace)}
 }
 
 func toPlay(p lesson.Play) play {
@@ -73,12 +73,12 @@ func toPlay(p lesson.Play) play {
 func toShot(s lesson.Shot) shot {
 	out := shot{
 		By: s.By.String(), Kind: unlessZero(s.Kind), Aim: toPoint(s.Aim), figure: toFigure(s.Intent), Arc: unlessZero(s.Arc),
-		Spin: s.Spin, Side: s.Side, Meet: unlessZero(s.Meet.How), Error: toAimError(s.Error),
+		Spin: s.Spin, Side: s.Side, Meet: unlessZero(s.Meet.How), Error: toAimError(s.Error), Airborne: s.Airborne,
 	}
 	if s.From != nil {
 		out.From = &place{&s.From.Point.X, &s.From.Point.Y, &s.From.Height}
 	}
-	if s.Meet.How != lesson.AtTop {
+	if s.Meet.How.AtHeight() {
 		out.MeetAt = &s.Meet.Height
 	}
 	return out

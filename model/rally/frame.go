@@ -77,7 +77,11 @@ func (r *Rally) ballAt(t units.Seconds) flight.State {
 	if since <= s.Planned.Duration {
 		return s.Planned.At(since)
 	}
-	return s.Rebound.At(since - s.Planned.Duration)
+	since -= s.Planned.Duration
+	if s.Second != nil && since > s.Rebound.Duration {
+		return s.Second.At(since - s.Rebound.Duration)
+	}
+	return s.Rebound.At(since)
 }
 
 // carried is the ball in the server's hand: as far from the place it is struck

@@ -28,6 +28,7 @@ type Stroke struct {
 	Planned  *flight.Path  // from contact to landing as if there were no net
 	Flown    *flight.Path  // the same with the net; ends at the net if it is hit
 	Rebound  *flight.Path  // from the bounce to the second one
+	Second   *flight.Path  // from the second bounce to the third where the ball is met there; nil otherwise
 	Volleyed bool          // met before it bounces
 	Met      units.Seconds // after the contact: when the next player meets it, or the rally's end for the last shot
 	Trouble  flight.Reason // why the shot cannot be done as asked; it is then flown as best it can
@@ -113,6 +114,11 @@ func (r *Rally) strike(i int, t units.Seconds, from flight.Vec) (Stroke, error) 
 	if s.Rebound, err = open.Fly(r.Model.Bounce(s.Planned.End)); err != nil {
 		return Stroke{}, err
 	}
+	if shot.Meet.How == lesson.SecondTop && i < len(r.Play.Shots)-1 {
+		if s.Second, err = open.Fly(r.Model.Bounce(s.Rebound.End)); err != nil {
+			return Stroke{}, err
+		}
+	}
 	return s, nil
 }
 
@@ -128,6 +134,10 @@ func (r *Rally) meet(i int, s *Stroke) flight.Vec {
 			s.Volleyed, s.Met = true, t
 			return s.Planned.At(t).At
 		}
+	}
+	if s.Second != nil {
+		s.Met = s.Planned.Duration + s.Rebound.Duration + s.Second.Top()
+		return s.Second.At(s.Second.Top()).At
 	}
 	after := s.rebound(m)
 	s.Met = s.Planned.Duration + after

@@ -75,12 +75,13 @@ func team(t *rapid.T) lesson.Team {
 	out := lesson.Team{Name: text(t, "team", lesson.MaxName), Starter: rapid.IntRange(0, 2).Draw(t, "starter")}
 	for i := range out.Players {
 		out.Players[i] = lesson.Player{
-			Name:      text(t, "name", lesson.MaxName),
-			Initials:  text(t, "initials", lesson.MaxInitials),
-			Hand:      member[lesson.Hand](t, "hand", 2),
-			Serving:   member[lesson.Want](t, "serving", 3),
-			Receiving: member[lesson.Want](t, "receiving", 3),
-			Pace:      maybe(t, pace),
+			Name:       text(t, "name", lesson.MaxName),
+			Initials:   text(t, "initials", lesson.MaxInitials),
+			Hand:       member[lesson.Hand](t, "hand", 2),
+			Serving:    member[lesson.Want](t, "serving", 3),
+			Receiving:  member[lesson.Want](t, "receiving", 3),
+			Wheelchair: rapid.Bool().Draw(t, "wheelchair"),
+			Pace:       maybe(t, pace),
 		}
 	}
 	return out
@@ -117,6 +118,7 @@ func play(t *rapid.T) lesson.Play {
 			p.Shots[i+1].By ^= 2
 		}
 	}
+	p.Shots[0].Airborne = rapid.Bool().Draw(t, "airborne")
 	shots := len(p.Shots)
 	for id := range p.Tracks {
 		p.Tracks[id] = some(t, 1, mostKeyframes, func(t *rapid.T) lesson.Keyframe { return keyframe(t, shots) })
@@ -148,7 +150,7 @@ func shot(t *rapid.T) lesson.Shot {
 		Arc:    member[lesson.Arc](t, "arc", 2),
 		Spin:   between(t, "spin", -lesson.MaxSpin, lesson.MaxSpin),
 		Side:   between(t, "side", -lesson.MaxSpin, lesson.MaxSpin),
-		Meet:   lesson.Meet{How: member[lesson.MeetHow](t, "meet", 4)},
+		Meet:   lesson.Meet{How: member[lesson.MeetHow](t, "meet", 5)},
 		From: maybe(t, func(t *rapid.T) lesson.Place {
 			return lesson.Place{Point: point(t), Height: between(t, "z", 0, lesson.MaxHeight)}
 		}),
@@ -156,7 +158,7 @@ func shot(t *rapid.T) lesson.Shot {
 	s.Error = maybe(t, func(t *rapid.T) lesson.AimError {
 		return lesson.AimError{Speed: between(t, "speed error", 0, lesson.MaxScatter), Angle: between(t, "angle error", 0, lesson.MaxAngle)}
 	})
-	if s.Meet.How != lesson.AtTop {
+	if s.Meet.How.AtHeight() {
 		s.Meet.Height = between(t, "meet height", 0, lesson.MaxHeight)
 	}
 	return s

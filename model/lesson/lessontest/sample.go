@@ -33,7 +33,7 @@ func person(name, initials string) lesson.Player {
 	pace.TopSpeed = 5.25
 	return lesson.Player{
 		Name: name, Initials: initials, Hand: lesson.LeftHanded,
-		Serving: lesson.WantRight, Receiving: lesson.WantLeft, Pace: &pace,
+		Serving: lesson.WantRight, Receiving: lesson.WantLeft, Wheelchair: true, Pace: &pace,
 	}
 }
 
@@ -47,7 +47,7 @@ func SamplePlay() lesson.Play {
 		Lead:      2.5,
 		Shots: []lesson.Shot{
 			{By: game.Far2, Kind: lesson.WideServe, Error: &lesson.AimError{Speed: 0.5, Angle: 1.5}, Aim: court.Pt(-4, -18), Intent: lesson.Speed(15.5), Arc: lesson.High, Spin: 300, Side: -120,
-				From: &lesson.Place{Point: court.Pt(2, 23), Height: 2.6}, Meet: lesson.Meet{How: lesson.Falling, Height: 2.5}},
+				From: &lesson.Place{Point: court.Pt(2, 23), Height: 2.6}, Airborne: true, Meet: lesson.Meet{How: lesson.Falling, Height: 2.5}},
 			{By: game.Near1, Aim: court.Pt(3, 19), Intent: lesson.Apex(10)},
 			{By: game.Far1, Aim: court.Pt(-2, -5), Intent: lesson.NetClear(1.25), Meet: lesson.Meet{How: lesson.OnVolley, Height: 3}},
 		},
