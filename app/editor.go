@@ -103,6 +103,9 @@ func (e *Editor) changed() {
 		e.playing = e.session.Playing()
 		e.trace.say("playing=%v", e.playing)
 	}
+	if !e.playing {
+		e.shot.Refresh() // it follows the moment and the hand
+	}
 	if e.shown == e.session.Revision() {
 		return
 	}
@@ -110,7 +113,6 @@ func (e *Editor) changed() {
 	if !e.session.Previewing() {
 		e.plays.Refresh()
 		e.score.Refresh()
-		e.shot.Refresh()
 		e.title()
 		e.traceStep()
 	}

@@ -1,6 +1,7 @@
 package courtview
 
 import (
+	"fmt"
 	"image"
 
 	"fyne.io/fyne/v2"
@@ -16,6 +17,7 @@ import (
 	"homeside/canvas/raster"
 	"homeside/model/court"
 	"homeside/model/game"
+	"homeside/model/lesson"
 	"homeside/words"
 )
 
@@ -32,11 +34,13 @@ type View struct {
 	raster  *fynecanvas.Raster
 	events  Events
 
-	turn   canvas.Turn
-	layout compose.Layout
-	frames *raster.Frames
-	drawn  key // what frames was made for
-	drag   gesture.Drag
+	turn    canvas.Turn
+	picture compose.Picture // of the revision in drawn
+	layout  compose.Layout
+	frames  *raster.Frames
+	drawn   key // what frames was made for
+	drag    gesture.Drag
+	apex    gesture.Apex
 }
 
 // Events are what the view tells the window; nil means nobody listens.
@@ -89,13 +93,14 @@ func (v *View) paint(w, h int) image.Image {
 	if r == nil || w < 2 || h < 2 {
 		return image.NewRGBA(image.Rect(0, 0, max(w, 1), max(h, 1)))
 	}
-	surface := v.session.Lesson().Venue.Surface()
-	p := compose.Of(r, surface, v.turn)
 	if k := (key{v.session.Revision(), w, h, v.turn}); v.frames == nil || k != v.drawn {
+		surface := v.session.Lesson().Venue.Surface()
+		v.picture = compose.Of(r, surface, v.turn)
 		v.layout = compose.ForWindow(w, h, v.turn, surface, compose.RiseOf(r), v.scale(w)*pointPx)
-		v.frames = raster.NewFrames(p.StaticIn(v.layout))
+		v.frames = raster.NewFrames(v.picture.StaticIn(v.layout))
 		v.drawn = k
 	}
+	p := v.picture
 	scene := p.MovingIn(v.layout, v.session.Now())
 	if id, at, ok := v.drag.Active(); ok {
 		p.Measure(scene, id, at)
@@ -143,7 +148,14 @@ func (v *View) MouseDown(e *desktop.MouseEvent) {
 	if v.frames == nil || e.Button != desktop.MouseButtonPrimary {
 		return
 	}
-	id, ok := v.playerAt(v.toPx(e.Position))
+	px := v.toPx(e.Position)
+	if v.onApex(px) {
+		r := v.session.Current()
+		i := r.ShotAt(v.session.Now())
+		v.apex.Press(v.session, i, r.Strokes[i].Planned.Apex.State.Height().Feet(), v.layout.HeightAt(px))
+		return
+	}
+	id, ok := v.playerAt(px)
 	if !ok {
 		return
 	}
@@ -156,6 +168,11 @@ func (v *View) MouseUp(*desktop.MouseEvent) { v.release() }
 
 // Dragged implements fyne.Draggable.
 func (v *View) Dragged(e *fyne.DragEvent) {
+	if v.apex.Down() {
+		v.apex.Move(v.layout.HeightAt(v.toPx(e.Position)))
+		v.say(v.shotLine())
+		return
+	}
 	v.drag.Move(v.toCourt(e.Position))
 	if id, at, ok := v.drag.Active(); ok {
 		v.say(v.session.Lesson().Player(id).Name + ": " + words.Place(id.Team(), at))
@@ -166,6 +183,11 @@ func (v *View) Dragged(e *fyne.DragEvent) {
 func (v *View) DragEnd() { v.release() }
 
 func (v *View) release() {
+	if v.apex.Down() {
+		v.apex.Release("change the height of the " + v.shotName())
+		v.say("")
+		return
+	}
 	if id, _, ok := v.drag.Active(); ok {
 		v.drag.Release("move " + v.session.Lesson().Player(id).Name)
 	}
@@ -175,10 +197,11 @@ func (v *View) release() {
 
 // Cancel drops a drag under way and says whether there was one.
 func (v *View) Cancel() bool {
-	if !v.drag.Down() {
+	if !v.drag.Down() && !v.apex.Down() {
 		return false
 	}
 	v.drag.Cancel()
+	v.apex.Cancel()
 	v.say("")
 	v.Refresh()
 	return true
@@ -190,13 +213,42 @@ func (v *View) say(s string) {
 	}
 }
 
+// onApex says whether a pixel is on the apex handle.
+func (v *View) onApex(px canvas.Px) bool {
+	r := v.session.Current()
+	if r == nil || v.layout.RiseTop <= 0 {
+		return false
+	}
+	scene := v.picture.MovingIn(v.layout, v.session.Now())
+	_, ok := pick.At(scene, px, reach*v.layout.PxPerPoint, func(id string) bool { return id == compose.ApexHandle })
+	return ok
+}
+
+func (v *View) shotName() string {
+	if r := v.session.Current(); r != nil {
+		return lesson.ShotName(r.ShotAt(v.session.Now()))
+	}
+	return ""
+}
+
+// shotLine says what the hand is making of the shot in play.
+func (v *View) shotLine() string {
+	r := v.session.Current()
+	if r == nil {
+		return ""
+	}
+	i := r.ShotAt(v.session.Now())
+	top := r.Strokes[i].Planned.Apex.State.Height().Feet()
+	return fmt.Sprintf("%s: top at %s (%s), %s in the air", lesson.ShotName(i), words.FeetInches(top), words.TimesNet(top, r.NetTop(i)), words.Seconds(r.Strokes[i].Planned.Duration))
+}
+
 // playerAt is the player under a pixel.
 func (v *View) playerAt(px canvas.Px) (game.Player, bool) {
 	r := v.session.Current()
 	if r == nil {
 		return 0, false
 	}
-	scene := compose.Of(r, court.Rect{}, v.turn).MovingIn(v.layout, v.session.Now())
+	scene := v.picture.MovingIn(v.layout, v.session.Now())
 	isPlayer := func(id string) bool { _, ok := compose.PlayerOfShape(id); return ok }
 	id, ok := pick.At(scene, px, reach*v.layout.PxPerPoint, isPlayer)
 	if !ok {

@@ -1,34 +1,227 @@
 package panel
 
 import (
+	"fmt"
+	"math"
+
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
+	"fyne.io/fyne/v2/layout"
 	"fyne.io/fyne/v2/widget"
 
 	"homeside/app/session"
+	"homeside/model/flight"
 	"homeside/model/lesson"
+	"homeside/model/rally"
+	"homeside/model/units"
+	"homeside/words"
 )
 
-// Shot is the card of the shot in play at the moment shown.
+// Shot is the card of the shot in play at the moment shown: its word, its
+// figures as sliders that agree with one another, and what follows from them.
 type Shot struct {
 	Box     *fyne.Container
 	session *session.Session
 	title   *widget.Label
+	kind    *widget.Select
+	meet    *widget.Select
+	scatter *widget.Check
+	figures []*figure
+	facts   *widget.Label
 }
 
 // NewShot is the shot card of a session.
 func NewShot(s *session.Session) *Shot {
-	p := &Shot{session: s, title: widget.NewLabel("")}
-	p.Box = container.NewVBox(p.title)
+	p := &Shot{session: s, title: widget.NewLabel(""), facts: widget.NewLabel("")}
+	p.title.TextStyle.Bold = true
+	p.title.Wrapping = fyne.TextWrapWord
+	p.facts.Wrapping = fyne.TextWrapWord
+	p.kind = widget.NewSelect(words.ShotKinds(), nil)
+	p.meet = widget.NewSelect(words.Meets(), nil)
+	p.scatter = widget.NewCheck("Show how it scatters", nil)
+	p.figures = p.newFigures()
+	p.Box = container.NewVBox(p.title, container.New(layout.NewFormLayout(), widget.NewLabel("Hit as"), p.kind, widget.NewLabel("Taken"), p.meet))
+	for _, f := range p.figures[:scatterFigures] {
+		p.Box.Add(f.box)
+	}
+	p.Box.Add(p.scatter)
+	for _, f := range p.figures[scatterFigures:] {
+		p.Box.Add(f.box)
+	}
+	p.Box.Add(p.facts)
+	p.listen()
 	return p
+}
+
+// scatterFigures is the first of the figures that belong to the scatter.
+const scatterFigures = 3
+
+func (p *Shot) newFigures() []*figure {
+	return []*figure{
+		p.figure("top", 1, 24, 0.25, func(s lesson.Shot, v float64) lesson.Shot {
+			s.Intent = lesson.Apex(units.Feet(v))
+			return s
+		}),
+		p.figure("speed", 4, 30, 0.25, func(s lesson.Shot, v float64) lesson.Shot {
+			s.Intent = lesson.Speed(units.MetresPerSecond(v))
+			return s
+		}),
+		p.figure("spin", -1500, 1500, 50, func(s lesson.Shot, v float64) lesson.Shot {
+			s.Spin = units.RPM(v)
+			return s
+		}),
+		p.figure("scatter of the speed", 0, 3, 0.1, func(s lesson.Shot, v float64) lesson.Shot {
+			s.Error = &lesson.AimError{Speed: units.MetresPerSecond(v), Angle: errorOf(s).Angle}
+			return s
+		}),
+		p.figure("scatter of the direction", 0, 6, 0.1, func(s lesson.Shot, v float64) lesson.Shot {
+			s.Error = &lesson.AimError{Speed: errorOf(s).Speed, Angle: units.Degrees(v)}
+			return s
+		}),
+	}
+}
+
+// usualError is the scatter first shown: our assumption of a club player's.
+var usualError = lesson.AimError{Speed: 0.5, Angle: 1.5}
+
+func errorOf(s lesson.Shot) lesson.AimError {
+	if s.Error == nil {
+		return usualError
+	}
+	return *s.Error
+}
+
+func (p *Shot) listen() {
+	p.kind.OnChanged = func(string) {
+		k := lesson.ShotKind(p.kind.SelectedIndex())
+		p.do("hit", func(s lesson.Shot) lesson.Shot { return s.Hit(k, p.session.Lesson().Manner(k)) })
+	}
+	p.meet.OnChanged = func(string) {
+		how := lesson.MeetHow(p.meet.SelectedIndex())
+		p.do("taking", func(s lesson.Shot) lesson.Shot {
+			s.Meet = lesson.Meet{How: how}
+			if how != lesson.AtTop {
+				s.Meet.Height = usualHeight
+			}
+			return s
+		})
+	}
+	p.scatter.OnChanged = func(on bool) {
+		p.do("scatter", func(s lesson.Shot) lesson.Shot {
+			s.Error = nil
+			if on {
+				s.Error = &usualError
+			}
+			return s
+		})
+	}
+}
+
+// usualHeight is where a ball is met that is not met at the top: below the waist.
+const usualHeight units.Feet = 2.5
+
+// shot is the number of the shot on the card.
+func (p *Shot) shot() int {
+	if r := p.session.Current(); r != nil {
+		return r.ShotAt(p.session.Now())
+	}
+	return 0
+}
+
+// do changes the shot as one step.
+func (p *Shot) do(what string, change func(lesson.Shot) lesson.Shot) {
+	i := p.shot()
+	p.session.PreviewShot(i, change)
+	p.session.Commit(fmt.Sprintf("change the %s of the %s", what, lesson.ShotName(i)))
 }
 
 // Refresh shows the shot in play.
 func (p *Shot) Refresh() {
 	r := p.session.Current()
 	if r == nil {
-		p.title.SetText("")
+		p.Box.Hide()
 		return
 	}
-	p.title.SetText(lesson.ShotName(r.AnchorAt(p.session.Now()).Event.Shot))
+	p.Box.Show()
+	i := p.shot()
+	s, st := r.Play.Shots[i], &r.Strokes[i]
+	setText(p.title, words.ShotTitle(r, i))
+	choose(p.kind, int(s.Kind))
+	choose(p.meet, int(s.Meet.How))
+	if p.scatter.Checked != (s.Error != nil) {
+		p.scatter.Checked = s.Error != nil
+		p.scatter.Refresh()
+	}
+	p.show(r, i, s, st)
+	setText(p.facts, words.ShotFacts(r, i))
+}
+
+func (p *Shot) show(r *rally.Rally, i int, s lesson.Shot, st *rally.Stroke) {
+	top := st.Planned.Apex.State.Height().Feet()
+	speed := launchSpeed(st.Planned)
+	p.figures[0].show(float64(top), fmt.Sprintf("Top %s (%s)", words.FeetInches(top), words.TimesNet(top, r.NetTop(i))))
+	p.figures[1].show(float64(speed), fmt.Sprintf("Speed %.1f m/s (%.0f mph)", float64(speed), speed.MilesPerHour()))
+	p.figures[2].show(float64(s.Spin), words.Spin(s.Spin))
+	e := errorOf(s)
+	p.figures[3].show(float64(e.Speed), fmt.Sprintf("Speed varies by %.1f m/s", float64(e.Speed)))
+	p.figures[4].show(float64(e.Angle), fmt.Sprintf("Direction varies by %.1f degrees", float64(e.Angle)))
+	for _, f := range p.figures[scatterFigures:] {
+		f.visible(s.Error != nil)
+	}
+}
+
+func launchSpeed(p *flight.Path) units.MetresPerSecond { return p.At(0).Speed() }
+
+// figure is a slider with its words.
+type figure struct {
+	box    *fyne.Container
+	label  *widget.Label
+	slider *widget.Slider
+}
+
+// figure makes a slider whose drag previews a change and whose end makes it a step.
+func (p *Shot) figure(what string, lo, hi, step float64, change func(lesson.Shot, float64) lesson.Shot) *figure {
+	f := &figure{label: widget.NewLabel(""), slider: widget.NewSlider(lo, hi)}
+	f.slider.Step = step
+	f.slider.OnChanged = func(v float64) {
+		p.session.Pause()
+		p.session.PreviewShot(p.shot(), func(s lesson.Shot) lesson.Shot { return change(s, v) })
+	}
+	f.slider.OnChangeEnded = func(float64) {
+		p.session.Commit(fmt.Sprintf("change the %s of the %s", what, lesson.ShotName(p.shot())))
+	}
+	f.box = container.NewVBox(f.label, f.slider)
+	return f
+}
+
+// show sets the slider without asking for a change.
+func (f *figure) show(v float64, text string) {
+	setText(f.label, text)
+	v = math.Min(math.Max(v, f.slider.Min), f.slider.Max)
+	if f.slider.Value != v {
+		f.slider.Value = v
+		f.slider.Refresh()
+	}
+}
+
+func (f *figure) visible(yes bool) {
+	if yes {
+		f.box.Show()
+	} else {
+		f.box.Hide()
+	}
+}
+
+func setText(l *widget.Label, text string) {
+	if l.Text != text {
+		l.SetText(text)
+	}
+}
+
+// choose selects an entry without telling anybody.
+func choose(s *widget.Select, i int) {
+	if s.Selected != s.Options[i] {
+		s.Selected = s.Options[i]
+		s.Refresh()
+	}
 }

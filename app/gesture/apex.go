@@ -1,0 +1,66 @@
+package gesture
+
+import (
+	"homeside/model/lesson"
+	"homeside/model/units"
+)
+
+// ShotEditor is what a change of a shot needs of a session.
+type ShotEditor interface {
+	PreviewShot(i int, change func(lesson.Shot) lesson.Shot)
+	Commit(name string)
+	Cancel()
+	Pause()
+}
+
+// Apex raises and lowers the top of a shot with the pointer. The zero value
+// waits for Press.
+type Apex struct {
+	editor ShotEditor
+	shot   int
+	grab   units.Feet // from the pointer to the top
+	down   bool
+	moved  bool
+}
+
+// Press starts to drag the top of a shot, at height top, with the pointer at
+// height z.
+func (a *Apex) Press(e ShotEditor, shot int, top, z units.Feet) {
+	*a = Apex{editor: e, shot: shot, grab: top - z, down: true}
+	e.Pause()
+}
+
+// Down says whether a drag was started and has not ended.
+func (a *Apex) Down() bool { return a.down }
+
+// Move follows the pointer at height z. The shot is then said by its apex.
+func (a *Apex) Move(z units.Feet) {
+	if !a.down {
+		return
+	}
+	a.moved = true
+	top := min(max(z+a.grab, lowestApex), lesson.MaxHeight)
+	a.editor.PreviewShot(a.shot, func(s lesson.Shot) lesson.Shot {
+		s.Intent = lesson.Apex(top)
+		return s
+	})
+}
+
+// lowestApex is the lowest top a hand can drag to: a ball just off the court.
+const lowestApex units.Feet = 0.2
+
+// Release ends the drag as one step called name.
+func (a *Apex) Release(name string) {
+	if a.down && a.moved {
+		a.editor.Commit(name)
+	}
+	*a = Apex{}
+}
+
+// Cancel ends the drag and puts everything back.
+func (a *Apex) Cancel() {
+	if a.down {
+		a.editor.Cancel()
+	}
+	*a = Apex{}
+}

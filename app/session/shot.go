@@ -1,0 +1,23 @@
+package session
+
+import (
+	"homeside/model/edit"
+	"homeside/model/lesson"
+)
+
+// ShotWith is the lesson as it is saved with shot i of the play shown changed.
+func (s *Session) ShotWith(i int, change func(lesson.Shot) lesson.Shot) (lesson.Lesson, bool) {
+	l := s.history.Lesson()
+	if s.play >= len(l.Plays) || i < 0 || i >= len(l.Plays[s.play].Shots) {
+		return l, false
+	}
+	p := l.Plays[s.play]
+	return edit.ReplacePlay(l, s.play, p.WithShot(i, change(p.Shots[i]))), true
+}
+
+// PreviewShot shows shot i changed; Commit makes it a step.
+func (s *Session) PreviewShot(i int, change func(lesson.Shot) lesson.Shot) {
+	if l, ok := s.ShotWith(i, change); ok {
+		s.Preview(l)
+	}
+}
