@@ -2,6 +2,7 @@ package words
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"homeside/model/court"
@@ -10,45 +11,86 @@ import (
 )
 
 // Situation is the score strip's sentence: the call, who serves and from where,
-// who started, what the serving pair wants.
+// who started, who must receive, the sides the pairs want. What nobody has said
+// is left out.
 func Situation(l lesson.Lesson, p lesson.Play) string {
 	server, ok := p.Server()
 	if !ok {
 		return "Nobody serves yet."
 	}
-	team := p.Situation.Serving
-	parts := []string{
-		fmt.Sprintf("%s: %s serves from the %s.", p.Situation.Call, l.Player(server).Name, servedFrom(p, server)),
-		fmt.Sprintf("%s started for %s.", l.Player(l.Team(team).StarterOf(team)).Name, teamName(l, team)),
-	}
-	if w := wants(l, team); w != "" {
-		parts = append(parts, w)
-	}
-	return strings.Join(parts, " ")
+	said := []string{serves(l, p, server), receives(l, p), started(l, p.Situation.Serving), wants(l, server.Team()), NoSwaps(l.Scoring.Format)}
+	return strings.Join(slices.DeleteFunc(said, func(s string) bool { return s == "" }), " ")
 }
 
-// servedFrom is the side the server stands on in the play.
-func servedFrom(p lesson.Play, server game.Player) court.Side {
-	return court.SideOf(server.Team(), p.Tracks[server][0].Place)
-}
-
-func teamName(l lesson.Lesson, e court.End) string {
-	if n := l.Team(e).Name; n != "" {
-		return n
+// serves names the server and the side the server stands on in the play.
+func serves(l lesson.Lesson, p lesson.Play, server game.Player) string {
+	s := fmt.Sprintf("%s serves from the %v.", l.NameOf(server), court.SideOf(server.Team(), p.AtServe(server).Place))
+	if CallSaid(l, p) {
+		return p.Situation.Call.String() + ": " + s
 	}
-	return "the " + e.String() + " team"
+	return s
 }
 
-// wants says which sides the partners of a team want after their serve.
-func wants(l lesson.Lesson, e court.End) string {
+// CallSaid says whether the play's score has been said. In rally scoring 0-0 is
+// both a call and what stands there before anybody says one.
+func CallSaid(l lesson.Lesson, p lesson.Play) bool {
+	return p.Situation.Call != (game.Call{}) || l.Scoring.Format.Rally()
+}
+
+// receives names who must receive, both where it depends on what nobody has said.
+func receives(l lesson.Lesson, p lesson.Play) string {
+	states, err := l.QueryOf(p).Who()
+	if err != nil {
+		return ""
+	}
+	var names []string
+	for _, s := range states {
+		if n := l.NameOf(s.Receiver()); !slices.Contains(names, n) {
+			names = append(names, n)
+		}
+	}
+	if len(names) == 0 {
+		return ""
+	}
+	return strings.Join(names, " or ") + " must receive."
+}
+
+// started names the starting servers that have been said, the serving team's first.
+func started(l lesson.Lesson, serving court.End) string {
 	var said []string
-	for _, who := range l.Team(e).Players {
-		if who.Serving != lesson.Either {
-			said = append(said, fmt.Sprintf("%s wants the %s", who.Name, who.Serving))
+	for _, e := range []court.End{serving, serving.Other()} {
+		if l.Team(e).Starter != 0 {
+			said = append(said, fmt.Sprintf("%s for %s", l.NameOf(l.Team(e).StarterOf(e)), l.NameOfTeam(e)))
 		}
 	}
 	if len(said) == 0 {
 		return ""
 	}
-	return strings.Join(said, ", ") + "."
+	return "Started: " + strings.Join(said, ", ") + "."
+}
+
+// wants says which sides are wanted after this serve.
+func wants(l lesson.Lesson, serving court.End) string {
+	var said []string
+	for _, id := range game.Players {
+		want := l.Player(id).Receiving
+		if id.Team() == serving {
+			want = l.Player(id).Serving
+		}
+		if want != lesson.Either {
+			said = append(said, fmt.Sprintf("%s %v", l.NameOf(id), want))
+		}
+	}
+	if len(said) == 0 {
+		return ""
+	}
+	return "Wanted sides: " + strings.Join(said, ", ") + "."
+}
+
+// NoSwaps says of a format in which nobody swaps that stacking has no purpose in it.
+func NoSwaps(f game.Format) string {
+	if f.SwapsSides() {
+		return ""
+	}
+	return "Nobody swaps sides in this format, so stacking has no purpose."
 }

@@ -82,8 +82,8 @@ func (s *Session) goTo(i int) {
 	s.walk.at, s.walk.rallies, s.walk.pending = i, len(s.history.Lesson().Match.Rallies), lesson.MatchRally{}
 	if p, ok := playFor(s.history.Lesson(), s.Match().States()[i], i, s.play); ok && p != s.play {
 		s.play, s.now = p, 0
-		s.forget()
 	}
+	s.forget()
 	s.playing = false
 	s.clampNow()
 }

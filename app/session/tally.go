@@ -46,6 +46,7 @@ func (s *Session) note(r lesson.MatchRally) {
 	l := s.history.Lesson()
 	if s.walk.at >= len(l.Match.Rallies) {
 		s.walk.pending = r
+		s.forget()
 		s.touch()
 		return
 	}

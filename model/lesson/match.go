@@ -146,6 +146,20 @@ func (l Lesson) Starters() [2]game.Player {
 	return [2]game.Player{l.Teams[court.Near].StarterOf(court.Near), l.Teams[court.Far].StarterOf(court.Far)}
 }
 
+// QueryOf is what is known of a play's serve. A team that has not said who
+// started is unsure of it.
+func (l Lesson) QueryOf(p Play) game.Query {
+	q := game.Query{
+		Format: l.Scoring.Format, To: l.Scoring.To, Starters: l.Starters(),
+		Unsure: [2]bool{l.Teams[court.Near].Starter == 0, l.Teams[court.Far].Starter == 0},
+		Call:   p.Situation.Call, Serving: p.Situation.Serving, Began: l.Match.First,
+	}
+	if server, ok := p.Server(); ok {
+		q.Server = &server
+	}
+	return q
+}
+
 // ErrNoServe marks a serve that no game comes to.
 var ErrNoServe = errors.New("no game comes to this serve")
 
