@@ -17,11 +17,12 @@ type Picture struct {
 	Turn    canvas.Turn // upright by default
 	Look    *look.Look  // nil means look.Daylight
 	Surface court.Rect  // the zero Rect means the least playing surface
+	scatter []spread    // of the shots that are let scatter
 }
 
 // Of is the picture of a rally as it is usually drawn.
 func Of(r *rally.Rally, surface court.Rect, turn canvas.Turn) Picture {
-	return Picture{Rally: r, Surface: surface, Turn: turn}
+	return Picture{Rally: r, Surface: surface, Turn: turn, scatter: spreadsOf(r)}
 }
 
 // Span is the first and the last moment of the play.
@@ -44,6 +45,7 @@ func (p Picture) StaticIn(l Layout) *canvas.Scene {
 	s.Title = p.Rally.Play.Title
 	ground := canvas.Panel{Name: CourtPanel, View: l.Court}
 	p.court(&ground)
+	p.spreads(&ground)
 	p.ballPath(&ground)
 	p.runs(&ground)
 	s.Panels = append(s.Panels, ground)
