@@ -30,6 +30,8 @@ type Editor struct {
 	plays   *panel.Plays
 	score   *panel.Score
 	shot    *panel.Shot
+	match   *panel.Match
+	bought  *panel.Bought
 	bar     *playbar
 	status  *widget.Label
 	clock   *frameClock
@@ -48,6 +50,8 @@ func New(a fyne.App, o Options) *Editor {
 	e.plays = panel.NewPlays(e.session)
 	e.score = panel.NewScore(e.session)
 	e.shot = panel.NewShot(e.session)
+	e.match = panel.NewMatch(e.session)
+	e.bought = panel.NewBought(e.session)
 	e.bar = newPlaybar(e.session)
 	e.status = widget.NewLabel("")
 	e.status.Truncation = fyne.TextTruncateEllipsis
@@ -82,7 +86,8 @@ func (e *Editor) content() fyne.CanvasObject {
 // side is what shares the right of the court; each part folds away.
 func (e *Editor) side() fyne.CanvasObject {
 	a := widget.NewAccordion(
-		widget.NewAccordionItem("Shot", e.shot.Box),
+		widget.NewAccordionItem("Shot", container.NewVBox(e.shot.Box, e.bought.Box)),
+		widget.NewAccordionItem("Match", e.match.Box),
 	)
 	a.MultiOpen = true
 	a.Open(0)
@@ -113,6 +118,8 @@ func (e *Editor) changed() {
 	if !e.session.Previewing() {
 		e.plays.Refresh()
 		e.score.Refresh()
+		e.match.Refresh()
+		e.bought.Refresh()
 		e.title()
 		e.traceStep()
 	}
@@ -149,6 +156,7 @@ func (e *Editor) paintedRevision(revision int) {
 	for id, at := range e.court.OnScreen() {
 		e.trace.say("at %v %.0f %.0f", id, at.X, at.Y)
 	}
+	e.traceControls()
 	e.trace.say("painted %d", revision)
 }
 
