@@ -16,7 +16,7 @@ TEST_PACKAGES  := xvfb xdotool openbox x11-utils ffmpeg
 # The checker's version is pinned, so that a new one does not fail old code.
 STATICCHECK := honnef.co/go/tools/cmd/staticcheck@v0.8.2
 
-.PHONY: run test check fmt vet cli editor window-test bench packages-build packages-test clean
+.PHONY: run test check fmt vet cli editor window-test bench packages-build packages-check packages-test packages-bench clean
 
 run: packages-build
 	@scripts/run.sh "$(GO)" "$(TAGS)" "$(LESSON)" "$(BUILTIN)"
@@ -45,8 +45,9 @@ editor:
 window-test:
 	CGO_ENABLED=1 $(GO) test -tags $(TAGS),window -count=1 -v ./cmd/homeside
 
-bench:
-	CGO_ENABLED=0 $(GO) test -run '^$$' -bench . -benchtime 0.5s $$($(GO) list ./... | grep -v '^homeside/cmd/homeside$$') | grep -E '^(Benchmark|ok|FAIL)'
+# bench prints speeds; it asserts nothing.
+bench: packages-bench
+	@scripts/bench.sh "$(GO)"
 
 packages-build:
 	@scripts/packages.sh "to build the editor and to open its window" $(BUILD_PACKAGES) $(RUN_PACKAGES)
@@ -56,6 +57,9 @@ packages-check:
 
 packages-test:
 	@scripts/packages.sh "to test a real window and decode exported clips" $(TEST_PACKAGES)
+
+packages-bench:
+	@scripts/packages.sh "to compare a flight with scipy's" python3 python3-scipy
 
 clean:
 	rm -rf bin out
