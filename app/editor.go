@@ -38,6 +38,7 @@ type Editor struct {
 	trace   *Trace
 	shown   int // the revision the words were made for
 	painted int // the last revision traced
+	cards   cards
 	playing bool
 }
 
@@ -83,17 +84,6 @@ func (e *Editor) content() fyne.CanvasObject {
 	return container.NewBorder(e.score.Box, under, nil, nil, middle)
 }
 
-// side is what shares the right of the court; each part folds away.
-func (e *Editor) side() fyne.CanvasObject {
-	a := widget.NewAccordion(
-		widget.NewAccordionItem("Shot", container.NewVBox(e.shot.Box, e.bought.Box)),
-		widget.NewAccordionItem("Match", e.match.Box),
-	)
-	a.MultiOpen = true
-	a.Open(0)
-	return container.NewVScroll(a)
-}
-
 // changed shows the session as it is now. While a play runs only the pictures
 // change; words and lists follow when the lesson or the play does.
 func (e *Editor) changed() {
@@ -119,6 +109,7 @@ func (e *Editor) changed() {
 		e.plays.Refresh()
 		e.score.Refresh()
 		e.match.Refresh()
+		e.cards.refresh(e.session)
 		e.bought.Refresh()
 		e.title()
 		e.traceStep()

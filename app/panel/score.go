@@ -3,34 +3,166 @@ package panel
 import (
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
+	"fyne.io/fyne/v2/theme"
 	"fyne.io/fyne/v2/widget"
 
 	"homeside/app/session"
+	"homeside/model/court"
+	"homeside/model/game"
 	"homeside/words"
 )
 
-// Score is the score strip: the situation as a sentence.
+// Score is the score strip: the situation as a sentence, what is still missing
+// of it, and who has won the rally.
 type Score struct {
 	Box      *fyne.Container
 	session  *session.Session
 	sentence *widget.Label
+	ask      *fyne.Container // what is missing, in one row
+	wrong    *widget.Label   // what could not be, in one line
+	won      [2]*widget.Button
+	change   *widget.Button
+	call     *callEntry
+	calling  bool // the call is being changed
 }
 
 // NewScore is the score strip of a session.
 func NewScore(s *session.Session) *Score {
-	p := &Score{session: s, sentence: widget.NewLabel("")}
+	p := &Score{session: s, sentence: widget.NewLabel(""), ask: container.NewHBox(), wrong: widget.NewLabel("")}
 	p.sentence.Wrapping = fyne.TextWrapWord
 	p.sentence.TextStyle.Bold = true
-	p.Box = container.NewStack(p.sentence)
+	p.wrong.Importance = widget.DangerImportance
+	p.wrong.Truncation = fyne.TextTruncateEllipsis
+	p.call = newCallEntry(p.takeCall)
+	p.change = widget.NewButtonWithIcon("Score", theme.DocumentCreateIcon(), p.toggleCall)
+	p.change.Importance = widget.LowImportance
+	for _, e := range court.Ends {
+		p.won[e] = widget.NewButton("", func() { p.tell(s.RallyWon(e)) })
+	}
+	first := container.NewBorder(nil, nil, nil, container.NewCenter(container.NewHBox(p.change, p.won[court.Near], p.won[court.Far])), p.sentence)
+	p.Box = container.NewVBox(first, container.NewBorder(nil, nil, p.ask, nil, p.wrong))
 	return p
 }
 
-// Refresh says the session's situation.
+// Refresh says the session's situation and asks what is missing.
 func (p *Score) Refresh() {
 	play, ok := p.session.Play()
-	if !ok {
+	l := p.session.Lesson()
+	if ok {
+		p.sentence.SetText(words.Situation(l, play))
+	} else {
 		p.sentence.SetText("This lesson has no plays yet.")
+	}
+	over := p.session.InMatch() && p.session.MatchState().Over()
+	if over {
+		p.sentence.SetText("The game is over: " + words.GameOver(l, p.session.MatchState()))
+	}
+	for _, e := range court.Ends {
+		p.won[e].SetText(words.Won(l, e))
+		show(p.won[e], ok && !over && !p.session.OutOfMatch())
+	}
+	show(p.change, ok && !over)
+	p.askMissing(ok && !over)
+}
+
+// askMissing fills the row under the sentence; without anything to ask or to
+// say it takes no room.
+func (p *Score) askMissing(ask bool) {
+	m := p.session.Missing()
+	p.ask.RemoveAll()
+	switch {
+	case !ask:
+	case p.session.OutOfMatch():
+		p.add("This play is not at the score of the match.")
+		p.button("Back to the match", p.session.LastState)
+		p.button("Start a match here", func() { p.tell(p.session.StartMatch()) })
+	case m.Call || m.Serving || p.calling:
+		p.askCall(m)
+	}
+	if ask {
+		p.questions(m)
+	}
+	p.tell(m.Problem)
+}
+
+func (p *Score) askCall(m session.Missing) {
+	l := p.session.Lesson()
+	play, _ := p.session.Play()
+	server, _ := play.Server()
+	switch {
+	case m.Call:
+		p.add("Nobody has said the score.")
+	case m.Serving:
+		p.add(l.NameOf(server) + " serves, but the score is called by the other team.")
+	}
+	p.call.show(l, play, m)
+	p.ask.Add(p.call.box)
+}
+
+// questions asks one thing after the other, the first one first.
+func (p *Score) questions(m session.Missing) {
+	if len(m.Questions) == 0 || p.session.OutOfMatch() {
 		return
 	}
-	p.sentence.SetText(words.Situation(p.session.Lesson(), play))
+	q, l := m.Questions[0], p.session.Lesson()
+	p.add(words.Question(l, q))
+	for i, e := range court.Ends {
+		if q.Kind == game.AskBegan {
+			p.button(l.NameOfTeam(e), func() { p.session.Began(e) })
+			continue
+		}
+		id := game.PlayerOf(q.Team, i+1)
+		p.button(l.NameOf(id), func() { p.session.Started(id) })
+	}
+}
+
+func (p *Score) add(text string) { p.ask.Add(widget.NewLabel(text)) }
+
+func (p *Score) button(text string, tapped func()) { p.ask.Add(widget.NewButton(text, tapped)) }
+
+func (p *Score) toggleCall() {
+	p.calling = !p.calling
+	p.Refresh()
+	if p.calling {
+		p.call.focus()
+	}
+}
+
+// takeCall takes a score that was typed in.
+func (p *Score) takeCall(text string, serving court.End) {
+	if err := p.session.Call(text, serving); err != nil {
+		p.tell(err)
+		return
+	}
+	p.calling = false
+	p.Refresh()
+}
+
+// tell says in one line what could not be; nil says nothing.
+func (p *Score) tell(err error) {
+	text := ""
+	if err != nil {
+		text = words.Sentence(err)
+	}
+	p.wrong.SetText(text)
+	show(p.wrong, text != "")
+}
+
+// Named are the strip's controls by name, for tests of the window.
+func (p *Score) Named() map[string]fyne.CanvasObject {
+	named := map[string]fyne.CanvasObject{"won-near": p.won[court.Near], "won-far": p.won[court.Far], "score": p.change, "call": p.call.entry}
+	for i, o := range p.ask.Objects {
+		if b, ok := o.(*widget.Button); ok {
+			named["answer-"+string(rune('0'+i))] = b
+		}
+	}
+	return named
+}
+
+func show(o fyne.CanvasObject, visible bool) {
+	if visible {
+		o.Show()
+	} else {
+		o.Hide()
+	}
 }

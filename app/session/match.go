@@ -57,8 +57,10 @@ func (s *Session) InMatch() bool {
 	if !ok || !s.history.Lesson().Match.Begun() || s.MatchProblem() != nil {
 		return false
 	}
-	st := s.MatchState()
-	return p.Fits(st) || st.Over()
+	if st := s.MatchState(); !st.Over() {
+		return p.Fits(st)
+	}
+	return recorded(s.history.Lesson(), s.walk.at-1) == s.play
 }
 
 // OutOfMatch says whether a match is kept but the play shown is at another score.

@@ -32,6 +32,7 @@ type window struct {
 	id      string
 	lines   chan string
 	at      map[string]image.Point // where the players were last painted
+	control map[string]image.Point // where the panels' controls are
 }
 
 // openWindow starts a display, a window manager and the editor on a lesson, and
@@ -41,7 +42,7 @@ func openWindow(t *testing.T, lesson string) *window {
 	if _, err := os.Stat(editorBinary); err != nil {
 		t.Fatalf("no editor to test: run make editor first (%v)", err)
 	}
-	w := &window{t: t, lines: make(chan string, 1000), at: map[string]image.Point{}}
+	w := &window{t: t, lines: make(chan string, 1000), at: map[string]image.Point{}, control: map[string]image.Point{}}
 	w.display = startDisplay(t)
 	w.start(exec.Command("openbox"))
 	trace, toEditor, err := os.Pipe()
@@ -135,15 +136,22 @@ func (w *window) waitFor(text string) {
 	}
 }
 
-// note keeps where players are painted.
+// note keeps where players are painted and where controls are.
 func (w *window) note(line string) {
 	f := strings.Fields(line)
-	if len(f) == 4 && f[0] == "at" {
-		x, errX := strconv.Atoi(f[2])
-		y, errY := strconv.Atoi(f[3])
-		if errX == nil && errY == nil {
-			w.at[f[1]] = image.Pt(x, y)
-		}
+	if len(f) != 4 {
+		return
+	}
+	x, errX := strconv.Atoi(f[2])
+	y, errY := strconv.Atoi(f[3])
+	if errX != nil || errY != nil {
+		return
+	}
+	switch f[0] {
+	case "at":
+		w.at[f[1]] = image.Pt(x, y)
+	case "control":
+		w.control[f[1]] = image.Pt(x, y)
 	}
 }
 
@@ -162,6 +170,17 @@ func (w *window) do(args ...string) string {
 func (w *window) keys(k ...string) { w.do(append([]string{"key"}, k...)...) }
 
 func (w *window) typeText(s string) { w.do("type", "--delay", "2", s) }
+
+// click presses a control of a panel.
+func (w *window) click(control string) {
+	w.t.Helper()
+	at, ok := w.control[control]
+	if !ok {
+		w.t.Fatalf("the control %s was never shown", control)
+	}
+	w.move(at)
+	w.do("click", "1")
+}
 
 // press takes hold of a player and moves the pointer by dx, dy pixels.
 func (w *window) press(player string, dx, dy int) {

@@ -1,0 +1,26 @@
+package app
+
+import (
+	"maps"
+
+	"fyne.io/fyne/v2"
+)
+
+// traceControls tells where the panels' visible controls are in the window, in
+// the toolkit's units, so that a test can press them.
+func (e *Editor) traceControls() {
+	driver := fyne.CurrentApp().Driver()
+	for name, o := range e.controls() {
+		corner, size := driver.AbsolutePositionForObject(o), o.Size()
+		if !o.Visible() || corner.IsZero() { // folded away
+			continue
+		}
+		e.trace.say("control %s %.0f %.0f", name, corner.X+size.Width/2, corner.Y+size.Height/2)
+	}
+}
+
+func (e *Editor) controls() map[string]fyne.CanvasObject {
+	all := e.score.Named()
+	maps.Copy(all, e.match.Named())
+	return all
+}

@@ -1,0 +1,57 @@
+package panel
+
+import (
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/container"
+	"fyne.io/fyne/v2/widget"
+
+	"homeside/app/session"
+	"homeside/model/court"
+	"homeside/model/lesson"
+)
+
+// callEntry takes the score and the team that calls it.
+type callEntry struct {
+	box   *fyne.Container
+	entry *widget.Entry
+	team  *widget.Select
+	names []string
+}
+
+// callSize holds the longest call, 11-11-2, with room for one in a long game.
+var callSize = fyne.NewSize(96, 34)
+
+func newCallEntry(take func(text string, serving court.End)) *callEntry {
+	c := &callEntry{entry: widget.NewEntry(), team: widget.NewSelect(nil, nil)}
+	submit := func() { take(c.entry.Text, court.End(max(c.team.SelectedIndex(), 0))) }
+	c.entry.OnSubmitted = func(string) { submit() }
+	c.box = container.NewHBox(
+		container.NewGridWrap(callSize, c.entry), widget.NewLabel("called by"), c.team, widget.NewButton("Set", submit),
+	)
+	return c
+}
+
+// show fills in what is known of a play's score.
+func (c *callEntry) show(l lesson.Lesson, p lesson.Play, m session.Missing) {
+	c.names = []string{l.NameOfTeam(court.Near), l.NameOfTeam(court.Far)}
+	c.team.SetOptions(c.names)
+	c.team.SetSelectedIndex(int(p.Situation.Serving))
+	if m.Serving || m.Call {
+		server, _ := p.Server()
+		c.team.SetSelectedIndex(int(server.Team()))
+	}
+	c.entry.SetPlaceHolder("4-7-2")
+	if l.Scoring.Format.Rally() {
+		c.entry.SetPlaceHolder("4-7")
+	}
+	c.entry.SetText(p.Situation.Call.String())
+	if m.Call {
+		c.entry.SetText("")
+	}
+}
+
+func (c *callEntry) focus() {
+	if canvas := fyne.CurrentApp().Driver().CanvasForObject(c.entry); canvas != nil {
+		canvas.Focus(c.entry)
+	}
+}

@@ -1,0 +1,67 @@
+package panel
+
+import (
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/container"
+	"fyne.io/fyne/v2/widget"
+
+	"homeside/app/session"
+	"homeside/model/court"
+	"homeside/model/lesson"
+	"homeside/words"
+)
+
+// tally notes what was played in the rally at the walk.
+type tally struct {
+	box     *fyne.Container
+	session *session.Session
+	names   [2]*widget.Label
+	did     [2]*widget.Select
+	went    *widget.Select
+}
+
+func newTally(s *session.Session) *tally {
+	t := &tally{session: s}
+	form := container.NewVBox()
+	for _, e := range court.Ends {
+		t.names[e] = newState().(*widget.Label)
+		t.did[e] = widget.NewSelect(formationNames(), nil)
+		t.did[e].OnChanged = func(string) { s.NoteFormation(e, lesson.Formation(t.did[e].SelectedIndex())) }
+		form.Add(container.NewGridWithColumns(2, t.names[e], t.did[e]))
+	}
+	t.went = widget.NewSelect(returnNames(), nil)
+	t.went.OnChanged = func(string) { s.NoteReturn(lesson.ReturnTo(t.went.SelectedIndex())) }
+	form.Add(container.NewGridWithColumns(2, widget.NewLabel("The return went"), t.went))
+	t.box = form
+	return t
+}
+
+func formationNames() (names []string) {
+	for _, f := range lesson.Formations {
+		names = append(names, words.Formation(f))
+	}
+	return names
+}
+
+func returnNames() (names []string) {
+	for _, r := range lesson.ReturnsTo {
+		names = append(names, words.ReturnTo(r))
+	}
+	return names
+}
+
+// refresh shows what is noted. Choosing what is noted already changes nothing.
+func (t *tally) refresh() {
+	r, _ := t.session.Tally()
+	for _, e := range court.Ends {
+		t.names[e].SetText(t.session.Lesson().NameOfTeam(e))
+		chooseIndex(t.did[e], int(r.Formations[e]))
+	}
+	chooseIndex(t.went, int(r.Return))
+}
+
+func chooseIndex(s *widget.Select, i int) {
+	if s.SelectedIndex() != i {
+		s.SetSelectedIndex(i)
+	}
+}
