@@ -9,7 +9,7 @@ trap 'rm -f "$out"' EXIT
 # shellcheck disable=SC2086 # one word a package
 CGO_ENABLED=0 "$go" test -run '^$' -bench . -benchtime 0.5s -p 1 $packages | grep -E '^(Benchmark|FAIL|pkg:)' | tee "$out"
 ours=$(awk '/^pkg:/ { in_flight = ($2 == "homeside/model/flight") } in_flight && $1 ~ /^BenchmarkFly(-[0-9]+)?$/ { print $3 }' "$out")
-theirs=$(python3 model/flight/testdata/solveivp_bench.py)
+theirs=$("${PYTHON:-/usr/bin/python3}" model/flight/testdata/solveivp_bench.py)
 awk -v ours="$ours" -v theirs="$theirs" 'BEGIN {
 	printf "one flight: %.1f us here, %.0f us with scipy solve_ivp, ratio %.0f\n", ours / 1000, theirs / 1000, theirs / ours
 }'

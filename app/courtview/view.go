@@ -125,19 +125,23 @@ func (v *View) toPx(p fyne.Position) canvas.Px {
 	return canvas.Px{X: float64(p.X) * k, Y: float64(p.Y) * k}
 }
 
-// OnScreen is where each player stands in the window, in device pixels.
-func (v *View) OnScreen() map[game.Player]canvas.Px {
-	out := map[game.Player]canvas.Px{}
+// OnScreen is where each player and the apex handle are in the window, in
+// device pixels, by the player's name and "apex".
+func (v *View) OnScreen() map[string]canvas.Px {
+	out := map[string]canvas.Px{}
 	r := v.session.Current()
 	if r == nil {
 		return out
 	}
 	corner := fyne.CurrentApp().Driver().AbsolutePositionForObject(v)
 	k := v.scale(v.layout.Width)
-	for id, p := range r.At(v.session.Now()).Players {
-		px := v.layout.Court.ToPx(p.Drawn.Place)
-		out[game.Player(id)] = canvas.Px{X: px.X + float64(corner.X)*k, Y: px.Y + float64(corner.Y)*k}
+	put := func(name string, px canvas.Px) {
+		out[name] = canvas.Px{X: px.X + float64(corner.X)*k, Y: px.Y + float64(corner.Y)*k}
 	}
+	for id, p := range r.At(v.session.Now()).Players {
+		put(game.Player(id).String(), v.layout.Court.ToPx(p.Drawn.Place))
+	}
+	put("apex", v.layout.ApexPx(r, r.ShotAt(v.session.Now())))
 	return out
 }
 

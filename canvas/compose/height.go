@@ -39,6 +39,12 @@ func RiseOf(r *rally.Rally) units.Feet {
 // HeightAt is the height under a pixel of the strip.
 func (l Layout) HeightAt(px canvas.Px) units.Feet { return l.up() * l.Rise.ToCourt(px).X }
 
+// ApexPx is where the apex handle of a shot is drawn.
+func (l Layout) ApexPx(r *rally.Rally, shot int) canvas.Px {
+	top := r.Strokes[shot].Planned.Apex.State
+	return l.Rise.ToPx(court.Pt(l.up()*top.Height().Feet(), top.Ground().Y))
+}
+
 // up is the sign of the height on the strip's x.
 func (l Layout) up() units.Feet {
 	if l.Court.Turn == canvas.Lying {
