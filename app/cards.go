@@ -3,10 +3,14 @@ package app
 import (
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
+	"fyne.io/fyne/v2/layout"
 	"fyne.io/fyne/v2/widget"
 
 	"homeside/app/session"
 )
+
+// scrollbar is the room that the scroll bar takes beside the cards.
+const scrollbar = 10
 
 // cards are what shares the right of the court; each folds away.
 type cards struct {
@@ -22,7 +26,7 @@ func (e *Editor) side() fyne.CanvasObject {
 	e.cards.match = widget.NewAccordionItem("Match", e.match.Box)
 	e.cards.fold = widget.NewAccordion(e.cards.match, shot)
 	e.cards.fold.MultiOpen = true
-	return container.NewVScroll(e.cards.fold)
+	return container.NewVScroll(container.New(layout.NewCustomPaddedLayout(0, 0, 0, scrollbar), e.cards.fold))
 }
 
 // refresh opens the match when one begins to be kept.

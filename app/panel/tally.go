@@ -22,7 +22,7 @@ type tally struct {
 
 func newTally(s *session.Session) *tally {
 	t := &tally{session: s}
-	form := container.NewVBox()
+	form := container.NewVBox(widget.NewLabelWithStyle("What was played", fyne.TextAlignLeading, fyne.TextStyle{Bold: true}))
 	for _, e := range court.Ends {
 		t.names[e] = newState().(*widget.Label)
 		t.did[e] = widget.NewSelect(formationNames(), nil)
