@@ -18,15 +18,18 @@ type callEntry struct {
 	names []string
 }
 
-// callSize holds the longest call, 11-11-2, with room for one in a long game.
-var callSize = fyne.NewSize(96, 34)
+// Sizes that hold the longest call and, as far as the row goes, a team's name.
+var (
+	callSize = fyne.NewSize(96, 34)
+	teamSize = fyne.NewSize(200, 34)
+)
 
 func newCallEntry(take func(text string, serving court.End)) *callEntry {
 	c := &callEntry{entry: widget.NewEntry(), team: widget.NewSelect(nil, nil)}
 	submit := func() { take(c.entry.Text, court.End(max(c.team.SelectedIndex(), 0))) }
 	c.entry.OnSubmitted = func(string) { submit() }
 	c.box = container.NewHBox(
-		container.NewGridWrap(callSize, c.entry), widget.NewLabel("called by"), c.team, widget.NewButton("Set", submit),
+		container.NewGridWrap(callSize, c.entry), widget.NewLabel("called by"), container.NewGridWrap(teamSize, c.team), widget.NewButton("Set", submit),
 	)
 	return c
 }
@@ -50,8 +53,10 @@ func (c *callEntry) show(l lesson.Lesson, p lesson.Play, m session.Missing) {
 	}
 }
 
-func (c *callEntry) focus() {
-	if canvas := fyne.CurrentApp().Driver().CanvasForObject(c.entry); canvas != nil {
+// focus puts the cursor into the entry, by way of a control beside it: the
+// entry itself may not have been drawn yet.
+func (c *callEntry) focus(beside fyne.CanvasObject) {
+	if canvas := fyne.CurrentApp().Driver().CanvasForObject(beside); canvas != nil {
 		canvas.Focus(c.entry)
 	}
 }

@@ -124,7 +124,7 @@ func (p *Score) toggleCall() {
 	p.calling = !p.calling
 	p.Refresh()
 	if p.calling {
-		p.call.focus()
+		p.call.focus(p.change)
 	}
 }
 

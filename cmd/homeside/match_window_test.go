@@ -58,3 +58,26 @@ func servedAt(l lesson.Lesson, s game.State) bool {
 	}
 	return false
 }
+
+// The score is said in the strip: a wrong one is refused, a right one is a step.
+func TestSayTheScore(t *testing.T) {
+	path, _ := copyLesson(t)
+	w := openWindow(t, path)
+	w.click("score")
+	w.typeScore("12-3-1")
+	w.screenshot("score-wrong.png")
+	w.typeScore("4-7-1")
+	w.waitFor(`step "call 4-7-1" modified=true`)
+	w.keys("ctrl+s")
+	w.waitFor("saved " + path)
+	if got := readLesson(t, path).Plays[0].Situation.Call.String(); got != "4-7-1" {
+		t.Errorf("the saved play is at %s, want 4-7-1", got)
+	}
+}
+
+// typeScore types over the score in the strip's entry.
+func (w *window) typeScore(call string) {
+	w.keys("ctrl+a")
+	w.typeText(call)
+	w.keys("Return")
+}
