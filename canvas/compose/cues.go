@@ -85,17 +85,22 @@ func fingers(at canvas.Pos, out court.Point) canvas.Path {
 // tag is a line of text on a small plate, down points below its place.
 func (p Picture) tag(g *canvas.Panel, name string, at canvas.Pos, down canvas.Points, text string) {
 	lk := p.look()
-	const pad = 3
 	at = at.Shift(0, down)
-	half := canvas.Points(look.Width(text, true))*look.LabelSize/2 + pad
+	w, h := tagSize(text)
 	g.Add(canvas.Shape{
 		ID: name + ".plate", Layer: canvas.Labels,
-		Path:  boxAbout(at, -half, -look.LabelSize/2-pad, half, look.LabelSize/2+pad),
+		Path:  boxAbout(at, -w/2, -h/2, w/2, h/2),
 		Style: canvas.Style{Fill: lk.Plate, Stroke: lk.Ink, Width: canvas.Pts(0.7)},
 	}, canvas.Shape{
 		ID: name, Layer: canvas.Labels, Label: text,
 		Text: &canvas.Text{At: at.Shift(0, look.LabelSize*0.36), Text: text, Size: look.LabelSize, Bold: true, Colour: lk.Ink},
 	})
+}
+
+// tagSize is the width and height of a tag's plate.
+func tagSize(text string) (w, h canvas.Points) {
+	const pad = 3
+	return canvas.Points(look.Width(text, true))*look.LabelSize + 2*pad, look.LabelSize + 2*pad
 }
 
 // caption is the panel with the live captions; false if there is nothing to say.

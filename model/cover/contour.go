@@ -15,10 +15,10 @@ type Contour struct {
 
 // Contours are the lines of the margin at a level, in an order that depends on
 // the map alone: first those that end on the court's edge, then closed ones.
-// Between the cells' centres the margin is taken as linear, from the outer centres
-// to the court's edge as constant (marching squares).
+// Between the cells' centres the margin is taken as linear, and carried on so to
+// the court's edge (marching squares).
 func (m Map) Contours(level units.Seconds) []Contour {
-	if m.Len() == 0 || math.IsNaN(float64(level)) {
+	if m.Len() == 0 || math.IsNaN(float64(level)) || math.IsInf(float64(level), 0) {
 		return nil
 	}
 	t := newTracer(m, level)
@@ -74,31 +74,48 @@ const (
 // tracer follows one level. A line crosses the sides between neighbouring nodes: side
 // 2n goes from node n to the next in its row, side 2n+1 to the one behind it.
 type tracer struct {
-	m     Map
-	level units.Seconds
-	next  []int32 // the side a line goes on to from each, or -1
-	in    []bool  // whether a line comes to it
+	team  court.End
+	nodes []float64 // the margin above the level
+	next  []int32   // the side a line goes on to from each, or -1
+	in    []bool    // whether a line comes to it
 }
 
 func newTracer(m Map, level units.Seconds) *tracer {
 	const sides = 2 * nodeColumns * nodeRows
-	t := &tracer{m: m, level: level, next: make([]int32, sides), in: make([]bool, sides)}
+	t := &tracer{
+		team: m.Team(), nodes: make([]float64, nodeColumns*nodeRows),
+		next: make([]int32, sides), in: make([]bool, sides),
+	}
 	for i := range t.next {
 		t.next[i] = -1
+	}
+	for i := range m.cells {
+		t.nodes[(i/Columns+1)*nodeColumns+i%Columns+1] = float64(m.Margin(i) - level)
+	}
+	for row := 1; row <= Rows; row++ {
+		t.carryOn(row*nodeColumns, 1)
+		t.carryOn(row*nodeColumns+nodeColumns-1, -1)
+	}
+	for column := range nodeColumns {
+		t.carryOn(column, nodeColumns)
+		t.carryOn(column+(nodeRows-1)*nodeColumns, -nodeColumns)
 	}
 	return t
 }
 
-// value is the margin at a node, above the level.
-func (t *tracer) value(column, row int) float64 {
-	c, r := min(max(column-1, 0), Columns-1), min(max(row-1, 0), Rows-1)
-	return float64(t.m.Margin(r*Columns+c) - t.level)
+// carryOn sets a node of the edge, half a cell outside the outer centres, from the two
+// nodes inward of it.
+func (t *tracer) carryOn(n, inward int) {
+	a, b := t.nodes[n+inward], t.nodes[n+2*inward]
+	t.nodes[n] = a + (a-b)/2
 }
+
+func (t *tracer) value(column, row int) float64 { return t.nodes[row*nodeColumns+column] }
 
 // place is where a node is.
 func (t *tracer) place(column, row int) court.Point {
 	inset := func(i, n int) float64 { return min(max(float64(i)-0.5, 0), float64(n)) }
-	return spot(t.m.Team(), inset(column, Columns), inset(row, Rows))
+	return spot(t.team, inset(column, Columns), inset(row, Rows))
 }
 
 // The sides of a square of four nodes: along its two rows, along its two columns.

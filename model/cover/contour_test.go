@@ -94,10 +94,7 @@ func onEdge(p court.Point) bool {
 
 // crossings counts the sides of the grid that the level lies across.
 func crossings(m Map, level units.Seconds) int {
-	above := func(c, r int) bool {
-		c, r = min(max(c, 0), Columns-1), min(max(r, 0), Rows-1)
-		return m.Margin(r*Columns+c) >= level
-	}
+	above := func(c, r int) bool { return carried(m, c, r)-level >= 0 }
 	count := 0
 	for r := -1; r <= Rows; r++ {
 		for c := -1; c <= Columns; c++ {
@@ -110,6 +107,22 @@ func crossings(m Map, level units.Seconds) int {
 		}
 	}
 	return count
+}
+
+// carried is the margin at a cell, or carried on half a cell beyond the outer ones.
+func carried(m Map, c, r int) units.Seconds {
+	on := func(a, b units.Seconds) units.Seconds { return a + (a-b)/2 }
+	switch {
+	case r < 0:
+		return on(carried(m, c, 0), carried(m, c, 1))
+	case r == Rows:
+		return on(carried(m, c, Rows-1), carried(m, c, Rows-2))
+	case c < 0:
+		return on(m.Margin(r*Columns), m.Margin(r*Columns+1))
+	case c == Columns:
+		return on(m.Margin(r*Columns+Columns-1), m.Margin(r*Columns+Columns-2))
+	}
+	return m.Margin(r*Columns + c)
 }
 
 func TestLevels(t *testing.T) {

@@ -1,0 +1,112 @@
+package compose
+
+import (
+	"fmt"
+
+	"homeside/canvas"
+	"homeside/canvas/look"
+	"homeside/model/court"
+	"homeside/model/cover"
+	"homeside/words"
+)
+
+// crossHalf is half the width of the cross where the ball is struck.
+const crossHalf canvas.Points = 5
+
+// How far outside the court the line of words stands: behind the baseline, or
+// beside it where the court lies.
+const (
+	wordsBehind feet = 6.5
+	wordsBeside feet = 3
+)
+
+// Cover adds a team's cover to a scene: the open cells hatched, lines of equal
+// margin with their figures, the largest open disc, where the ball is struck, and
+// the shares in words behind the team's baseline. Nothing hangs on a colour: open court is
+// hatched, and lines are dashed where the pair is late. The zero Map adds nothing.
+func (p Picture) Cover(s *canvas.Scene, c cover.Map) {
+	if c.Len() == 0 {
+		return
+	}
+	onCourt(s, func(g *canvas.Panel) {
+		room := roomOn(s, g, c.Team())
+		for _, who := range c.Strike.Players {
+			room.takeDisc(who.Place)
+		}
+		open := func(i int) bool { return !c.Covered(i) }
+		p.hatch(g, "cover.open", "open court: "+percent(1-c.Share()), c.Team(), open, rising)
+		p.openDisc(g, c, room)
+		p.margins(g, c, room)
+		p.contact(g, c.Strike.From)
+		p.coverWords(g, c.Team(), fmt.Sprintf("%v: %s in time, %s forehand", c.Team(), percent(c.Share()), percent(c.ShareForehand())))
+	})
+}
+
+// CoverDifference adds what changes between two maps, on the court of the later
+// one: cells gained hatched one way, cells lost hatched crosswise, and their shares.
+func (p Picture) CoverDifference(s *canvas.Scene, d cover.Difference) {
+	if d.Len() == 0 {
+		return
+	}
+	team := d.After.Team()
+	onCourt(s, func(g *canvas.Panel) {
+		for _, c := range []struct {
+			change cover.Change
+			leans  []lean
+		}{{cover.Gained, []lean{rising}}, {cover.Lost, []lean{rising, falling}}} {
+			is := func(i int) bool { return d.Change(i) == c.change }
+			name, text := "cover."+c.change.String(), c.change.String()+" "+percent(d.Share(c.change))
+			p.hatch(g, name, text, team, is, c.leans...)
+			if at, ok := midst(team, is); ok {
+				p.tag(g, name+".text", canvas.On(at), 0, text)
+			}
+		}
+		p.coverWords(g, team, fmt.Sprintf("%v: %s, then %s in time", team, percent(d.Before.Share()), percent(d.After.Share())))
+	})
+}
+
+// onCourt draws on the panel with the court.
+func onCourt(s *canvas.Scene, draw func(*canvas.Panel)) {
+	for i := range s.Panels {
+		if s.Panels[i].Name == CourtPanel {
+			draw(&s.Panels[i])
+		}
+	}
+}
+
+func percent(share float64) string { return fmt.Sprintf("%.0f %%", 100*share) }
+
+func (p Picture) coverWords(g *canvas.Panel, team court.End, text string) {
+	at := court.OwnPoint(team, 0, court.Baseline+wordsBehind)
+	if p.Turn == canvas.Lying {
+		at = court.Pt(court.HalfWidth+wordsBeside, court.Half(team).Centre().Y)
+	}
+	p.tag(g, "cover.text", canvas.On(at), 0, text)
+}
+
+// openDisc draws the largest open disc with its size; nothing if all is covered.
+func (p Picture) openDisc(g *canvas.Panel, c cover.Map, room *labelRoom) {
+	d, ok := c.Open()
+	if !ok {
+		return
+	}
+	text := "open " + words.FeetInches(2*d.Radius)
+	g.Add(canvas.Shape{
+		ID: "cover.disc", Label: "largest open disc, " + words.FeetInches(2*d.Radius) + " across", Layer: canvas.Runs,
+		Path:  canvas.Circle(canvas.On(d.Centre), canvas.Ft(d.Radius)),
+		Style: canvas.Style{Stroke: p.look().Ink, Width: canvas.Pts(look.Outline), Dash: []canvas.Points{6, 4}},
+	})
+	p.tag(g, "cover.disc.text", canvas.On(d.Centre), 0, text)
+	room.take(d.Centre, text)
+}
+
+// contact is a cross where the opponent strikes.
+func (p Picture) contact(g *canvas.Panel, at court.Point) {
+	q := canvas.On(at)
+	g.Add(canvas.Shape{
+		ID: "cover.contact", Label: "the ball is struck here", Layer: canvas.Runs,
+		Path: canvas.Path{}.Move(q.Shift(-crossHalf, -crossHalf)).Line(q.Shift(crossHalf, crossHalf)).
+			Move(q.Shift(-crossHalf, crossHalf)).Line(q.Shift(crossHalf, -crossHalf)),
+		Style: canvas.Style{Stroke: p.look().Ink, Width: canvas.Pts(look.Outline), Round: true},
+	})
+}
