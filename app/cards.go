@@ -24,7 +24,8 @@ func (e *Editor) side() fyne.CanvasObject {
 	shot := widget.NewAccordionItem("Shot", container.NewVBox(e.shot.Box, e.bought.Box))
 	shot.Open = true
 	e.cards.match = widget.NewAccordionItem("Match", e.match.Box)
-	e.cards.fold = widget.NewAccordion(e.cards.match, shot)
+	player := widget.NewAccordionItem("Player", e.player.Box)
+	e.cards.fold = widget.NewAccordion(e.cards.match, shot, player)
 	e.cards.fold.MultiOpen = true
 	return container.NewVScroll(container.New(layout.NewCustomPaddedLayout(0, 0, 0, scrollbar), e.cards.fold))
 }

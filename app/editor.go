@@ -32,6 +32,7 @@ type Editor struct {
 	shot    *panel.Shot
 	match   *panel.Match
 	bought  *panel.Bought
+	player  *panel.Player
 	bar     *playbar
 	status  *widget.Label
 	clock   *frameClock
@@ -53,6 +54,7 @@ func New(a fyne.App, o Options) *Editor {
 	e.shot = panel.NewShot(e.session)
 	e.match = panel.NewMatch(e.session)
 	e.bought = panel.NewBought(e.session)
+	e.player = panel.NewPlayer(e.session)
 	e.bar = newPlaybar(e.session)
 	e.status = widget.NewLabel("")
 	e.status.Truncation = fyne.TextTruncateEllipsis
@@ -100,6 +102,7 @@ func (e *Editor) changed() {
 	}
 	if !e.playing {
 		e.shot.Refresh() // it follows the moment and the hand
+		e.player.Refresh()
 	}
 	if e.shown == e.session.Revision() {
 		return

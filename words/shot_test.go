@@ -4,6 +4,7 @@ import (
 	"testing"
 
 	"homeside/model/lesson"
+	"homeside/model/movement"
 	"homeside/model/units"
 )
 
@@ -37,5 +38,23 @@ func TestOverNet(t *testing.T) {
 	}
 	if got, want := TimesNet(8.5, 34.0/12), "3.0 x net"; got != want {
 		t.Errorf("TimesNet(8.5, 34 in) = %q, want %q", got, want)
+	}
+}
+
+// Facts section 4: 10 ft in 1.21 s and 15 ft in 1.55 s at 6 m/s and 1 s, run and
+// stop with 5 m/s2 in 1.60 and 1.99 s (computed with an independent program).
+func TestPaceMeans(t *testing.T) {
+	want := "Estimates, from standing: 10 ft in 1.21 s, stopped in 1.60 s. 15 ft in 1.55 s, stopped in 1.99 s. Not instructions to sprint."
+	if got := PaceMeans(movement.DefaultPace()); got != want {
+		t.Errorf("PaceMeans(default) = %q, want %q", got, want)
+	}
+}
+
+func TestPlayerWords(t *testing.T) {
+	if got, want := len(Hands()), int(lesson.LeftHanded)+1; got != want {
+		t.Errorf("%d words for hands, want %d", got, want)
+	}
+	if got, want := len(Wants()), int(lesson.WantLeft)+1; got != want {
+		t.Errorf("%d words for wishes, want %d", got, want)
 	}
 }

@@ -163,6 +163,7 @@ func (v *View) MouseDown(e *desktop.MouseEvent) {
 	if !ok {
 		return
 	}
+	v.session.Select(id)
 	at := v.session.Current().At(v.session.Now()).Players[id].Drawn.Place
 	v.drag.Press(v.session, id, at, v.toCourt(e.Position))
 }

@@ -2,6 +2,7 @@ package session
 
 import (
 	"homeside/model/edit"
+	"homeside/model/game"
 	"homeside/model/lesson"
 	"homeside/model/rally"
 	"homeside/model/units"
@@ -18,6 +19,8 @@ type Session struct {
 	playing bool
 	speed   float64
 	walk    walk // through the match
+
+	selected game.Player // whose card is shown
 
 	solved   *rally.Rally // of the present lesson and play; nil after a change
 	problem  error

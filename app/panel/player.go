@@ -1,0 +1,96 @@
+package panel
+
+import (
+	"strings"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/container"
+	"fyne.io/fyne/v2/layout"
+	"fyne.io/fyne/v2/widget"
+
+	"homeside/app/session"
+	"homeside/model/game"
+	"homeside/model/lesson"
+	"homeside/words"
+)
+
+// Player is the card of one person: name, hand, wishes and pace.
+type Player struct {
+	Box      *fyne.Container
+	session  *session.Session
+	who      *widget.Select
+	name     *commitEntry
+	initials *commitEntry
+	hand     *widget.Select
+	serving  *widget.Select
+	taking   *widget.Select
+	pace     *Pace
+}
+
+// NewPlayer is the player card of a session.
+func NewPlayer(s *session.Session) *Player {
+	p := &Player{session: s}
+	p.who = widget.NewSelect(nil, func(string) { s.Select(game.Player(p.who.SelectedIndex())) })
+	p.name = newCommitEntry(func(t string) {
+		p.change("rename", func(w lesson.Player) lesson.Player { w.Name = shortened(t, lesson.MaxName); return w })
+	})
+	p.initials = newCommitEntry(func(t string) {
+		p.change("change the initials of", func(w lesson.Player) lesson.Player { w.Initials = shortened(t, lesson.MaxInitials); return w })
+	})
+	p.hand = p.choice(words.Hands(), "change the hand of", func(w lesson.Player, i int) lesson.Player { w.Hand = lesson.Hand(i); return w })
+	p.serving = p.choice(words.Wants(), "change the wish of", func(w lesson.Player, i int) lesson.Player { w.Serving = lesson.Want(i); return w })
+	p.taking = p.choice(words.Wants(), "change the wish of", func(w lesson.Player, i int) lesson.Player { w.Receiving = lesson.Want(i); return w })
+	p.pace = NewPace(s)
+	p.Box = container.NewVBox(
+		p.who,
+		container.New(layout.NewFormLayout(),
+			widget.NewLabel("Name"), p.name,
+			widget.NewLabel("Initials"), p.initials,
+			widget.NewLabel("Hand"), p.hand,
+			widget.NewLabel("Serving"), p.serving,
+			widget.NewLabel("Receiving"), p.taking,
+		),
+		p.pace.Box,
+	)
+	return p
+}
+
+func (p *Player) choice(options []string, what string, set func(lesson.Player, int) lesson.Player) *widget.Select {
+	s := widget.NewSelect(options, nil)
+	s.OnChanged = func(string) {
+		p.change(what, func(w lesson.Player) lesson.Player { return set(w, s.SelectedIndex()) })
+	}
+	return s
+}
+
+func (p *Player) change(what string, change func(lesson.Player) lesson.Player) {
+	id := p.session.Selected()
+	p.session.ChangePlayer(what+" "+p.session.Lesson().Player(id).Name, id, change)
+}
+
+// shortened is a text cut to the most characters that a lesson allows.
+func shortened(s string, most int) string {
+	r := []rune(strings.TrimSpace(s))
+	return string(r[:min(len(r), most)])
+}
+
+// Refresh shows the selected player.
+func (p *Player) Refresh() {
+	l := p.session.Lesson()
+	names := make([]string, len(game.Players))
+	for i, id := range game.Players {
+		names[i] = l.Player(id).Name + " (" + l.NameOfTeam(id.Team()) + ")"
+	}
+	id := p.session.Selected()
+	if strings.Join(p.who.Options, "\n") != strings.Join(names, "\n") {
+		p.who.Options = names
+	}
+	choose(p.who, int(id))
+	w := l.Player(id)
+	p.name.show(w.Name)
+	p.initials.show(w.Initials)
+	choose(p.hand, int(w.Hand))
+	choose(p.serving, int(w.Serving))
+	choose(p.taking, int(w.Receiving))
+	p.pace.Refresh()
+}

@@ -1,0 +1,31 @@
+package words
+
+import (
+	"fmt"
+
+	"homeside/model/movement"
+	"homeside/model/units"
+)
+
+// Hands are the words for the paddle hands, by lesson.Hand.
+func Hands() []string { return []string{"right-handed", "left-handed"} }
+
+// Wants are the words for the side a player wants, by lesson.Want.
+func Wants() []string { return []string{"either side", "wants the right", "wants the left"} }
+
+// PaceMeans says what a pace means on court: the times for 10 and 15 ft, run
+// through and stopped. Times are estimates.
+func PaceMeans(p movement.Pace) string {
+	text := "Estimates, from standing:"
+	for _, d := range []units.Feet{10, 15} {
+		stopped, err := p.Fastest(movement.Run{Distance: d.Metres()})
+		if err != nil {
+			return Refused(err)
+		}
+		text += fmt.Sprintf(" %s in %s, stopped in %s.", FeetInches(d), Seconds(p.Through(d.Metres())), Seconds(stopped.Duration()))
+	}
+	return text + " Not instructions to sprint."
+}
+
+// Refused is an error as one plain sentence.
+func Refused(err error) string { return "Not taken: " + err.Error() + "." }
