@@ -37,8 +37,9 @@ func (r *Rally) At(t units.Seconds) Frame {
 	t = min(t, r.To)
 	f := Frame{T: t, Ball: r.ballAt(t)}
 	for _, id := range game.Players {
-		drawn := r.Tracks[id].At(t)
-		f.Players[id] = PlayerFrame{Drawn: drawn, Run: drawn, Feet: feet(drawn)}
+		track := r.Tracks[id]
+		run := track.RunAt(t)
+		f.Players[id] = PlayerFrame{Drawn: track.At(t), Run: run, Feet: feet(run)}
 	}
 	for i, c := range r.Play.Cues {
 		if r.live(c.Span, t) {
@@ -89,7 +90,7 @@ func (r *Rally) ballAt(t units.Seconds) flight.State {
 func (r *Rally) carried(t units.Seconds) flight.State {
 	s := r.Strokes[0]
 	track := r.Tracks[s.By]
-	way := track.At(t).Place.Sub(track.At(0).Place)
+	way := track.RunAt(t).Place.Sub(track.RunAt(0).Place)
 	return flight.State{At: flight.Over(flightGround(s.From).Add(way), units.Metres(s.From.Z))}
 }
 

@@ -21,14 +21,14 @@ func TestBallIsCarriedBeforeTheServe(t *testing.T) {
 	}
 	for _, at := range []units.Seconds{-1.5, -1, -0.75, -0.1, 0} {
 		f := r.At(at)
-		if got, want := f.Ball.Ground().Sub(f.Players[game.Near1].Drawn.Place), court.Pt(2, 0); got.Distance(want) > 1e-9 {
+		if got, want := f.Ball.Ground().Sub(f.Players[game.Near1].Run.Place), court.Pt(2, 0); got.Distance(want) > 1e-9 {
 			t.Errorf("At(%v s): the ball is %v ft from the server, want %v", at, got, want)
 		}
 		if got := f.Ball.Height().Feet(); !near(float64(got), 2.6, 1e-9) {
 			t.Errorf("At(%v s): the ball is %v ft high, want 2.6", at, got)
 		}
 	}
-	checkPoint(t, "ball halfway", r.At(-0.75).Ball.Ground(), court.Pt(4, -25))
+	checkPoint(t, "ball at the serve", r.At(0).Ball.Ground(), court.Pt(6, -23))
 }
 
 func TestNoLead(t *testing.T) {

@@ -54,6 +54,9 @@ func SolveWith(l lesson.Lesson, i int, m flight.Model) (*Rally, error) {
 	r.listEvents()
 	for _, id := range game.Players {
 		r.Tracks[id] = r.solveTrack(id)
+		if err := r.runTrack(id, &r.Tracks[id]); err != nil {
+			return nil, fmt.Errorf("play %d: %w", i+1, err)
+		}
 	}
 	return r, nil
 }

@@ -22,6 +22,8 @@ type Stop struct {
 	Keyframe lesson.Keyframe
 	Index    int  // in the play's track, or Implied
 	Clamped  bool // moved after the stop before it: list order wins
+
+	Late units.Seconds // how much later than At the player gets there as run; 0 on time
 }
 
 // Run is the way from one stop to the next.
@@ -32,11 +34,12 @@ type Run struct {
 	Index       int           // the keyframe it leads to, or Implied
 }
 
-// Track is a player's rally as drawn. It has at least one stop, and a run
-// between every two.
+// Track is a player's rally as drawn and as run. It has at least one stop, and
+// a run and a leg between every two.
 type Track struct {
 	Stops []Stop
-	Runs  []Run
+	Runs  []Run // as drawn
+	Legs  []Leg // as run
 }
 
 // Pose is where a player is and looks.
