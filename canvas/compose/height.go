@@ -148,7 +148,16 @@ func (s strip) apex(g *canvas.Panel, i int) {
 		ID: ApexHandle, Layer: canvas.Marks, Label: "top of the " + lesson.ShotName(i) + ": drag to raise or lower it",
 		Path: diamond, Style: canvas.Style{Fill: look.Sky, Stroke: s.lk.Ink, Width: canvas.Pts(look.Outline)},
 	})
-	s.figure(g, "apex", at.Shift(0, -14), words.FeetInches(top.Height().Feet()))
+	s.figure(g, "apex", at.Shift(0, s.outward(i, 14)), words.FeetInches(top.Height().Feet()))
+}
+
+// outward is a way on the paper from the net past the apex of a shot, so that
+// the apex's figure and the net's, which goes the other way, never meet.
+func (s strip) outward(i int, by canvas.Points) canvas.Points {
+	if s.p.Rally.Strokes[i].Planned.Apex.State.At.Y < 0 && s.l.Court.Turn == canvas.Upright {
+		return by
+	}
+	return -by
 }
 
 // clearance is the height of the ball over the net where it passes.
@@ -162,8 +171,8 @@ func (s strip) clearance(g *canvas.Panel, i int) {
 	from, to := s.at(0, min(top, ball)), s.at(0, max(top, ball))
 	s.line(g, "clearance", "", canvas.Polyline(from, to), canvas.Style{Stroke: s.lk.Ink, Width: canvas.Pts(look.Outline)})
 	at := canvas.On(s.at(0, (top+ball)/2))
-	s.figure(g, "clearance", at.Shift(0, 13), words.OverNet(ball, top))
-	s.figure(g, "times", at.Shift(0, 28), words.TimesNet(ball, top))
+	s.figure(g, "clearance", at.Shift(0, -s.outward(i, 13)), words.OverNet(ball, top))
+	s.figure(g, "times", at.Shift(0, -s.outward(i, 28)), words.TimesNet(ball, top))
 }
 
 // figure is a tag kept inside the strip.

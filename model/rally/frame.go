@@ -54,8 +54,11 @@ func (r *Rally) At(t units.Seconds) Frame {
 	return f
 }
 
+// live says whether a span holds time t. It ends just before its end, where the
+// next one may begin, unless that is the rally's.
 func (r *Rally) live(s lesson.Span, t units.Seconds) bool {
-	return r.TimeAt(s.From) <= t && t <= r.TimeAt(s.To)
+	to := r.TimeAt(s.To)
+	return r.TimeAt(s.From) <= t && (t < to || t == to && to >= r.To)
 }
 
 func feet(p Pose) [2]court.Point {
