@@ -70,7 +70,8 @@ func TestFeetStandSquareToTheFacing(t *testing.T) {
 	}
 }
 
-// Cues and marks live from their first anchor to their last, both included.
+// Cues and marks live from their first anchor until just before their last,
+// where the next may begin; one that ends with the rally stays to its end.
 func TestLiveSpans(t *testing.T) {
 	span := func(from, to lesson.Anchor) lesson.Span { return lesson.Span{From: from, To: to} }
 	contact := lesson.At(lesson.ContactOf(1))
@@ -87,8 +88,8 @@ func TestLiveSpans(t *testing.T) {
 		at          units.Seconds
 		cues, marks []int
 	}{
-		{-1.5, []int{0}, nil}, {-0.5, []int{0}, nil}, {-0.4999, nil, nil}, {0, []int{1}, nil},
-		{met, []int{1}, []int{0}}, {met + 1e-9, nil, []int{0}}, {r.To, nil, []int{0}},
+		{-1.5, []int{0}, nil}, {-0.5001, []int{0}, nil}, {-0.5, nil, nil}, {0, []int{1}, nil},
+		{met - 1e-9, []int{1}, nil}, {met, nil, []int{0}}, {r.To, nil, []int{0}},
 	} {
 		if f := r.At(c.at); !slices.Equal(f.Cues, c.cues) || !slices.Equal(f.Marks, c.marks) {
 			t.Errorf("At(%v s): cues %v, marks %v, want %v, %v", c.at, f.Cues, f.Marks, c.cues, c.marks)
