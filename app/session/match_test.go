@@ -7,6 +7,7 @@ import (
 	"homeside/app/session"
 	"homeside/model/court"
 	"homeside/model/edit"
+	"homeside/model/finding"
 	"homeside/model/game"
 	"homeside/model/lesson"
 )
@@ -55,6 +56,11 @@ func shows(t *testing.T, s *session.Session, what string, want game.State) {
 	}
 	if !s.InMatch() {
 		t.Errorf("%s: InMatch() = false, want true", what)
+	}
+	for _, f := range s.Findings() {
+		if f.Severity == finding.Fault {
+			t.Errorf("%s: at %v the rules find %s, want no fault", what, want.Call(), f.ID)
+		}
 	}
 }
 

@@ -19,6 +19,7 @@ type Session struct {
 	playing bool
 	speed   float64
 	walk    walk // through the match
+	checked checked
 
 	selected game.Player // whose card is shown
 
@@ -108,6 +109,7 @@ func (s *Session) SelectPlay(i int) {
 func (s *Session) forget() {
 	s.solved, s.problem = nil, nil
 	s.walk.game, s.walk.problem = nil, nil
+	s.checked = checked{}
 	s.revision++
 }
 
