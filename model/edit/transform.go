@@ -55,6 +55,9 @@ func Renamed(p lesson.Play, part [4]game.Player) lesson.Play {
 
 func (t transform) play(p lesson.Play) lesson.Play {
 	out := p
+	if p.Front != nil {
+		out.Front = new(t.part[*p.Front])
+	}
 	out.Shots = each(p.Shots, t.shot)
 	for id := range p.Tracks {
 		out.Tracks[t.part[id]] = each(p.Tracks[id], t.keyframe)

@@ -60,21 +60,22 @@ type MarkKind uint8
 const (
 	TextMark MarkKind = iota
 	ArrowMark
+	ObstacleMark // a fence, a bench, a post: it stands there all the time, whatever the span
 )
 
-var markNames = [...]string{"text", "arrow"}
+var markNames = [...]string{"text", "arrow", "obstacle"}
 
-// String is "text" or "arrow".
-func (k MarkKind) String() string { return markNames[k&1] }
+// String is "text", "arrow" or "obstacle".
+func (k MarkKind) String() string { return markNames[k%3] }
 
-// ParseMark reads "text" or "arrow".
+// ParseMark reads "text", "arrow" or "obstacle".
 func ParseMark(s string) (MarkKind, error) { return parse[MarkKind]("mark", s, markNames[:]) }
 
 // Mark is something drawn on the court for a while.
 type Mark struct {
 	Kind  MarkKind
 	Span  Span
-	Place court.Point // where the text stands or the arrow starts
+	Place court.Point // where the text or the obstacle stands or the arrow starts
 	Tip   court.Point // arrow: where it points
 	Text  string
 }

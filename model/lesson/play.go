@@ -17,6 +17,7 @@ type Play struct {
 	Title     string
 	Notes     string
 	Situation Situation
+	Front     *game.Player  // who goes in front, nearer the net, when partners cross; nil means nobody said
 	Lead      units.Seconds // shown before the serve; see DefaultLead
 	Shots     []Shot
 	Tracks    [4][]Keyframe // by game.Player, in the order they happen

@@ -159,6 +159,9 @@ func (c *checker) play(p Play) {
 	c.text("notes", p.Notes, MaxNotes)
 	number(c, "lead_s", p.Lead, 0, MaxOffset)
 	c.in("situation", func() { c.situation(p.Situation) })
+	if p.Front != nil {
+		member(c, "front", *p.Front, len(game.Players))
+	}
 	c.count("shots", len(p.Shots), MaxShots)
 	c.count("marks", len(p.Marks), MaxMarks)
 	c.count("cues", len(p.Cues), MaxCues)

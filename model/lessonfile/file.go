@@ -71,6 +71,7 @@ type play struct {
 	Notes     string         `json:"notes,omitzero"`
 	Lead      *units.Seconds `json:"lead_s,omitzero"`
 	Situation situation      `json:"situation,omitzero"`
+	Front     string         `json:"front,omitzero"`
 	Shots     []shot         `json:"shots,omitempty"`
 	Tracks    tracks         `json:"tracks"`
 	Marks     []mark         `json:"marks,omitempty"`

@@ -167,6 +167,9 @@ func (r *reader) play(p play) lesson.Play {
 		out.Situation.Call = named(r, "call", p.Situation.Call, game.ParseCall)
 		out.Situation.Serving = named(r, "serving", p.Situation.Serving, parseEnd)
 	})
+	if p.Front != "" {
+		out.Front = new(needNamed(r, "front", p.Front, game.ParsePlayer))
+	}
 	out.Shots = each(r, "shots", p.Shots, r.shot)
 	for id, track := range p.Tracks.all() {
 		out.Tracks[id] = each(r, "tracks/"+game.Player(id).String(), track, func(k keyframe) lesson.Keyframe {

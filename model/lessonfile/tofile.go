@@ -65,6 +65,9 @@ func toPlay(p lesson.Play) play {
 	if p.Lead != lesson.DefaultLead {
 		out.Lead = &p.Lead
 	}
+	if p.Front != nil {
+		out.Front = p.Front.String()
+	}
 	out.Situation.Call = callUnlessZero(p.Situation.Call)
 	out.Situation.Serving = unlessZero(p.Situation.Serving)
 	return out

@@ -110,6 +110,7 @@ func play(t *rapid.T) lesson.Play {
 		Title:     text(t, "title", 40),
 		Notes:     text(t, "notes", 40),
 		Situation: situation(t),
+		Front:     maybe(t, func(t *rapid.T) game.Player { return rapid.SampledFrom(game.Players[:]).Draw(t, "front") }),
 		Lead:      rapid.OneOf(rapid.Just(lesson.DefaultLead), rapid.Just(units.Seconds(between(t, "lead", 0, lesson.MaxOffset)))).Draw(t, "lead"),
 		Shots:     some(t, 1, mostShots, shot),
 	}
@@ -205,7 +206,7 @@ func keyframe(t *rapid.T, shots int) lesson.Keyframe {
 }
 
 func mark(t *rapid.T, shots int) lesson.Mark {
-	m := lesson.Mark{Kind: member[lesson.MarkKind](t, "mark", 2), Span: span(t, shots), Place: point(t), Text: text(t, "text", 40)}
+	m := lesson.Mark{Kind: member[lesson.MarkKind](t, "mark", 3), Span: span(t, shots), Place: point(t), Text: text(t, "text", 40)}
 	if m.Kind == lesson.ArrowMark {
 		m.Tip = point(t)
 	}

@@ -44,6 +44,7 @@ func SamplePlay() lesson.Play {
 		Title:     "Stack behind the serve",
 		Notes:     "Slide after the serve.",
 		Situation: lesson.Situation{Call: game.Call{Serving: 4, Receiving: 7, Server: 2}, Serving: court.Far},
+		Front:     new(game.Far1),
 		Lead:      2.5,
 		Shots: []lesson.Shot{
 			{By: game.Far2, Kind: lesson.WideServe, Error: &lesson.AimError{Speed: 0.5, Angle: 1.5}, Aim: court.Pt(-4, -18), Intent: lesson.Speed(15.5), Arc: lesson.High, Spin: 300, Side: -120,
