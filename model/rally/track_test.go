@@ -128,7 +128,7 @@ func TestTurnsTheShorterWay(t *testing.T) {
 		{350, 10, 0}, {10, 350, 0}, {0, 90, 45}, {90, -90, 180}, {-30, 30, 0}, {0, 720, 0}, {170, 200, 185},
 	} {
 		track := walk(t, lesson.Keyframe{Place: court.Pt(0, 20), Facing: c.from}, lesson.Keyframe{At: after(1), Place: court.Pt(1, 20), Facing: c.to})
-		if got := track.At(0.5).Facing; !near(float64((got-c.half+180).Normal()), 180, 1e-9) {
+		if got := track.At(0.5).Facing; !near(float64((got - c.half + 180).Normal()), 180, 1e-9) {
 			t.Errorf("from %v to %v degrees: halfway %v, want %v", c.from, c.to, got, c.half)
 		}
 		if got := track.At(1).Facing; !near(float64((got-c.to+180).Normal()), 180, 1e-9) || got < 0 || got >= 360 {
