@@ -4,7 +4,9 @@ import (
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/driver/desktop"
 
+	"homeside/app/courtview"
 	"homeside/canvas"
+	"homeside/model/cover"
 )
 
 // menu is the main menu. Undo and redo are the toolkit's own shortcuts: other
@@ -35,8 +37,44 @@ func (e *Editor) menu() *fyne.MainMenu {
 		fyne.NewMenu("View",
 			item("Upright court", func() { e.court.SetTurn(canvas.Upright) }, nil),
 			item("Lying court", func() { e.court.SetTurn(canvas.Lying) }, nil),
+			fyne.NewMenuItemSeparator(),
+			e.toggle("Half-second ticks", true, func(on bool) { e.show(func(s *courtview.Show) { s.NoTicks = !on }) }),
+			e.toggle("Ghost of the plan", true, func(on bool) { e.show(func(s *courtview.Show) { s.NoGhosts = !on }) }),
+			e.toggle("Time to spare", true, e.strip.ShowMargins),
+			e.toggle("Court covered", false, func(on bool) { e.show(func(s *courtview.Show) { s.Cover = on }) }),
+			e.coverMenu(),
 		),
 	)
+}
+
+// toggle is a menu item with a mark that turns on and off.
+func (e *Editor) toggle(label string, on bool, set func(bool)) *fyne.MenuItem {
+	m := fyne.NewMenuItem(label, nil)
+	m.Checked = on
+	m.Action = e.guard(func() {
+		m.Checked = !m.Checked
+		set(m.Checked)
+		e.win.MainMenu().Refresh()
+	})
+	return m
+}
+
+// coverMenu chooses the shot that the cover is shown against.
+func (e *Editor) coverMenu() *fyne.MenuItem {
+	m := fyne.NewMenuItem("Covered against", nil)
+	m.ChildMenu = fyne.NewMenu("")
+	for _, shot := range cover.Shots {
+		m.ChildMenu.Items = append(m.ChildMenu.Items, fyne.NewMenuItem(shot.String(), e.guard(func() {
+			e.show(func(s *courtview.Show) { s.CoverShot = shot })
+		})))
+	}
+	return m
+}
+
+func (e *Editor) show(change func(*courtview.Show)) {
+	s := e.court.Shown()
+	change(&s)
+	e.court.SetShow(s)
 }
 
 // guard keeps a menu's shortcut from acting under an open dialog.

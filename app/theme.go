@@ -24,10 +24,12 @@ func (d daylight) Color(n fyne.ThemeColorName, _ fyne.ThemeVariant) color.Color 
 		return lk.Paper
 	case theme.ColorNameForeground:
 		return lk.Ink
-	case theme.ColorNamePrimary, theme.ColorNameFocus, theme.ColorNameHyperlink:
+	case theme.ColorNamePrimary, theme.ColorNameHyperlink:
 		return look.Blue
 	case theme.ColorNameButton, theme.ColorNameInputBackground, theme.ColorNameHeaderBackground:
 		return lk.Surface
+	case theme.ColorNameFocus:
+		return look.Sky
 	case theme.ColorNameSelection:
 		return lk.Kitchen
 	}

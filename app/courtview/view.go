@@ -16,8 +16,10 @@ import (
 	"homeside/canvas/pick"
 	"homeside/canvas/raster"
 	"homeside/model/court"
+	"homeside/model/cover"
 	"homeside/model/game"
 	"homeside/model/lesson"
+	"homeside/model/rally"
 	"homeside/words"
 )
 
@@ -35,6 +37,7 @@ type View struct {
 	events  Events
 
 	turn    canvas.Turn
+	show    Show
 	picture compose.Picture // of the revision in drawn
 	layout  compose.Layout
 	frames  *raster.Frames
@@ -53,6 +56,16 @@ type Events struct {
 type key struct {
 	revision, width, height int
 	turn                    canvas.Turn
+	show                    Show
+	struck                  int // the shot whose cover is shown; -1 for none
+}
+
+// Show says what the court shows beside the play itself. The zero value shows
+// ticks and the ghosts of the late, and no cover.
+type Show struct {
+	NoTicks, NoGhosts bool
+	Cover             bool
+	CoverShot         cover.Shot // what the opponents hit; the zero Shot is a drive of 15 m/s
 }
 
 var (
@@ -86,6 +99,33 @@ func (v *View) SetTurn(t canvas.Turn) {
 // Turn is how the court lies.
 func (v *View) Turn() canvas.Turn { return v.turn }
 
+// SetShow chooses what the court shows beside the play.
+func (v *View) SetShow(s Show) {
+	v.show = s
+	v.Refresh()
+}
+
+// Shown is what it shows.
+func (v *View) Shown() Show { return v.show }
+
+// cover is the cover of the team that is hit at in the shot in play; the zero
+// Map where it is not asked for or there is none.
+func (v *View) cover(r *rally.Rally, shot int) cover.Map {
+	if !v.show.Cover {
+		return cover.Map{}
+	}
+	team := r.Strokes[shot].By.Team().Other()
+	strike, err := cover.StrikeAt(r, lesson.ContactOf(shot), team, v.show.CoverShot)
+	if err != nil {
+		return cover.Map{} // a contact that is not reached
+	}
+	m, err := cover.Of(strike)
+	if err != nil {
+		return cover.Map{}
+	}
+	return m
+}
+
 // paint draws the moment at a size in device pixels. The image is the view's
 // own and is drawn over by the next paint.
 func (v *View) paint(w, h int) image.Image {
@@ -93,9 +133,15 @@ func (v *View) paint(w, h int) image.Image {
 	if r == nil || w < 2 || h < 2 {
 		return image.NewRGBA(image.Rect(0, 0, max(w, 1), max(h, 1)))
 	}
-	if k := (key{v.session.Revision(), w, h, v.turn}); v.frames == nil || k != v.drawn {
+	struck := -1
+	if v.show.Cover {
+		struck = r.ShotAt(v.session.Now())
+	}
+	if k := (key{v.session.Revision(), w, h, v.turn, v.show, struck}); v.frames == nil || k != v.drawn {
 		surface := v.session.Lesson().Venue.Surface()
 		v.picture = compose.Of(r, surface, v.turn)
+		v.picture.Findings = v.session.Findings()
+		v.picture.Show = compose.Show{NoTicks: v.show.NoTicks, NoGhosts: v.show.NoGhosts, Cover: v.cover(r, max(struck, 0))}
 		v.layout = compose.ForWindow(w, h, v.turn, surface, compose.RiseOf(r), v.scale(w)*pointPx)
 		v.frames = raster.NewFrames(v.picture.StaticIn(v.layout))
 		v.drawn = k

@@ -25,13 +25,17 @@ type Strip struct {
 	session *session.Session
 	raster  *fynecanvas.Raster
 
-	scene  compose.Strip
-	frames *raster.Frames
-	drawn  key
+	noMargins bool
+	scene     compose.Strip
+	frames    *raster.Frames
+	drawn     key
 }
 
 // key is everything the still part depends on.
-type key struct{ revision, width, height int }
+type key struct {
+	revision, width, height int
+	noMargins               bool
+}
 
 var (
 	_ desktop.Mouseable = (*Strip)(nil)
@@ -55,13 +59,19 @@ func (v *Strip) MinSize() fyne.Size { return fyne.NewSize(300, 138) }
 // Refresh asks for a paint; many calls before it make one.
 func (v *Strip) Refresh() { v.raster.Refresh() }
 
+// ShowMargins says whether the time to spare is shown.
+func (v *Strip) ShowMargins(yes bool) {
+	v.noMargins = !yes
+	v.Refresh()
+}
+
 func (v *Strip) paint(w, h int) image.Image {
 	r := v.session.Current()
 	if r == nil || w < 2 || h < 2 {
 		return image.NewRGBA(image.Rect(0, 0, max(w, 1), max(h, 1)))
 	}
-	if k := (key{v.session.Revision(), w, h}); v.frames == nil || k != v.drawn {
-		v.scene = compose.Strip{Rally: r, Width: w, Height: h, PxPerPoint: v.scale(w) * pointPx}
+	if k := (key{v.session.Revision(), w, h, v.noMargins}); v.frames == nil || k != v.drawn {
+		v.scene = compose.Strip{Rally: r, Width: w, Height: h, PxPerPoint: v.scale(w) * pointPx, NoMargins: v.noMargins}
 		v.frames = raster.NewFrames(v.scene.Static())
 		v.drawn = k
 	}

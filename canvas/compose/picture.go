@@ -4,6 +4,8 @@ import (
 	"homeside/canvas"
 	"homeside/canvas/look"
 	"homeside/model/court"
+	"homeside/model/cover"
+	"homeside/model/finding"
 	"homeside/model/rally"
 	"homeside/model/units"
 )
@@ -17,7 +19,18 @@ type Picture struct {
 	Turn    canvas.Turn // upright by default
 	Look    *look.Look  // nil means look.Daylight
 	Surface court.Rect  // the zero Rect means the least playing surface
-	scatter []spread    // of the shots that are let scatter
+	Show    Show
+	scatter []spread // of the shots that are let scatter
+
+	Findings []finding.Finding // marked on the court; none by default
+}
+
+// Show says what is left out of a picture or added to it. The zero value draws
+// runs with ticks, the plan's ghost of whoever is late, and no cover.
+type Show struct {
+	NoTicks  bool
+	NoGhosts bool
+	Cover    cover.Map // laid over the court; the zero Map adds nothing
 }
 
 // Of is the picture of a rally as it is usually drawn.
@@ -49,6 +62,7 @@ func (p Picture) StaticIn(l Layout) *canvas.Scene {
 	p.ballPath(&ground)
 	p.runs(&ground)
 	s.Panels = append(s.Panels, ground)
+	p.Cover(s, p.Show.Cover)
 	if l.RiseTop > 0 {
 		s.Panels = append(s.Panels, p.heightStatic(l))
 	}
@@ -65,10 +79,14 @@ func (p Picture) MovingIn(l Layout, t units.Seconds) *canvas.Scene {
 	f := p.Rally.At(t)
 	ground := canvas.Panel{Name: CourtPanel, View: l.Court}
 	p.inPlay(&ground, f)
+	if !p.Show.NoGhosts {
+		p.ghosts(&ground, f)
+	}
 	p.players(&ground, f)
 	p.ball(&ground, f)
 	p.marks(&ground, f)
 	p.signals(&ground, f)
+	p.findings(&ground, f.T)
 	s.Panels = append(s.Panels, ground)
 	if l.RiseTop > 0 {
 		s.Panels = append(s.Panels, p.heightMoving(l, f))

@@ -42,7 +42,7 @@ func (p Picture) run(g *canvas.Panel, id game.Player, i int, run rally.Run) {
 	if head := arrowHead(run.Way, look.ArrowHead); head != nil {
 		g.Add(canvas.Shape{ID: name + ".head", Layer: canvas.Runs, Path: head, Style: canvas.Style{Fill: ink}})
 	}
-	if ticks := p.ticks(id, run); ticks != nil {
+	if ticks := p.ticks(id, run); ticks != nil && !p.Show.NoTicks {
 		g.Add(canvas.Shape{
 			ID: name + ".ticks", Layer: canvas.Runs, Label: "half seconds", Path: ticks,
 			Style: canvas.Style{Stroke: ink, Width: canvas.Pts(look.Outline)},

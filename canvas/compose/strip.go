@@ -20,6 +20,7 @@ type Strip struct {
 	Look          *look.Look // nil means look.Daylight
 	Width, Height int        // pixels
 	PxPerPoint    float64
+	NoMargins     bool // leaves out the time to spare
 }
 
 // Parts of the strip in points.
@@ -198,6 +199,9 @@ func (s Strip) playerLane(g *canvas.Panel, id game.Player) {
 			continue
 		}
 		style := canvas.Style{Fill: team.Disc, Stroke: s.look().Ink, Width: canvas.Pts(0.8)}
+		if !s.NoMargins {
+			s.margin(g, id, i)
+		}
 		g.Add(canvas.Shape{
 			ID: fmt.Sprintf("bar.%v.%d", id, i), Layer: canvas.Runs, Style: style,
 			Label: fmt.Sprintf("%s runs from %s to %s", s.Rally.Player(id).Name, words.Seconds(run.From), words.Seconds(run.To)),
