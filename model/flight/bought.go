@@ -32,14 +32,14 @@ const ordinaryThird = 15
 // go. The third is a level drive slowed by drag alone, straight along the court:
 // a flown one takes up to 0.03 s longer.
 func (m Model) Bought(r Return, depth units.Feet, apex units.Metres) Bought {
-	s := solver{m: m, in: r.intent(depth, apex), radius: float64(m.Ball.Radius())}
+	s := solver{m: m, in: r.intent(depth, apex), radius: float64(m.Ball.Radius()), enough: solved}
 	b, _ := s.bought(r, nil)
 	return b
 }
 
 // Chart is Bought for every depth (rows) and apex (columns).
 func (m Model) Chart(r Return, depths []units.Feet, apexes []units.Metres) [][]Bought {
-	s := solver{m: m, radius: float64(m.Ball.Radius())}
+	s := solver{m: m, radius: float64(m.Ball.Radius()), enough: solved}
 	out := make([][]Bought, len(depths))
 	for i, depth := range depths {
 		out[i] = make([]Bought, len(apexes))

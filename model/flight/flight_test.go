@@ -24,7 +24,14 @@ func spun(speed, up, height float64, top, side units.RPM) State {
 	return s
 }
 
-func mustFly(t testing.TB, m Model, s State) *Path {
+// failer is what *testing.T, *testing.B and *rapid.T have in common.
+type failer interface {
+	Helper()
+	Errorf(format string, args ...any)
+	Fatalf(format string, args ...any)
+}
+
+func mustFly(t failer, m Model, s State) *Path {
 	t.Helper()
 	p, err := m.Fly(s)
 	if err != nil {
@@ -34,7 +41,7 @@ func mustFly(t testing.TB, m Model, s State) *Path {
 }
 
 // near fails unless got is want to within.
-func near(t testing.TB, what string, got, want, within float64) {
+func near(t failer, what string, got, want, within float64) {
 	t.Helper()
 	if !(math.Abs(got-want) <= within) {
 		t.Errorf("%s = %.10f, want %.10f within %g", what, got, want, within)

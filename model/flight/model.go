@@ -47,10 +47,10 @@ func Default() Model {
 func (m Model) Bounce(s State) State { return m.Surface.bounce(s, float64(m.Ball.Radius())) }
 
 func (m Model) tolerance() float64 {
-	if m.Tolerance > 0 {
-		return m.Tolerance
+	if m.Tolerance == 0 {
+		return DefaultTolerance
 	}
-	return DefaultTolerance
+	return m.Tolerance
 }
 
 func (m Model) longest() float64 {
@@ -73,20 +73,20 @@ func (m Model) check() error {
 		name           string
 		value, lo, top float64
 	}{
-		{"ball's mass", m.Ball.Mass, 1e-3, 1},
-		{"ball's diameter", float64(m.Ball.Diameter), 1e-3, 1},
+		{"ball's mass in kg", m.Ball.Mass, 0.005, 0.2},
+		{"ball's diameter in m", float64(m.Ball.Diameter), 0.02, 0.2},
 		{"drag coefficient", m.Ball.Drag, 0, 10},
 		{"lift coefficient", m.Ball.Lift, 0, 10},
 		{"greatest lift coefficient", m.Ball.LiftCap, 0, 10},
-		{"air density", m.Air.Density, 0, 10},
+		{"air density in kg/m³", m.Air.Density, 0, 10},
 		{"restitution", m.Surface.Restitution, 0, 1},
 		{"friction", m.Surface.Friction, 0, 10},
 		{"tangential restitution", m.Surface.Tangential, -1, 1},
-		{"wind", m.Air.Wind.Length(), 0, 100},
-		{"tolerance", m.Tolerance, 0, 1},
-		{"longest flight", float64(m.Longest), 0, 1000},
-		{"fastest launch", float64(m.Fastest), 0, MostSpeed},
-		{"net", float64(m.Net.Flat), 0, 100},
+		{"wind in m/s", m.Air.Wind.Length(), 0, 100},
+		{"tolerance in m", m.tolerance(), 1e-12, 1e-3},
+		{"longest flight in s", float64(m.Longest), 0, 1000},
+		{"fastest launch in m/s", float64(m.Fastest), 0, MostSpeed},
+		{"net in m", float64(m.Net.Flat), 0, 100},
 	} {
 		if !(f.value >= f.lo && f.value <= f.top) {
 			return fmt.Errorf("%w: %s %v, want %v to %v", ErrModel, f.name, f.value, f.lo, f.top)

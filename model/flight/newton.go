@@ -7,6 +7,7 @@ type solver struct {
 	m      Model
 	in     Intent
 	radius float64
+	enough float64 // |miss| that is accepted, m
 	flown  Path    // the last trial
 	knots  []knot  // room for a kept trial's knots
 	known  matrix  // slopes that the last search ended with
@@ -17,7 +18,8 @@ type solver struct {
 const (
 	rough   = 1e-4 // of a trial flight's step, m
 	settled = 3e-4 // |miss| from which trials are flown exactly and kept, m
-	solved  = 1e-6 // |miss| that is accepted, m
+	solved  = 1e-6 // |miss| that is accepted as a rule, m
+	stuck   = 2e-5 // |miss| that is accepted where the search stops: at the lift's cap flights jump by so much, m
 	nudge   = 1e-2 // m/s, for slopes by differences
 )
 
@@ -78,24 +80,27 @@ func (s *solver) newton(v Vec) (Vec, bool) {
 
 // newtonFrom is newton with the slopes of the last search to start with.
 func (s *solver) newtonFrom(v Vec) (Vec, bool) {
+	if !(v.Length() < MostSpeed) {
+		return v, false
+	}
 	miss, ok := s.try(v, false)
 	if !ok {
 		return v, false
 	}
 	exact, stale, fresh := false, s.known == (matrix{}), false
 	for range 40 {
-		if miss.Length() < settled && !exact {
-			exact = true
+		if !exact && (miss.Length() < settled || fresh && stale) {
+			exact, stale = true, false
 			miss, ok = s.try(v, true)
 		}
-		if exact && miss.Length() < solved {
+		if exact && miss.Length() < s.enough {
 			return v, ok
 		}
 		if stale {
 			s.known, fresh = s.slopes(v, miss, exact), true
 		}
 		next, nextMiss, better := s.better(v, miss, exact)
-		if !better && fresh {
+		if !better && fresh && exact {
 			break
 		}
 		stale = !better || nextMiss.Length() > 0.5*miss.Length()
@@ -105,7 +110,7 @@ func (s *solver) newtonFrom(v Vec) (Vec, bool) {
 		}
 	}
 	miss, ok = s.try(v, true)
-	return v, ok && miss.Length() < solved
+	return v, ok && miss.Length() < stuck
 }
 
 // better is the first of Newton's step, half of it and so on that misses by less.

@@ -62,42 +62,51 @@ func (p *Path) Top() units.Seconds { return p.Apex.T }
 // rising or falling; false if it never does.
 func (p *Path) Crossing(height units.Metres, rising bool) (units.Seconds, bool) {
 	level := float64(height)
-	return p.first(func(a, b *knot) quintic { return upOf(a, b) }, func(v, w float64) bool {
+	return p.first(level, upOf, func(v Vec) float64 { return v.Z }, func(from, to float64) bool {
 		if rising {
-			return v <= level && w >= level && v < w
+			return from <= level && to >= level && from < to
 		}
-		return v >= level && w <= level && v > w
-	}, level)
+		return from >= level && to <= level && from > to
+	})
 }
 
 // Reaches is the first time at which the ball's centre is over the line y = const
 // of the court, coming from either side; false if it never is.
 func (p *Path) Reaches(y units.Metres) (units.Seconds, bool) {
 	level := float64(y)
-	return p.first(func(a, b *knot) quintic { return alongOf(a, b) }, func(v, w float64) bool {
-		return v <= level && w >= level || v >= level && w <= level
-	}, level)
+	return p.first(level, alongOf, func(v Vec) float64 { return v.Y }, func(from, to float64) bool {
+		return from <= level && to >= level || from >= level && to <= level
+	})
 }
 
 // first is the first time a coordinate passes level in the way asked for.
-func (p *Path) first(of func(a, b *knot) quintic, passes func(v, w float64) bool, level float64) (units.Seconds, bool) {
+func (p *Path) first(level float64, of func(a, b *knot) quintic, coordinate func(Vec) float64, passes func(from, to float64) bool) (units.Seconds, bool) {
 	for i := 1; i < len(p.knots); i++ {
 		a, b := &p.knots[i-1], &p.knots[i]
 		q := of(a, b)
-		for _, s := range pieces(&q, q.slope(0), q.slope(1)) {
-			if v, w := q.at(s[0]), q.at(s[1]); s[0] < s[1] && passes(v, w) {
-				at := s[0]
-				switch {
-				case w == level:
-					at = s[1]
-				case v != level:
-					at = q.root(level, s[0], s[1])
-				}
-				return units.Seconds(a.t + at*(b.t-a.t)), true
+		for _, s := range pieces(&q, coordinate(a.v), coordinate(b.v)) {
+			from, to := q.at(s[0]), q.at(s[1])
+			if s[1] == 1 { // not the polynomial's rounding
+				to = coordinate(b.p)
+			}
+			if s[0] < s[1] && passes(from, to) {
+				return units.Seconds(a.t + q.place(level, s, from, to)*(b.t-a.t)), true
 			}
 		}
 	}
 	return 0, false
+}
+
+// place is where in the piece s of a step a coordinate is level, given its values
+// at the piece's ends.
+func (q *quintic) place(level float64, s [2]float64, from, to float64) float64 {
+	switch level {
+	case from:
+		return s[0]
+	case to:
+		return s[1]
+	}
+	return q.root(level, s[0], s[1])
 }
 
 func (k *knot) state(spin Vec) State { return State{k.p, k.v, spin} }

@@ -39,7 +39,10 @@ func (s *solver) bySpeed() Solutions {
 // scan tries elevations evenly and says which lands farthest.
 func (s *solver) scan() (out [elevation + 1]trial, best int) {
 	for i := range out {
-		out[i] = s.trial(steepest*(2*float64(i)/elevation-1), false)
+		up := steepest * (2*float64(i)/elevation - 1)
+		if out[i] = s.trial(up, false); math.Abs(out[i].over) < aside { // too close to tell
+			out[i] = s.trial(up, true)
+		}
 		if out[i].over > out[best].over {
 			best = i
 		}
@@ -53,21 +56,26 @@ func (s *solver) trial(up float64, exact bool) trial {
 	way := s.in.aim()
 	d := way.Length()
 	ahead, left := way.Times(1/d), Vec{-way.Y / d, way.X / d, 0}
-	limit := aside
+	limit, gain := aside, 0.0
 	if exact {
 		limit = solved / 10
 	}
-	for range 20 {
+	var before, was float64 // the last turn and where it led
+	for i := range 20 {
 		level := s.in.Value * math.Cos(up)
 		v := ahead.Times(level * math.Sqrt(1-s.side*s.side)).Add(left.Times(level * s.side))
 		v.Z = s.in.Value * math.Sin(up)
 		s.fly(v, exact)
 		fell := s.flown.End.At.Sub(s.in.From).Level()
-		off, own := dot(fell, left), fell.Sub(s.m.Air.Wind.Times(float64(s.flown.Duration))).Length()
-		if math.Abs(off) < limit || own == 0 {
+		off := dot(fell, left)
+		if gain = (off - was) / (s.side - before); i == 0 || !(gain > 0) {
+			gain = fell.Sub(s.m.Air.Wind.Times(float64(s.flown.Duration))).Length()
+		}
+		if math.Abs(off) < limit || gain == 0 {
 			return trial{up, v, dot(fell, ahead) - d}
 		}
-		s.side = min(max(s.side-off/own, -1), 1)
+		before, was = s.side, off
+		s.side = min(max(s.side-off/gain, -1), 1)
 	}
 	return trial{up, Vec{}, -d} // blown aside whatever the turn
 }
@@ -127,35 +135,20 @@ func (s *solver) narrow(a, b trial) (Vec, bool) {
 	if v, ok := s.newton(a.v.Add(b.v.Sub(a.v).Times(share))); ok && rises(v, a, b) {
 		return v, true
 	}
-	t, ok := s.falsePosition(s.trial(a.up, true), s.trial(b.up, true))
-	return t.v, ok
+	var v Vec
+	over := func(up float64) float64 {
+		t := s.trial(up, true)
+		v = t.v
+		return t.over
+	}
+	_, miss := falsePosition(over, a.up, b.up, over(a.up), over(b.up), solved)
+	return v, math.Abs(miss) < stuck
 }
 
-// rises says whether v's elevation lies between those of two trials.
+// rises says whether v's elevation lies between those of two trials, or a hair
+// outside, since one of them may be the very launch.
 func rises(v Vec, a, b trial) bool {
 	up := math.Atan2(v.Z, v.Level().Length())
-	return up >= a.up && up <= b.up
-}
-
-// falsePosition narrows two trials down by false position with the Illinois rule,
-// and by halving every few steps in case that is slow.
-func (s *solver) falsePosition(a, b trial) (trial, bool) {
-	fa, fb := a.over, b.over
-	for i := 0; i < 60 && math.Abs(b.up-a.up) > 1e-15; i++ {
-		up := b.up - fb*(b.up-a.up)/(fb-fa)
-		if !(up > min(a.up, b.up) && up < max(a.up, b.up)) || i%8 == 7 {
-			up = (a.up + b.up) / 2
-		}
-		t := s.trial(up, true)
-		if math.Abs(t.over) < solved {
-			return t, true
-		}
-		if t.over > 0 == (fb > 0) {
-			fa /= 2
-		} else {
-			a, fa = b, fb
-		}
-		b, fb = t, t.over
-	}
-	return b, math.Abs(b.over) < solved
+	const hair = 1e-5
+	return up >= a.up-hair && up <= b.up+hair
 }

@@ -31,12 +31,13 @@ func (s Solutions) All() []*Launch {
 const closest = 0.01
 
 // Solve finds the launches that land on the aim with the intent's figure: the
-// landing within 1e-6 m, the figure within 1e-6 of its unit.
+// landing within 1e-6 m, the figure within 1e-6 of its unit, or 2e-5 of both where
+// the lift's cap is at work.
 func (m Model) Solve(in Intent) Solutions {
 	if r := m.refuse(in); r != Possible {
 		return Solutions{Reason: r}
 	}
-	s := solver{m: m, in: in, radius: float64(m.Ball.Radius())}
+	s := solver{m: m, in: in, radius: float64(m.Ball.Radius()), enough: solved}
 	if in.Kind == Speed {
 		return s.bySpeed()
 	}
@@ -61,10 +62,46 @@ func (s *solver) search(near *Vec) (Vec, Reason) {
 		return Vec{}, r
 	}
 	v, ok := s.newton(guess)
+	if !ok && s.in.Kind == NetClear {
+		v, ok = s.byTime(s.in.aim().Length() / guess.Level().Length())
+	}
 	if !ok {
-		return Vec{}, s.failure(guess)
+		return Vec{}, s.failure(v)
 	}
 	return v, s.allowed(v)
+}
+
+// byTime finds a height over the net by way of the time of flight, with which it
+// grows, starting from t: slower than Newton's method, and safe where the net is
+// close to the aim. Its flights land ever so closely, since a little on the ground
+// is much at a net that a steep ball passes.
+func (s *solver) byTime(t float64) (v Vec, ok bool) {
+	asked := s.in
+	s.enough = solved / 100
+	over := func(t float64) float64 {
+		s.in.Kind, s.in.Value = Time, t
+		if v, ok = s.newton(s.guessTime()); !ok {
+			return math.NaN()
+		}
+		return float64(s.flown.Net.Clearance()) - asked.Value
+	}
+	miss := over(t)
+	for range 20 {
+		next := t * 1.2
+		if miss > 0 {
+			next = t / 1.2
+		}
+		at := over(next)
+		if miss > 0 != (at > 0) {
+			_, miss = falsePosition(over, t, next, miss, at, solved)
+			break
+		}
+		if t, miss = next, at; v.Length() > 2*s.m.fastest() {
+			break
+		}
+	}
+	s.in, s.enough = asked, solved
+	return v, ok && math.Abs(miss) < stuck
 }
 
 func (s *solver) allowed(v Vec) Reason {
@@ -145,10 +182,10 @@ func (s *solver) shot(v Vec) (*Launch, Reason) {
 	return l, IntoNet
 }
 
-// failure is the reason when the search ends without a flight: a guess near the
-// limit or above it was heading for speeds beyond it.
-func (s *solver) failure(guess Vec) Reason {
-	if guess.Length() > 0.8*s.m.fastest() {
+// failure is the reason when the search ends at v without a flight: above the
+// limit it was heading for speeds beyond it.
+func (s *solver) failure(v Vec) Reason {
+	if v.Length() > s.m.fastest() {
 		return TooFast
 	}
 	return NoFlight
