@@ -49,8 +49,8 @@ func TestHalvingTheTolerance(t *testing.T) {
 		}
 		m.Tolerance = DefaultTolerance / 2
 		q := mustFly(t, m, s)
-		if d := q.End.At.Sub(p.End.At).Length(); p.Outcome == q.Outcome && d > most {
-			t.Fatalf("half the tolerance moves the end by %v m, want at most %v", d, most)
+		if d := q.End.At.Sub(p.End.At).Length(); p.Outcome == Landed && q.Outcome == Landed && d > most {
+			t.Fatalf("half the tolerance moves the landing by %v m, want at most %v", d, most)
 		}
 	})
 }

@@ -84,12 +84,12 @@ func (s *solver) trial(up float64, exact bool) trial {
 // the way is the error of the reach.
 const aside = 0.05
 
-// farthest narrows three trials down on the elevation that reaches farthest, or
-// on one that reaches the aim, by the golden section.
+// farthest narrows three trials down on the elevation that reaches farthest by the
+// golden section: finely if that reaches the aim, else as finely as matters.
 func (s *solver) farthest(lo, mid, hi trial) trial {
-	const golden = 0.3819660112501051
+	const golden, fine, finest = 0.3819660112501051, 0.01, 1e-5 // rad
 	for range 30 {
-		if mid.over >= 0 || hi.up-lo.up < 1e-5 {
+		if w := hi.up - lo.up; w < finest || w < fine && mid.over >= 0 {
 			break
 		}
 		if hi.up-mid.up > mid.up-lo.up {
