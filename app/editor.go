@@ -12,6 +12,7 @@ import (
 	"homeside/app/rallystrip"
 	"homeside/app/session"
 	"homeside/model/lesson"
+	"homeside/words"
 )
 
 // Options say how the editor starts. The zero value shows an empty lesson.
@@ -31,6 +32,7 @@ type Editor struct {
 	score   *panel.Score
 	shot    *panel.Shot
 	match   *panel.Match
+	checks  *panel.Checks
 	bought  *panel.Bought
 	player  *panel.Player
 	bar     *playbar
@@ -53,10 +55,11 @@ func New(a fyne.App, o Options) *Editor {
 	e.score = panel.NewScore(e.session)
 	e.shot = panel.NewShot(e.session)
 	e.match = panel.NewMatch(e.session)
+	e.checks = panel.NewChecks(e.session, e.say)
 	e.bought = panel.NewBought(e.session)
 	e.player = panel.NewPlayer(e.session)
 	e.bar = newPlaybar(e.session)
-	e.status = widget.NewLabel("")
+	e.status = widget.NewLabel(words.Caution())
 	e.status.Truncation = fyne.TextTruncateEllipsis
 	e.clock = newFrameClock(e.session)
 	e.win.SetContent(e.content())
@@ -108,6 +111,7 @@ func (e *Editor) changed() {
 		return
 	}
 	e.shown = e.session.Revision()
+	e.refreshChecks()
 	if !e.session.Previewing() {
 		e.plays.Refresh()
 		e.score.Refresh()
@@ -138,7 +142,14 @@ func (e *Editor) title() {
 	e.win.SetTitle(name + " - Homeside")
 }
 
-func (e *Editor) say(text string) { e.status.SetText(text) }
+// say shows a line below the court; while there is nothing to say the caution
+// stands there.
+func (e *Editor) say(text string) {
+	if text == "" {
+		text = words.Caution()
+	}
+	e.status.SetText(text)
+}
 
 // paintedRevision is called from within a paint. It tells where the players
 // are in the window, in pixels.
