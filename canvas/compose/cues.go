@@ -103,14 +103,21 @@ func tagSize(text string) (w, h canvas.Points) {
 	return canvas.Points(look.Width(text, true))*look.LabelSize + 2*pad, look.LabelSize + 2*pad
 }
 
+// captionLead is from one line of a caption to the next in points.
+const captionLead = float64(look.CaptionSize) * 1.35
+
 // caption is the panel with the live captions; false if there is nothing to say.
 func (p Picture) caption(l Layout, f rally.Frame) (canvas.Panel, bool) {
 	c := canvas.Panel{Name: "caption", View: paper(l.Caption.Min)}
 	var lines []string
+	width := l.Caption.Width()/l.PxPerPoint - 2*textMargin
 	for _, i := range f.Cues {
 		if q := p.Rally.Play.Cues[i]; q.Kind == lesson.Caption {
-			lines = append(lines, wrap(q.Text, l.Caption.Width()/l.PxPerPoint-2*textMargin, look.CaptionSize, true)...)
+			lines = append(lines, wrap(q.Text, width, look.CaptionSize, true)...)
 		}
+	}
+	if l.Column {
+		lines = firstRows(lines, int(l.Caption.Height()/l.PxPerPoint/captionLead), width, look.CaptionSize)
 	}
 	if len(lines) == 0 || l.Caption.Empty() {
 		return c, false
@@ -123,7 +130,7 @@ func (p Picture) captionLines(c *canvas.Panel, l Layout, lines []string) {
 	lk := p.look()
 	pt := l.PxPerPoint
 	width, height := l.Caption.Width()/pt, l.Caption.Height()/pt
-	lead := float64(look.CaptionSize) * 1.35
+	lead := captionLead
 	top := max((height-lead*float64(len(lines)))/2, 0)
 	align, x := canvas.Centre, width/2
 	if l.Column {

@@ -39,25 +39,34 @@ func (p Picture) title(l Layout) canvas.Panel {
 	return c
 }
 
-// titleLines is at most two lines above the court or as many as it takes beside it.
+// titleLines is at most two lines above the court or as many as fit above the
+// clock beside it.
 func (p Picture) titleLines(l Layout) []string {
-	width := l.Title.Width()/l.PxPerPoint - 2*textMargin
+	width, rows := l.Title.Width()/l.PxPerPoint-2*textMargin, titleRows
 	if l.Column {
-		return wrap(p.Rally.Play.Title, width, look.TitleSize, true)
+		room := l.Title.Height()/l.PxPerPoint - float64(titleBaseline+2*look.TitleSize)
+		rows = 1 + int(max(room, 0)/titleLead)
+	} else {
+		width -= clockWidth
 	}
-	lines := wrap(p.Rally.Play.Title, width-clockWidth, look.TitleSize, true)
-	if len(lines) > titleRows {
-		lines = append(lines[:titleRows-1], shorten(strings.Join(lines[titleRows-1:], " "), width-clockWidth, look.TitleSize, true))
+	return firstRows(wrap(p.Rally.Play.Title, width, look.TitleSize, true), rows, width, look.TitleSize)
+}
+
+// firstRows are the first so many lines; what is left out is marked in the last.
+func firstRows(lines []string, rows int, width float64, size canvas.Points) []string {
+	if len(lines) <= rows || rows < 1 {
+		return lines
 	}
-	return lines
+	return append(lines[:rows-1], shorten(strings.Join(lines[rows-1:], " "), width, size, true))
 }
 
 // wrap breaks a text into lines no wider than width points. A word longer than
-// a line stands alone.
+// a line stands alone, shortened.
 func wrap(text string, width float64, size canvas.Points, bold bool) []string {
 	var lines []string
 	line := ""
 	for _, word := range strings.Fields(text) {
+		word = shorten(word, width, size, bold)
 		longer := strings.TrimSpace(line + " " + word)
 		if line != "" && look.Width(longer, bold)*float64(size) > width {
 			lines = append(lines, line)

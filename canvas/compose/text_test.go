@@ -1,0 +1,128 @@
+package compose
+
+import (
+	"slices"
+	"strings"
+	"testing"
+	"unicode/utf8"
+
+	"pgregory.net/rapid"
+
+	"homeside/canvas"
+	"homeside/canvas/look"
+)
+
+func TestWrap(t *testing.T) {
+	// 200 points at 10 points an em: 20 em, about 38 letters.
+	for text, want := range map[string][]string{
+		"":                  nil,
+		" \n ":              nil,
+		"one line":          {"one line"},
+		"two\n  lines  too": {"two lines too"},
+		"the server changes halves, the partner fills": {"the server changes halves, the partner", "fills"},
+	} {
+		if got := wrap(text, 200, 10, true); !slices.Equal(got, want) {
+			t.Errorf("wrap(%q) = %q, want %q", text, got, want)
+		}
+	}
+}
+
+// Lines are no wider than asked and lose no word; a word wider than a line
+// stands alone, shortened.
+func TestWrapKeepsWidthAndWords(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		words := rapid.SliceOfN(rapid.StringMatching(`[A-Za-zäß,.]{1,12}`), 0, 20).Draw(t, "words")
+		width := rapid.Float64Range(90, 400).Draw(t, "width")
+		lines := wrap(strings.Join(words, " "), width, 9, true)
+		for _, line := range lines {
+			if w := look.Width(line, true) * 9; w > width {
+				t.Fatalf("line %q is %v points wide, at most %v", line, w, width)
+			}
+		}
+		all := strings.Fields(strings.Join(lines, " "))
+		if !slices.ContainsFunc(all, func(s string) bool { return strings.HasSuffix(s, "…") }) && !slices.Equal(all, words) {
+			t.Fatalf("wrapped words are %q, want %q", all, words)
+		}
+	})
+}
+
+func TestWrapShortensALongWord(t *testing.T) {
+	lines := wrap("a "+strings.Repeat("m", 200)+" b", 100, 10, true)
+	if len(lines) != 3 || lines[0] != "a" || lines[2] != "b" || !strings.HasSuffix(lines[1], "m…") || look.Width(lines[1], true)*10 > 100 {
+		t.Errorf("wrap of a long word = %q, want a, the word cut to the width, b", lines)
+	}
+}
+
+func TestShorten(t *testing.T) {
+	if got := shorten("fits", 1000, 10, false); got != "fits" {
+		t.Errorf("shorten(fits) = %q", got)
+	}
+	if got := shorten("one two three", 45, 10, false); got != "one two…" && got != "one t…" && got != "one tw…" {
+		t.Errorf("shorten(one two three) = %q, want it cut with …", got)
+	}
+	if got := shorten("anything", 1, 10, false); got != "" {
+		t.Errorf("shorten to one point = %q, want nothing", got)
+	}
+	rapid.Check(t, func(t *rapid.T) {
+		text, width := rapid.StringN(0, 60, -1).Draw(t, "text"), rapid.Float64Range(0, 300).Draw(t, "width")
+		got := shorten(text, width, 9, false)
+		if w := look.Width(got, false) * 9; w > width {
+			t.Fatalf("shorten(%q, %v) = %q, %v points", text, width, got, w)
+		}
+		cut := strings.TrimSuffix(got, "…")
+		if !strings.HasPrefix(text, cut) || utf8.ValidString(text) && !utf8.ValidString(got) {
+			t.Fatalf("shorten(%q) = %q, want its beginning", text, got)
+		}
+	})
+}
+
+// However long a play's title, its lines stay in their area and off the clock.
+func TestLongTitlesStayInTheirArea(t *testing.T) {
+	l := invented()
+	for _, title := range []string{strings.Repeat("stack and switch ", 11), strings.Repeat("m", 200), ""} {
+		l.Plays[0].Title = title
+		for _, size := range sizes {
+			for _, turn := range []canvas.Turn{canvas.Upright, canvas.Lying} {
+				p := pictureOf(t, l, 0, turn)
+				lay := ForExport(size[0], size[1], turn, p.surface(), RiseOf(p.Rally))
+				area, clock := areaBox(lay.Title), extentsOf(p.Moving(size[0], size[1], 0))["clock/time"]
+				for id, b := range extentsOf(p.Static(size[0], size[1])) {
+					if !strings.HasPrefix(id, "title/") {
+						continue
+					}
+					if b.left < area.left-0.5 || b.right > area.right+0.5 || b.top < area.top-0.5 || b.bottom > area.bottom+0.5 {
+						t.Errorf("%dx%d %v: %s of a title of %d letters is %+v, not in %+v", size[0], size[1], turn, id, len(title), b, area)
+					}
+					if b.overlaps(clock) {
+						t.Errorf("%dx%d %v: %s of a title of %d letters is under the clock", size[0], size[1], turn, id, len(title))
+					}
+				}
+			}
+		}
+	}
+}
+
+// However long a caption (500 letters at most), it stays in the picture.
+func TestLongCaptionsStayInThePicture(t *testing.T) {
+	l := invented()
+	for _, text := range []string{strings.Repeat("move as you see it ", 26), strings.Repeat("m", 500)} {
+		l.Plays[0].Cues[0].Text = text
+		for _, size := range sizes {
+			for _, turn := range []canvas.Turn{canvas.Upright, canvas.Lying} {
+				p := pictureOf(t, l, 0, turn)
+				found := false
+				for id, b := range extentsOf(p.Moving(size[0], size[1], 0)) {
+					if strings.HasPrefix(id, "caption/") {
+						found = true
+						if !b.within(size[0], size[1]) {
+							t.Errorf("%dx%d %v: %s of a caption of %d letters is %+v, not in the picture", size[0], size[1], turn, id, len(text), b)
+						}
+					}
+				}
+				if !found {
+					t.Errorf("%dx%d %v: no caption", size[0], size[1], turn)
+				}
+			}
+		}
+	}
+}
