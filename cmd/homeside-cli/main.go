@@ -33,6 +33,8 @@ var commands = []func() *cobra.Command{
 	runCommand,
 	scoreCommand,
 	whoCommand,
+	flightCommand,
+	shotCommand,
 }
 
 func main() {

@@ -2,12 +2,6 @@ package flight
 
 import "math"
 
-// Launch is a solved shot.
-type Launch struct {
-	State State // off the paddle
-	Path  *Path // flown over the net
-}
-
 // Solutions are the shots that do what an Intent asks. A speed may have two, any
 // other kind has one, in Low.
 type Solutions struct {
