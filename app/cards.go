@@ -14,18 +14,21 @@ const scrollbar = 10
 
 // cards are what shares the right of the court; each folds away.
 type cards struct {
-	fold  *widget.Accordion
-	match *widget.AccordionItem
-	begun bool // a match was kept when the cards were last refreshed
+	fold   *widget.Accordion
+	checks *widget.AccordionItem
+	match  *widget.AccordionItem
+	begun  bool // a match was kept when the cards were last refreshed
 }
 
 // side makes the cards.
 func (e *Editor) side() fyne.CanvasObject {
 	shot := widget.NewAccordionItem("Shot", container.NewVBox(e.shot.Box, e.bought.Box))
 	shot.Open = true
+	e.cards.checks = widget.NewAccordionItem(e.checks.Title(), e.checks.Box)
+	e.cards.checks.Open = true
 	e.cards.match = widget.NewAccordionItem("Match", e.match.Box)
 	player := widget.NewAccordionItem("Player", e.player.Box)
-	e.cards.fold = widget.NewAccordion(e.cards.match, shot, player)
+	e.cards.fold = widget.NewAccordion(e.cards.checks, e.cards.match, shot, player)
 	e.cards.fold.MultiOpen = true
 	return container.NewVScroll(container.New(layout.NewCustomPaddedLayout(0, 0, 0, scrollbar), e.cards.fold))
 }
@@ -38,4 +41,15 @@ func (c *cards) refresh(s *session.Session) {
 		c.fold.Refresh()
 	}
 	c.begun = begun
+}
+
+// refreshChecks shows what is found and counts it in the heading, also while
+// the hand drags somebody.
+func (e *Editor) refreshChecks() {
+	e.checks.Refresh()
+	if title := e.checks.Title(); title != e.cards.checks.Title {
+		e.cards.checks.Title = title
+		e.cards.fold.Refresh()
+		e.trace.say("%s", title)
+	}
 }

@@ -22,5 +22,6 @@ func (e *Editor) traceControls() {
 func (e *Editor) controls() map[string]fyne.CanvasObject {
 	all := e.score.Named()
 	maps.Copy(all, e.match.Named())
+	maps.Copy(all, e.checks.Named())
 	return all
 }

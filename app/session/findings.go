@@ -1,7 +1,9 @@
 package session
 
 import (
+	"homeside/model/edit"
 	"homeside/model/finding"
+	"homeside/model/lesson"
 	"homeside/model/rules"
 )
 
@@ -22,4 +24,23 @@ func (s *Session) Findings() []finding.Finding {
 		}
 	}
 	return s.checked.findings
+}
+
+// CanFix says whether the rules know how to mend finding i.
+func (s *Session) CanFix(i int) bool {
+	_, ok := s.fixed(i)
+	return ok
+}
+
+// Fix mends finding i as one step; nothing happens where the rules know no way.
+func (s *Session) Fix(i int) {
+	s.Cancel()
+	if p, ok := s.fixed(i); ok {
+		s.Do("fix "+string(s.Findings()[i].ID), edit.ReplacePlay(s.history.Lesson(), s.play, p))
+	}
+}
+
+// fixed is the play shown without finding i.
+func (s *Session) fixed(i int) (lesson.Play, bool) {
+	return lesson.Play{}, false
 }
