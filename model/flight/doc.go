@@ -1,7 +1,7 @@
 // Package flight is the ball in SI units: how it flies under gravity, drag, lift
 // and wind, how it bounces, and which launch does what a coach asks for.
 // It promises that events stand to 1e-9 s on the path, that the same input gives
-// the same path to the last bit, and that what cannot be flown has a name.
+// the same path on one kind of machine, and that what cannot be flown has a name.
 //
 // The equations (the court's axes; u = v - wind; ω is constant in flight):
 //

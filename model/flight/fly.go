@@ -24,38 +24,44 @@ func (m Model) Fly(from State) (*Path, error) {
 // fly fills p with the flight from a checked launch. Without stop the net is
 // passed through. Knots are kept if p came with room for them.
 func (m Model) fly(p *Path, from State, tolerance float64, stop bool) {
-	f := m.forces(from.Spin)
+	s := stride{m: m, f: m.forces(from.Spin), tolerance: tolerance, end: m.longest(), stop: stop}
+	s.h = firstStep * resize(firstError*firstError, tolerance)
 	r, keep := float64(m.Ball.Radius()), p.knots != nil
-	k := knot{p: from.At, v: from.Velocity, a: f.acceleration(from.Velocity)}
+	k := knot{p: from.At, v: from.Velocity, a: s.f.acceleration(from.Velocity)}
 	k.p.Z = max(k.p.Z, r)
 	p.begin(k, from.Spin)
-	end := m.longest()
-	for h := firstStep * resize(firstError*firstError, tolerance); ; {
-		if k.p.Z <= r && k.v.Z <= 0 { // it lies on the court
-			p.finish(k, Landed)
-			return
-		}
-		h = min(h, longestStep, max(end-k.t, shortestStep))
-		next := f.advance(&k, &h, tolerance)
-		o, share := m.events(p, &k, &next, r, stop)
-		if share < 1 {
-			next = inside(&k, &next, share)
-		}
+	o, over := Landed, k.p.Z <= r && k.v.Z <= 0 // it may lie on the court
+	for !over {
+		k, o, over = s.next(p, &k)
 		if keep {
-			p.knots = append(p.knots, next)
+			p.knots = append(p.knots, k)
 		}
-		if share < 1 || next.t >= end {
-			if o == Landed {
-				next.p.Z = r
-			}
-			if keep {
-				p.knots[len(p.knots)-1] = next
-			}
-			p.finish(next, o)
-			return
-		}
-		k = next
 	}
+	p.finish(k, o)
+}
+
+// stride is what one flight's steps have in common.
+type stride struct {
+	m         Model
+	f         forces
+	tolerance float64
+	h, end    float64 // the next step's length and when to give up, s
+	stop      bool
+}
+
+// next goes one step on from k, or to the flight's end, and says whether that is it.
+func (s *stride) next(p *Path, k *knot) (knot, Outcome, bool) {
+	s.h = min(s.h, longestStep, max(s.end-k.t, shortestStep))
+	to := s.f.advance(k, &s.h, s.tolerance)
+	r := float64(s.m.Ball.Radius())
+	o, share := s.m.events(p, k, &to, r, s.stop)
+	if share < 1 {
+		to = inside(k, &to, share)
+	}
+	if o == Landed {
+		to.p.Z = r
+	}
+	return to, o, o != TimedOut || to.t >= s.end
 }
 
 // events notes in p what happens between a and b and gives the outcome and the

@@ -164,6 +164,36 @@ func TestNetTakesTheLowOne(t *testing.T) {
 	}
 }
 
+// Where the aim lies close behind the net, a steep ball passes it with most of its
+// fall still to come, and Newton's method alone loses its way.
+func TestClearanceOfABallThatDropsBehindTheNet(t *testing.T) {
+	m := Default()
+	m.Net.Flat = .01
+	for _, aim := range []units.Metres{.02, .05, .1, .4} {
+		for _, clear := range []float64{.05, .3, .8, 2, 5} {
+			in := Intent{From: Vec{3, -4.5, 1.8}, AimX: 2, AimY: aim, Kind: NetClear, Value: clear}
+			s := m.Solve(in)
+			switch {
+			case s.Low != nil:
+				near(t, "clearance", float64(s.Low.Path.Net.Clearance()), clear, 2e-5)
+				near(t, "landing", float64(s.Low.Path.End.At.Y), float64(aim), 2e-5)
+			case s.Reason != TooFast || .01+clear > .0371+1.7629*float64(aim/(4.5+aim)) && clear/float64(aim) < 12: // above the straight line, not too steep
+				t.Errorf("Solve(aim %v m behind the net, %v m over it) = %v", aim, clear, s.Reason)
+			}
+		}
+	}
+}
+
+// A ball of heavy topspin struck so steeply is slower than the limit only in the
+// guess; the search ends beyond it.
+func TestSearchEndsBeyondTheLimit(t *testing.T) {
+	in := cross(NetClear, 12)
+	in.From.Y, in.AimY, in.Spin = -4, .8, -1000
+	if s := Default().Solve(in); s.Reason != TooFast || s.Low != nil {
+		t.Errorf("Solve(%+v) = %v, want %v", in, s.Reason, TooFast)
+	}
+}
+
 func TestReasonsAndKindsHaveNames(t *testing.T) {
 	seen := map[string]bool{}
 	for _, r := range Reasons {
