@@ -82,6 +82,18 @@ var Kinds = []Kind{
 	{PartnerInside, Advice, TwoBouncesRule},
 	{StackLegal, Advice, PartnerRule},
 	{StackUseless, Advice, NoRule},
+	{LateArrival, Late, NoRule},
+	{NotInPlace, Late, NoRule},
+	{NotSet, Late, NoRule},
+	{OutOfReach, Late, NoRule},
+	{CloseCrossing, Caution, NoRule},
+	{CrossingOrder, Caution, NoRule},
+	{RunsBackward, Caution, NoRule},
+	{NearObstacle, Caution, NoRule},
+	{ShortOfLine, Advice, NoRule},
+	{Lunge, Advice, NoRule},
+	{Backhand, Advice, NoRule},
+	{NoStack, Advice, NoRule},
 }
 
 // kinds finds a kind by its ID.
