@@ -49,7 +49,12 @@ func Check(f finding.Finding, l lesson.Lesson) string {
 	return text
 }
 
-func sentenceOf(f finding.Finding, l lesson.Lesson) string { return string(f.ID) }
+func sentenceOf(f finding.Finding, l lesson.Lesson) string {
+	if s, ok := legSentence(f, l); ok {
+		return s
+	}
+	return string(f.ID)
+}
 
 // Moment says in the status line when a finding is and whom it concerns.
 func Moment(f finding.Finding, l lesson.Lesson) string {
