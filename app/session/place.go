@@ -29,21 +29,45 @@ func (s *Session) PlaceAt(id game.Player, to court.Point) (lesson.Lesson, bool) 
 }
 
 func place(r *rally.Rally, p lesson.Play, id game.Player, now units.Seconds, to court.Point) lesson.Play {
-	before := 0 // keyframes of the track that come first
-	for _, stop := range r.Tracks[id].Stops {
-		near := stop.At-now <= sameKeyframe && now-stop.At <= sameKeyframe
-		switch {
-		case near && stop.Index != rally.Implied:
-			return edit.MoveKeyframe(p, id, stop.Index, to)
-		case near: // an implied place becomes a stated one
-			k := stop.Keyframe
-			k.Place = to
-			return edit.InsertKeyframe(p, id, before, k)
-		case stop.At < now && stop.Index != rally.Implied:
-			before = stop.Index + 1
+	stops := r.Tracks[id].Stops
+	i, ok := nearest(stops, now)
+	switch {
+	case ok && stops[i].Index != rally.Implied:
+		return edit.MoveKeyframe(p, id, stops[i].Index, to)
+	case ok: // an implied place becomes a stated one
+		k := stops[i].Keyframe
+		k.Place = to
+		return edit.InsertKeyframe(p, id, listed(stops[:i]), k)
+	}
+	k := lesson.Keyframe{At: r.AnchorAt(now), Place: to, Facing: r.Tracks[id].At(now).Facing}
+	return edit.InsertKeyframe(p, id, listed(stops[:i]), k)
+}
+
+// nearest is the stop that counts as the one at now: the nearest, the later of
+// two at one time, as that is the one shown. If none is near enough it is false,
+// with the number of stops that come before now.
+func nearest(stops []rally.Stop, now units.Seconds) (int, bool) {
+	found, best, before := -1, sameKeyframe, 0
+	for i, stop := range stops {
+		if d := max(stop.At-now, now-stop.At); d <= best {
+			found, best = i, d
+		}
+		if stop.At < now {
+			before = i + 1
 		}
 	}
-	pose := r.Tracks[id].At(now)
-	k := lesson.Keyframe{At: r.AnchorAt(now), Place: to, Facing: pose.Facing}
-	return edit.InsertKeyframe(p, id, before, k)
+	if found >= 0 {
+		return found, true
+	}
+	return before, false
+}
+
+// listed is how many keyframes of the track the first stops take.
+func listed(first []rally.Stop) (n int) {
+	for _, stop := range first {
+		if stop.Index != rally.Implied {
+			n = stop.Index + 1
+		}
+	}
+	return n
 }
