@@ -24,8 +24,9 @@ type Apex struct {
 }
 
 // Press starts to drag the top of a shot, at height top, with the pointer at
-// height z.
+// height z. A drag that is still under way is cancelled.
 func (a *Apex) Press(e ShotEditor, shot int, top, z units.Feet) {
+	a.Cancel()
 	*a = Apex{editor: e, shot: shot, grab: top - z, down: true}
 	e.Pause()
 }

@@ -53,3 +53,15 @@ func TestApexClickAndEscape(t *testing.T) {
 		t.Errorf("after Escape: cancelled %d, committed %v, want 1 and none", log.cancelled, log.committed)
 	}
 }
+
+// A press during a drag begins anew: what the first one showed is gone.
+func TestApexPressDuringADrag(t *testing.T) {
+	log := &shotLog{}
+	var a Apex
+	a.Press(log, 0, 8, 8)
+	a.Move(9)
+	a.Press(log, 1, 6, 6)
+	if log.cancelled != 1 || len(log.committed) != 0 || !a.Down() {
+		t.Errorf("a second press: cancelled %d, committed %v, down %v, want the first cancelled", log.cancelled, log.committed, a.Down())
+	}
+}

@@ -31,8 +31,10 @@ type Drag struct {
 	down   bool
 }
 
-// Press starts a drag of a player who stands at place, with the pointer at p.
+// Press starts a drag of a player who stands at place, with the pointer at p. A
+// drag that is still under way is cancelled.
 func (d *Drag) Press(e Editor, id game.Player, place, p court.Point) {
+	d.Cancel()
 	*d = Drag{editor: e, id: id, grab: place.Sub(p), start: p, place: place, down: true}
 	e.Pause()
 }
