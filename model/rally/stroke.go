@@ -75,20 +75,7 @@ func (r *Rally) serveFrom() flight.Vec {
 	if serve.From != nil {
 		return flight.Over(serve.From.Point, serve.From.Height.Metres())
 	}
-	return flight.Over(r.atPaddle(serve.By, r.servePlace(serve.By)), ServeHeight.Metres())
-}
-
-// servePlace is the server's keyframe at the serve: the last one that hangs on
-// its contact without coming after it, or else the first there is.
-func (r *Rally) servePlace(id game.Player) lesson.Keyframe {
-	track := r.Play.Tracks[id]
-	place := track[0]
-	for _, k := range track {
-		if k.At.Event == lesson.ContactOf(0) && k.At.Offset <= 0 {
-			place = k
-		}
-	}
-	return place
+	return flight.Over(r.atPaddle(serve.By, r.Play.AtServe(serve.By)), ServeHeight.Metres())
 }
 
 // atPaddle is the point on the forehand side of a player at a keyframe.

@@ -93,7 +93,7 @@ func insert(stops []Stop, s Stop) []Stop {
 func (r *Rally) implied(id game.Player, shot int) Stop {
 	s := r.Strokes[shot]
 	if shot == 0 {
-		k := r.servePlace(id)
+		k := r.Play.AtServe(id)
 		return Stop{At: s.At, Keyframe: lesson.Keyframe{At: lesson.At(lesson.ContactOf(0)), Place: k.Place, Facing: k.Facing}, Index: Implied}
 	}
 	facing := id.Team().Facing()
