@@ -1,5 +1,7 @@
 package finding
 
+import "slices"
+
 // ID names what was found, in files and on the command line.
 type ID string
 
@@ -49,8 +51,8 @@ type Kind struct {
 	Rule     Rule
 }
 
-// Kinds lists every kind of finding, in the order of the play.
-var Kinds = []Kind{
+// RuleKinds are the kinds of what the rules find.
+var RuleKinds = []Kind{
 	{CallImpossible, Fault, ScoreRule},
 	{WrongTeam, Fault, ServerRule},
 	{WrongServer, Fault, ServerRule},
@@ -82,19 +84,10 @@ var Kinds = []Kind{
 	{PartnerInside, Advice, TwoBouncesRule},
 	{StackLegal, Advice, PartnerRule},
 	{StackUseless, Advice, NoRule},
-	{LateArrival, Late, NoRule},
-	{NotInPlace, Late, NoRule},
-	{NotSet, Late, NoRule},
-	{OutOfReach, Late, NoRule},
-	{CloseCrossing, Caution, NoRule},
-	{CrossingOrder, Caution, NoRule},
-	{RunsBackward, Caution, NoRule},
-	{NearObstacle, Caution, NoRule},
-	{ShortOfLine, Advice, NoRule},
-	{Lunge, Advice, NoRule},
-	{Backhand, Advice, NoRule},
-	{NoStack, Advice, NoRule},
 }
+
+// Kinds lists every kind of finding: those of the rules, then those of the legs.
+var Kinds = slices.Concat(RuleKinds, legKinds)
 
 // kinds finds a kind by its ID.
 var kinds = byID()

@@ -15,3 +15,18 @@ const (
 	Backhand      ID = "backhand"
 	NoStack       ID = "do-not-stack" // no return gives this returner the time
 )
+
+var legKinds = []Kind{
+	{LateArrival, Late, NoRule},
+	{NotInPlace, Late, NoRule},
+	{NotSet, Late, NoRule},
+	{OutOfReach, Late, NoRule},
+	{CloseCrossing, Caution, NoRule},
+	{CrossingOrder, Caution, NoRule},
+	{RunsBackward, Caution, NoRule},
+	{NearObstacle, Caution, NoRule},
+	{ShortOfLine, Advice, NoRule},
+	{Lunge, Advice, NoRule},
+	{Backhand, Advice, NoRule},
+	{NoStack, Advice, NoRule},
+}

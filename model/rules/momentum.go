@@ -54,9 +54,10 @@ type momentum struct {
 
 func (s *sheet) momentum(i int) momentum {
 	stroke := s.Strokes[i]
-	now, soon := s.At(stroke.At).Players[stroke.By], s.At(stroke.At + headingStep).Players[stroke.By]
+	now := s.At(stroke.At).Players[stroke.By]
 	m := momentum{by: stroke.By, at: stroke.At, feet: now.Feet, speed: now.Run.Speed}
-	m.way, _ = soon.Run.Place.Sub(now.Run.Place).Unit() // without one the player stays
+	before := s.At(stroke.At - headingStep).Players[stroke.By]
+	m.way, _ = now.Run.Place.Sub(before.Run.Place).Unit() // without one the player stands
 	a := s.Player(stroke.By).Legs().Braking
 	t := min(float64(m.speed)/a, float64(MomentumWindow))
 	m.stop = units.Metres(t * (float64(m.speed) - a*t/2)).Feet()
