@@ -21,7 +21,8 @@ var severityNames = [len(finding.Severities)]string{
 	finding.Fault: "Fault", finding.Late: "Late", finding.Caution: "Caution", finding.Advice: "Advice",
 }
 
-// ChecksTitle heads the list of checks: "Checks: 1 fault, 2 cautions".
+// ChecksTitle heads the list of checks: "Checks: 1 fault, 2 cautions". Advice is
+// counted only where there is nothing worse.
 func ChecksTitle(all []finding.Finding) string {
 	var counts [len(finding.Severities)]int
 	for _, f := range all {
@@ -29,7 +30,7 @@ func ChecksTitle(all []finding.Finding) string {
 	}
 	var said []string
 	for s, n := range counts {
-		if n > 0 {
+		if n > 0 && (finding.Severity(s) != finding.Advice || said == nil) {
 			said = append(said, fmt.Sprintf("%d %s", n, severityWords[s][min(n, 2)-1]))
 		}
 	}
@@ -42,14 +43,18 @@ func ChecksTitle(all []finding.Finding) string {
 // Check is a finding in the list of checks, the severity first and the rule's
 // number last.
 func Check(f finding.Finding, l lesson.Lesson) string {
-	text := severityNames[f.Severity] + ": " + sentenceOf(f, l)
+	text := severityNames[f.Severity] + ": " + Finding(f, l)
 	if rule := f.Rule.In(finding.Current); rule != "" {
 		text += " (" + rule + ")"
 	}
 	return text
 }
 
-func sentenceOf(f finding.Finding, l lesson.Lesson) string {
+// Finding is what was found, as a sentence with the lesson's names.
+func Finding(f finding.Finding, l lesson.Lesson) string {
+	if s, ok := ruleSentence(f, l, English); ok {
+		return s
+	}
 	if s, ok := legSentence(f, l); ok {
 		return s
 	}
@@ -62,5 +67,5 @@ func Moment(f finding.Finding, l lesson.Lesson) string {
 	if f.Someone {
 		text += l.NameOf(f.Player) + ": "
 	}
-	return text + sentenceOf(f, l)
+	return text + Finding(f, l)
 }

@@ -4,7 +4,7 @@ import "homeside/model/lesson"
 
 // Arg is one figure or name of a finding's sentence. Its value's type says what
 // it is and so how it is worded: units.Feet, units.Seconds,
-// units.MetresPerSecond, units.Degrees, game.Player, game.Call, game.Format,
+// units.MetresPerSecond, game.Player, game.Call, game.Format,
 // court.End, court.Side, flight.Reason, Support, Shot, int, or a string that needs no wording.
 type Arg struct {
 	Name  string
