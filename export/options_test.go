@@ -8,6 +8,7 @@ import (
 
 	"pgregory.net/rapid"
 
+	_ "homeside/internal/fixedseed"
 	"homeside/export"
 	"homeside/export/exporttest"
 	"homeside/model/units"

@@ -38,8 +38,12 @@ func faulty() lesson.Lesson {
 
 func TestChecksOfALegalServe(t *testing.T) {
 	p, _, _ := checksOf(t, start())
-	if got, want := p.Title(), "Checks: nothing found"; got != want || !p.none.Visible() {
+	if got, want := p.Title(), "Checks: 1 word of advice"; got != want || p.none.Visible() {
 		t.Errorf("an ordinary serve: %q, nothing shown %v, want %q", got, p.none.Visible(), want)
+	}
+	p, _, _ = checksOf(t, lesson.Lesson{})
+	if got, want := p.Title(), "Checks: nothing found"; got != want || !p.none.Visible() {
+		t.Errorf("no play: %q, nothing shown %v, want %q", got, p.none.Visible(), want)
 	}
 }
 
@@ -76,11 +80,22 @@ func TestChecksFollowADrag(t *testing.T) {
 	p, s, _ := checksOf(t, start())
 	l, _ := s.PlaceAt(game.Near1, court.Pt(3.5, -21))
 	s.Preview(l)
-	if len(p.rows) == 0 || !p.rows[0].box.Visible() {
-		t.Fatal("a server dragged over the baseline is not listed")
+	if got := p.rows[0].text.Text; !strings.HasPrefix(got, "Fault: ") || p.rows[0].fix.Visible() {
+		t.Errorf("a server dragged over the baseline: %q, fix offered %v, want a fault and no fix under the hand", got, p.rows[0].fix.Visible())
 	}
+	rows := shown(p)
 	s.Cancel()
-	if p.rows[0].box.Visible() || !p.none.Visible() {
-		t.Error("after Escape the list still shows the fault")
+	if got := p.rows[0].text.Text; !strings.HasPrefix(got, "Advice: ") || shown(p) != rows-1 {
+		t.Errorf("after Escape the list shows %q first and %d rows, want the advice and one row less than %d", got, shown(p), rows)
 	}
+}
+
+// shown counts the rows that can be seen.
+func shown(p *Checks) (n int) {
+	for _, row := range p.rows {
+		if row.box.Visible() {
+			n++
+		}
+	}
+	return n
 }

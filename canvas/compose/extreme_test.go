@@ -5,6 +5,7 @@ import (
 
 	"pgregory.net/rapid"
 
+	_ "homeside/internal/fixedseed"
 	"homeside/canvas"
 	"homeside/canvas/raster"
 	"homeside/model/court"

@@ -8,6 +8,7 @@ import (
 
 	"pgregory.net/rapid"
 
+	_ "homeside/internal/fixedseed"
 	"homeside/canvas"
 	"homeside/canvas/look"
 	"homeside/model/court"

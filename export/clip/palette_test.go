@@ -11,6 +11,7 @@ import (
 
 	"pgregory.net/rapid"
 
+	_ "homeside/internal/fixedseed"
 	"homeside/export"
 	"homeside/export/exporttest"
 )

@@ -7,6 +7,7 @@ import (
 
 	"pgregory.net/rapid"
 
+	_ "homeside/internal/fixedseed"
 	"homeside/model/flight"
 	"homeside/model/game"
 	"homeside/model/movement"

@@ -7,6 +7,8 @@ import (
 	"homeside/model/court"
 	"homeside/model/units"
 	"pgregory.net/rapid"
+
+	_ "homeside/internal/fixedseed"
 )
 
 // A margin that grows evenly away from the net has straight lines from sideline

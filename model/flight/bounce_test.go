@@ -7,6 +7,8 @@ import (
 	"homeside/model/units"
 
 	"pgregory.net/rapid"
+
+	_ "homeside/internal/fixedseed"
 )
 
 // Vectors of exact algebra: e .64, mu .45, a thin shell.

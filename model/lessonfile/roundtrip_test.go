@@ -11,6 +11,7 @@ import (
 
 	"pgregory.net/rapid"
 
+	_ "homeside/internal/fixedseed"
 	"homeside/model/lesson"
 	"homeside/model/lesson/lessontest"
 	"homeside/model/lessonfile"

@@ -8,6 +8,8 @@ import (
 
 	"homeside/model/units"
 	"pgregory.net/rapid"
+
+	_ "homeside/internal/fixedseed"
 )
 
 // "15 ft in 1.9 s" with a time constant of 1 s: V = 4.572/(1.9 - (1 - e^-1.9))

@@ -8,6 +8,7 @@ import (
 
 	"pgregory.net/rapid"
 
+	_ "homeside/internal/fixedseed"
 	"homeside/model/court"
 	"homeside/model/finding"
 	"homeside/model/game"
