@@ -8,9 +8,9 @@ import (
 
 	"pgregory.net/rapid"
 
-	_ "homeside/internal/fixedseed"
 	"homeside/export"
 	"homeside/export/exporttest"
+	_ "homeside/internal/fixedseed"
 	"homeside/model/units"
 )
 

@@ -5,9 +5,9 @@ import (
 
 	"pgregory.net/rapid"
 
-	_ "homeside/internal/fixedseed"
 	"homeside/canvas"
 	"homeside/canvas/raster"
+	_ "homeside/internal/fixedseed"
 	"homeside/model/court"
 	"homeside/model/lesson"
 	"homeside/model/lesson/lessontest"

@@ -8,9 +8,9 @@ import (
 
 	"pgregory.net/rapid"
 
-	_ "homeside/internal/fixedseed"
 	"homeside/canvas"
 	"homeside/canvas/look"
+	_ "homeside/internal/fixedseed"
 	"homeside/model/court"
 	"homeside/model/units"
 )

@@ -11,9 +11,9 @@ import (
 
 	"pgregory.net/rapid"
 
-	_ "homeside/internal/fixedseed"
 	"homeside/export"
 	"homeside/export/exporttest"
+	_ "homeside/internal/fixedseed"
 )
 
 func TestPaletteIsExactUpTo256Colours(t *testing.T) {
