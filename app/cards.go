@@ -3,14 +3,31 @@ package app
 import (
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
-	"fyne.io/fyne/v2/layout"
 	"fyne.io/fyne/v2/widget"
 
 	"homeside/app/session"
 )
 
-// scrollbar is the room that the scroll bar takes beside the cards.
-const scrollbar = 10
+// Widths of the cards: the least they are given, and the room that the scroll
+// bar takes beside them.
+const (
+	cardWidth = 250
+	scrollbar = 10
+)
+
+// narrow gives the cards the width there is, whatever they ask for, so that a
+// long line never moves the court under the hand.
+type narrow struct{}
+
+// MinSize implements fyne.Layout.
+func (narrow) MinSize(cards []fyne.CanvasObject) fyne.Size {
+	return fyne.NewSize(cardWidth, cards[0].MinSize().Height)
+}
+
+// Layout implements fyne.Layout.
+func (narrow) Layout(cards []fyne.CanvasObject, size fyne.Size) {
+	cards[0].Resize(fyne.NewSize(size.Width-scrollbar, size.Height))
+}
 
 // cards are what shares the right of the court; each folds away.
 type cards struct {
@@ -30,7 +47,7 @@ func (e *Editor) side() fyne.CanvasObject {
 	player := widget.NewAccordionItem("Player", e.player.Box)
 	e.cards.fold = widget.NewAccordion(e.cards.checks, e.cards.match, shot, player)
 	e.cards.fold.MultiOpen = true
-	return container.NewVScroll(container.New(layout.NewCustomPaddedLayout(0, 0, 0, scrollbar), e.cards.fold))
+	return container.NewVScroll(container.New(narrow{}, e.cards.fold))
 }
 
 // refresh opens the match when one begins to be kept.

@@ -61,11 +61,7 @@ func Finding(f finding.Finding, l lesson.Lesson) string {
 	return string(f.ID)
 }
 
-// Moment says in the status line when a finding is and whom it concerns.
+// Moment says in the status line when a finding is and what it says.
 func Moment(f finding.Finding, l lesson.Lesson) string {
-	text := Seconds(f.When) + ", "
-	if f.Someone {
-		text += l.NameOf(f.Player) + ": "
-	}
-	return text + Finding(f, l)
+	return Seconds(f.When) + ": " + Finding(f, l)
 }

@@ -75,7 +75,7 @@ func TestCounts(t *testing.T) {
 }
 
 // Every member of a closed set has its own words.
-func TestEveryMemberHasWords(t *testing.T) {
+func TestEveryNoteHasWords(t *testing.T) {
 	seen := map[string]bool{}
 	for _, f := range lesson.Formations {
 		seen[Formation(f)] = true

@@ -1,46 +1,64 @@
 package session
 
 import (
+	"slices"
+
+	"homeside/model/advice"
 	"homeside/model/edit"
 	"homeside/model/finding"
 	"homeside/model/lesson"
 	"homeside/model/rules"
 )
 
-// checked is what the rules find in the play shown.
+// checked is what is found in the play shown.
 type checked struct {
 	done     bool
 	findings []finding.Finding
+	mends    map[int]mend // by finding, as far as they have been asked for
 }
 
-// Findings is what the rules find in the play as shown, the worst first; a
-// gesture's draft is checked while one is under way. It is worked out at most
-// once for each change.
+// mend is the play without a finding, where a way is known.
+type mend struct {
+	play  lesson.Play
+	known bool
+}
+
+// Findings is what the rules and the legs say of the play as shown, the worst
+// first; a gesture's draft is checked while one is under way. It is worked out
+// at most once for each change.
 func (s *Session) Findings() []finding.Finding {
 	if !s.checked.done {
-		s.checked = checked{done: true}
+		s.checked = checked{done: true, mends: map[int]mend{}}
 		if r := s.Current(); r != nil {
-			s.checked.findings = rules.Check(r, s.Lesson())
+			s.checked.findings = slices.Concat(rules.Check(r, s.Lesson()), advice.Check(r))
+			finding.Sort(s.checked.findings)
 		}
 	}
 	return s.checked.findings
 }
 
-// CanFix says whether the rules know how to mend finding i.
-func (s *Session) CanFix(i int) bool {
-	_, ok := s.fixed(i)
-	return ok
-}
+// CanFix says whether a way is known to mend finding i. The ways are tried out,
+// so none is known while a gesture is under way.
+func (s *Session) CanFix(i int) bool { return !s.Previewing() && s.mend(i).known }
 
-// Fix mends finding i as one step; nothing happens where the rules know no way.
+// Fix mends finding i as one step; nothing happens where no way is known.
 func (s *Session) Fix(i int) {
 	s.Cancel()
-	if p, ok := s.fixed(i); ok {
-		s.Do("fix "+string(s.Findings()[i].ID), edit.ReplacePlay(s.history.Lesson(), s.play, p))
+	if m := s.mend(i); m.known {
+		s.Do("fix "+string(s.Findings()[i].ID), edit.ReplacePlay(s.history.Lesson(), s.play, m.play))
 	}
 }
 
-// fixed is the play shown without finding i.
-func (s *Session) fixed(i int) (lesson.Play, bool) {
-	return lesson.Play{}, false
+// mend is worked out once for each change.
+func (s *Session) mend(i int) mend {
+	all := s.Findings()
+	if i >= len(all) {
+		return mend{}
+	}
+	m, done := s.checked.mends[i]
+	if !done {
+		m.play, m.known = advice.Fix(all[i], s.Lesson(), s.play)
+		s.checked.mends[i] = m
+	}
+	return m
 }

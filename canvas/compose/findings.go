@@ -2,10 +2,12 @@ package compose
 
 import (
 	"image/color"
+	"slices"
 	"strconv"
 
 	"homeside/canvas"
 	"homeside/canvas/look"
+	"homeside/model/court"
 	"homeside/model/finding"
 	"homeside/model/lesson"
 	"homeside/model/units"
@@ -22,6 +24,10 @@ const (
 	warnLetter canvas.Points = 8
 )
 
+// warnTogether is how near to one another findings stand in one row: the feet of
+// one player do.
+const warnTogether feet = 3
+
 // findingShown is how long before and after its moment a finding is marked: our
 // choice, long enough to be seen at match speed.
 const findingShown units.Seconds = 0.75
@@ -30,16 +36,26 @@ const findingShown units.Seconds = 0.75
 // warning triangle beside the place with the number it has in the list of
 // checks. Advice is not marked. Findings of the serve also show before it.
 func (p Picture) findings(g *canvas.Panel, now units.Seconds) {
-	beside := map[canvas.Pos]int{}
+	var marked []spot
 	for i, f := range p.Findings {
 		if f.Severity == finding.Advice || !f.Where.Finite() || !findingLive(f, now) {
 			continue
 		}
-		at := canvas.On(f.Where)
-		right := warnRight + warnStep*canvas.Points(beside[at])
-		beside[at]++
-		p.warning(g, i, at.Shift(right, -warnUp), f)
+		n := slices.IndexFunc(marked, func(m spot) bool { return m.at.Distance(f.Where) < warnTogether })
+		if n < 0 {
+			n = len(marked)
+			marked = append(marked, spot{at: f.Where})
+		}
+		m := &marked[n]
+		p.warning(g, i, canvas.On(m.at).Shift(warnRight+warnStep*m.count, -warnUp), f)
+		m.count++
 	}
+}
+
+// spot is a place with findings beside it.
+type spot struct {
+	at    court.Point
+	count canvas.Points
 }
 
 // FindingColour fills the mark of a finding, on the court and in the list; its

@@ -21,8 +21,8 @@ func OrdinaryPlay() lesson.Play {
 			{By: game.Near1, Aim: court.Pt(3, 5), Intent: lesson.Apex(8)},
 		},
 		Tracks: [4][]lesson.Keyframe{
-			{stands(3.5, -22.9), arrives(4.5, -14, third(lesson.Bounce), third(lesson.Contact))},
-			{stands(-5, -23), arrives(-4.5, -14, third(lesson.Bounce), third(lesson.Contact))},
+			{stands(3.5, -22.9), arrives(4.5, -14, lesson.TheEnd, third(lesson.Contact))},
+			{stands(-5, -23), arrives(-4.5, -14, lesson.TheEnd, third(lesson.Contact))},
 			{stands(-5, 24.5), arrives(-4.5, 7.8, third(lesson.Bounce), lesson.ContactOf(1))},
 			{stands(5, 7.8)},
 		},
