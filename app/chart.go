@@ -1,0 +1,33 @@
+package app
+
+import (
+	"context"
+	"image"
+	"image/png"
+	"io"
+	"path/filepath"
+	"strings"
+
+	"homeside/export"
+)
+
+// askSaveChart asks for a file and writes a chart as a PNG picture.
+func (e *Editor) askSaveChart(chart image.Image) {
+	path := filepath.Join(filepath.Dir(e.suggestedPath()), "time-a-return-buys.png")
+	e.askPath("Save the chart", "Save", path, nil, func(path string) {
+		if !strings.EqualFold(filepath.Ext(path), ".png") {
+			path += ".png"
+		}
+		e.unlessExists(path, "", func() { e.saveChart(path, chart) })
+	})
+}
+
+func (e *Editor) saveChart(path string, chart image.Image) {
+	err := export.Save(context.Background(), path, func(w io.Writer) error { return png.Encode(w, chart) })
+	if err != nil {
+		e.fail(err, "Nothing was written. Your lesson is unchanged.")
+		return
+	}
+	e.say("Saved " + path)
+	e.trace.say("exported %s", path)
+}
