@@ -59,6 +59,9 @@ func exportPlay(c *cobra.Command, path string, f exportFlags) error {
 	if err != nil {
 		return err
 	}
+	if err := f.fit(c); err != nil {
+		return err
+	}
 	turn, err := parseView(f.view)
 	if err != nil {
 		return err
@@ -68,6 +71,24 @@ func exportPlay(c *cobra.Command, path string, f exportFlags) error {
 		return err
 	}
 	return formats.Save(c.Context(), f.out, compose.Of(r, l.Venue.Surface(), turn), o)
+}
+
+// fit says which flag means nothing for the format that is asked for.
+func (f exportFlags) fit(c *cobra.Command) error {
+	format, err := formats.ByPath(f.out)
+	if err != nil {
+		return err
+	}
+	kind, foreign := "a still", []string{"from", "to", "fps", "speed"}
+	if format.Clip {
+		kind, foreign = "a clip", []string{"at"}
+	}
+	for _, name := range foreign {
+		if c.Flags().Changed(name) {
+			return fmt.Errorf("--%s: %s is %s, which has no such thing", name, f.out, kind)
+		}
+	}
+	return nil
 }
 
 func (f exportFlags) options(c *cobra.Command) (*export.Options, error) {
