@@ -28,7 +28,7 @@ func FeetInches(f units.Feet) string {
 
 // Seconds is a time on the rally's clock: "1.10 s", "-0.50 s".
 func Seconds(t units.Seconds) string {
-	if t > -0.005 && t < 0 {
+	if t > -0.005 && t <= 0 { // -0 as well
 		t = 0
 	}
 	return fmt.Sprintf("%.2f s", float64(t))

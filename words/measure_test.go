@@ -1,6 +1,7 @@
 package words
 
 import (
+	"math"
 	"testing"
 
 	"homeside/model/court"
@@ -40,7 +41,7 @@ func TestSeconds(t *testing.T) {
 	for _, c := range []struct {
 		t    units.Seconds
 		want string
-	}{{1.1, "1.10 s"}, {-0.5, "-0.50 s"}, {-0.001, "0.00 s"}} {
+	}{{1.1, "1.10 s"}, {-0.5, "-0.50 s"}, {-0.001, "0.00 s"}, {0, "0.00 s"}, {units.Seconds(math.Copysign(0, -1)), "0.00 s"}} {
 		if got := Seconds(c.t); got != c.want {
 			t.Errorf("Seconds(%v) = %q, want %q", float64(c.t), got, c.want)
 		}
