@@ -1,7 +1,6 @@
 package rules
 
 import (
-	"homeside/model/court"
 	"homeside/model/game"
 )
 
@@ -16,12 +15,12 @@ type judged struct {
 // judge asks the score who serves. Where nobody said it there is nothing to ask.
 func (s *sheet) judge() judged {
 	call := s.Play.Situation.Call
-	if call == (game.Call{}) && !s.scoring.Format.Rally() {
+	if call == (game.Call{}) && !s.lesson.Scoring.Format.Rally() {
 		return judged{missing: true}
 	}
 	q := game.Query{
-		Format: s.scoring.Format, To: s.scoring.To, Call: call, Serving: s.Play.Situation.Serving,
-		Starters: [2]game.Player{s.Teams[court.Near].StarterOf(court.Near), s.Teams[court.Far].StarterOf(court.Far)},
+		Format: s.lesson.Scoring.Format, To: s.lesson.Scoring.To, Call: call, Serving: s.Play.Situation.Serving,
+		Starters: s.lesson.Starters(), Began: s.lesson.Match.First,
 	}
 	all, err := q.Who()
 	j := judged{err: err, verdict: game.WrongTeam}

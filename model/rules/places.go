@@ -37,7 +37,7 @@ func overNet(e court.End, feet [2]court.Point) (court.Point, bool) {
 // onSurface: the playing surface (3.A.3), or the room the coach has measured, is
 // all that is known to be free of fences and benches.
 func onSurface(s *sheet) []finding.Finding {
-	surface := s.venue.Surface()
+	surface := s.lesson.Venue.Surface()
 	return s.firsts(s.From, s.To, func(f *rally.Frame, id game.Player) (finding.Finding, bool) {
 		for _, foot := range f.Players[id].Feet {
 			if foot = settled(foot); !surface.Contains(foot) {

@@ -24,35 +24,10 @@ func mirrored(l lesson.Lesson) lesson.Lesson {
 	l.Conditions.WindX, l.Conditions.WindY = -l.Conditions.WindX, -l.Conditions.WindY
 	plays := make([]lesson.Play, len(l.Plays))
 	for i, p := range l.Plays {
-		plays[i] = mirroredPlay(p)
+		plays[i] = p.Turned()
 	}
 	l.Plays = plays
 	return l
-}
-
-func mirroredPlay(p lesson.Play) lesson.Play {
-	p.Situation.Serving = p.Situation.Serving.Other()
-	shots := make([]lesson.Shot, len(p.Shots))
-	for i, s := range p.Shots {
-		s.By, s.Aim = s.By^2, s.Aim.Mirror()
-		if s.From != nil {
-			s.From = &lesson.Place{Point: s.From.Point.Mirror(), Height: s.From.Height}
-		}
-		shots[i] = s
-	}
-	p.Shots = shots
-	var tracks [4][]lesson.Keyframe
-	for id, track := range p.Tracks {
-		for _, k := range track {
-			k.Place, k.Facing = k.Place.Mirror(), k.Facing+180
-			if k.Via != nil {
-				k.Via = new(k.Via.Mirror())
-			}
-			tracks[id^2] = append(tracks[id^2], k)
-		}
-	}
-	p.Tracks, p.Marks, p.Cues = tracks, nil, nil
-	return p
 }
 
 // mirroredFindings are the findings seen from the other end.

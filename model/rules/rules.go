@@ -35,7 +35,7 @@ var checks = [...]check{
 }
 
 // Check judges a rally of lesson l by all checks, the worst finding first and
-// then the earliest. It reads of the lesson the scoring and the venue.
+// then the earliest. It reads of the lesson the scoring, who started and the venue.
 func Check(r *rally.Rally, l lesson.Lesson) []finding.Finding {
 	if r == nil || len(r.Strokes) == 0 {
 		return nil

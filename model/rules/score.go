@@ -22,7 +22,7 @@ func callPossible(s *sheet) []finding.Finding {
 		return nil
 	}
 	return one(s.ofServer(finding.CallImpossible, finding.Is("call", s.Play.Situation.Call),
-		finding.Is("format", s.scoring.Format), finding.Is("to", s.scoring.Points())))
+		finding.Is("format", s.lesson.Scoring.Format), finding.Is("to", s.lesson.Scoring.Points())))
 }
 
 // verdicts are the findings for what the score says of the server.

@@ -19,8 +19,7 @@ const step units.Seconds = 0.1
 // sheet is a rally laid out for the checks: read once, never changed.
 type sheet struct {
 	*rally.Rally
-	scoring lesson.Scoring
-	venue   lesson.Venue
+	lesson lesson.Lesson
 
 	server game.Player
 	from   court.Side // the court the server stands in at the serve
@@ -30,7 +29,7 @@ type sheet struct {
 }
 
 func sheetOf(r *rally.Rally, l lesson.Lesson) *sheet {
-	s := &sheet{Rally: r, scoring: l.Scoring, venue: l.Venue, server: r.Strokes[0].By, serve: r.At(0)}
+	s := &sheet{Rally: r, lesson: l, server: r.Strokes[0].By, serve: r.At(0)}
 	s.from = court.SideOf(s.server.Team(), s.serve.Players[s.server].Run.Place)
 	s.judged = s.judge()
 	s.frames = s.look()

@@ -18,7 +18,7 @@ func stacked(s *sheet) []finding.Finding {
 		}
 		partner := main.Partner()
 		place := s.serve.Players[partner].Run.Place
-		beside, swaps := s.beside(main, place), s.scoring.Format.SwapsSides()
+		beside, swaps := s.beside(main, place), s.lesson.Scoring.Format.SwapsSides()
 		id := finding.StackLegal
 		switch {
 		case settled(place).Y*e.Sign() < 0: // over the net, which is not legal
