@@ -1,6 +1,8 @@
 package panel
 
 import (
+	"image"
+
 	"fyne.io/fyne/v2"
 	fynecanvas "fyne.io/fyne/v2/canvas"
 	"fyne.io/fyne/v2/container"
@@ -9,6 +11,9 @@ import (
 	"homeside/app/session"
 	"homeside/canvas/compose"
 	"homeside/canvas/raster"
+	"homeside/model/advice"
+	"homeside/model/rally"
+	"homeside/model/units"
 	"homeside/words"
 )
 
@@ -20,19 +25,29 @@ type Bought struct {
 	chart   *fynecanvas.Image
 	said    *widget.Label
 	ask     *widget.Check
+	detail  *widget.Select
+	keep    *widget.Button
+	shown   image.Image
 	made    int // the revision shown
 }
 
-// NewBought is the card of a session.
-func NewBought(s *session.Session) *Bought {
+// NewBought is the card of a session; save keeps the chart as a picture, nil
+// means nobody can.
+func NewBought(s *session.Session, save func(image.Image)) *Bought {
 	b := &Bought{session: s, chart: fynecanvas.NewImageFromImage(nil), said: widget.NewLabel(""), made: -1}
 	b.chart.FillMode = fynecanvas.ImageFillContain
 	b.chart.SetMinSize(fyne.NewSize(250, 190))
 	b.said.Wrapping = fyne.TextWrapWord
+	b.detail = widget.NewSelect(words.Details(), func(string) { b.made = -1; b.Refresh() })
+	b.detail.Selected = words.Details()[words.WithTimes]
+	b.keep = widget.NewButton("Save the chart…", func() {
+		if save != nil && b.shown != nil {
+			save(b.shown)
+		}
+	})
 	b.ask = widget.NewCheck("Show the time a return buys", func(bool) { b.Refresh() })
-	b.chart.Hide()
-	b.said.Hide()
-	b.Box = container.NewVBox(b.ask, b.said, b.chart)
+	b.Box = container.NewVBox(b.ask, b.detail, b.said, b.chart, b.keep)
+	b.visible(false)
 	return b
 }
 
@@ -40,26 +55,57 @@ func NewBought(s *session.Session) *Bought {
 func (b *Bought) Refresh() {
 	r := b.session.Current()
 	if !b.ask.Checked || r == nil {
-		b.chart.Hide()
-		b.said.Hide()
+		b.visible(false)
 		b.made = -1
 		return
 	}
 	if b.session.Previewing() || b.made == b.session.Revision() {
 		return
 	}
-	b.said.Show()
 	b.made = b.session.Revision()
+	b.visible(true)
 	t, ok := r.TimeBought()
 	if !ok {
+		b.visible(false)
+		b.said.Show()
 		b.said.SetText("This play has no return.")
-		b.chart.Hide()
 		return
 	}
-	b.said.SetText(words.TimeBought(t))
-	const sharp = 2
-	c := compose.TimeChart{Time: t, Width: 250 * sharp, Height: 190 * sharp, PxPerPoint: sharp}
-	b.chart.Image = raster.Scene(c.Scene())
-	b.chart.Show()
+	set, said := b.advice(r)
+	b.said.SetText(words.TimeBought(t) + said)
+	c := compose.TimeChart{Time: t, Set: set, Width: chartWidth * sharp, Height: chartHeight * sharp, PxPerPoint: sharp}
+	b.shown = raster.Scene(c.Scene())
+	b.chart.Image = b.shown
 	b.chart.Refresh()
+}
+
+// Size of the chart in points, and pixels to a point: enough for a handout.
+const (
+	chartWidth  = 250
+	chartHeight = 190
+	sharp       = 3
+)
+
+// advice is what the returner needs to be set, and the advice in words.
+func (b *Bought) advice(r *rally.Rally) (units.Seconds, string) {
+	a, depth, apex, ok := advice.AdvisorOf(r)
+	if !ok {
+		return 0, ""
+	}
+	answer, err := a.Answer(depth, apex)
+	if err != nil {
+		return 0, " " + words.Refused(err)
+	}
+	who := r.Player(r.Strokes[1].By).Name
+	return answer.Needs.Stopped, "\n\n" + words.ReturnAdvice(answer, who, words.Detail(b.detail.SelectedIndex()))
+}
+
+func (b *Bought) visible(yes bool) {
+	for _, o := range []fyne.CanvasObject{b.detail, b.said, b.chart, b.keep} {
+		if yes {
+			o.Show()
+		} else {
+			o.Hide()
+		}
+	}
 }

@@ -27,20 +27,38 @@ const (
 
 // Plays is the list of plays: a sentence with a small court each.
 type Plays struct {
-	List    *widget.List
+	List    *keyList
 	session *session.Session
 	thumbs  map[int]image.Image
 	made    int // the revision thumbs belong to
 }
 
-// NewPlays is the list of a session's plays.
-func NewPlays(s *session.Session) *Plays {
+// keyList is a list that keeps the keys it moves with and hands on the others,
+// so that they play and step also after a click on a play.
+type keyList struct {
+	widget.List
+	keys func(*fyne.KeyEvent)
+}
+
+// TypedKey implements fyne.Focusable.
+func (l *keyList) TypedKey(k *fyne.KeyEvent) {
+	switch k.Name {
+	case fyne.KeyUp, fyne.KeyDown:
+		l.List.TypedKey(k)
+	default:
+		l.keys(k)
+	}
+}
+
+// NewPlays is the list of a session's plays; keys takes the keys that the list
+// has no use for.
+func NewPlays(s *session.Session, keys func(*fyne.KeyEvent)) *Plays {
 	p := &Plays{session: s}
-	p.List = widget.NewList(
-		func() int { return len(s.Lesson().Plays) },
-		newRow,
-		p.fill,
-	)
+	p.List = &keyList{keys: keys}
+	p.List.Length = func() int { return len(s.Lesson().Plays) }
+	p.List.CreateItem = newRow
+	p.List.UpdateItem = p.fill
+	p.List.ExtendBaseWidget(p.List)
 	p.List.OnSelected = s.SelectPlay
 	return p
 }

@@ -16,8 +16,9 @@ import (
 // deepest on top), lines of equal time.
 type TimeChart struct {
 	Time          rally.TimeBought
-	Look          *look.Look // nil means look.Daylight
-	Width, Height int        // pixels
+	Set           units.Seconds // what the returner needs to be set; 0 draws no line for it
+	Look          *look.Look    // nil means look.Daylight
+	Width, Height int           // pixels
 	PxPerPoint    float64
 }
 
@@ -41,6 +42,7 @@ func (c TimeChart) Scene() *canvas.Scene {
 	g := canvas.Panel{Name: "time bought", View: paper(canvas.Px{})}
 	c.frame(&g, lk)
 	c.levels(&g, lk)
+	c.set(&g, lk)
 	c.own(&g, lk)
 	return &canvas.Scene{Width: c.Width, Height: c.Height, PxPerPoint: c.PxPerPoint, Background: lk.Paper, Title: "Time the return buys", Panels: []canvas.Panel{g}}
 }
@@ -124,6 +126,20 @@ func (c TimeChart) level(want units.Seconds) (path canvas.Path, foot canvas.Pos)
 		}
 	}
 	return path, foot
+}
+
+// set draws the line on which the returner is just set when the third arrives:
+// left of it the returner is late.
+func (c TimeChart) set(g *canvas.Panel, lk *look.Look) {
+	path, foot := c.level(c.Set)
+	if c.Set <= 0 || len(path) < 2 {
+		return
+	}
+	g.Add(canvas.Shape{
+		ID: "set", Layer: canvas.Marks, Label: fmt.Sprintf("just set in time: %.2f s", float64(c.Set)), Path: path,
+		Style: canvas.Style{Stroke: lk.Ink, Width: canvas.Pts(2.6), Dash: []canvas.Points{7, 3}},
+	})
+	Picture{Look: c.Look}.tag(g, "set.text", foot, -26, "just set")
 }
 
 // own marks the play's return.
