@@ -3,6 +3,7 @@ package main
 import (
 	"fmt"
 	"io"
+	"strings"
 
 	"github.com/spf13/cobra"
 
@@ -105,15 +106,25 @@ func infoOfRally(r *rally.Rally) infoPlay {
 }
 
 func printInfo(w io.Writer, info infoLesson) error {
-	_, err := fmt.Fprintln(w, info.Title)
+	var b strings.Builder
+	fmt.Fprintln(&b, info.Title)
 	for i, p := range info.Plays {
-		fmt.Fprintf(w, "\n%d. %s (%s)\n", i+1, p.Title, words.Seconds(p.Duration))
+		fmt.Fprintf(&b, "\n%d. %s (%s)\n", i+1, p.Title, words.Seconds(p.Duration))
 		for _, e := range p.Events {
-			fmt.Fprintf(w, "   %8s  %-16s ball at %s, %s high\n", words.Seconds(e.T), e.Name,
-				words.Place(endOf(e.Ball.infoPoint), court.Point(e.Ball.infoPoint)), words.FeetInches(e.Ball.Z))
+			fmt.Fprintf(&b, "   %8s  %-16s %s\n", words.Seconds(e.T), e.Name, whereBall(e))
 		}
 	}
+	_, err := io.WriteString(w, b.String())
 	return err
+}
+
+// whereBall is where the ball is at an event that comes to pass.
+func whereBall(e infoEvent) string {
+	if !e.Reached {
+		return "not reached"
+	}
+	at := e.Ball.infoPoint
+	return fmt.Sprintf("ball at %s, %s high", words.Place(endOf(at), court.Point(at)), words.FeetInches(e.Ball.Z))
 }
 
 // endOf is the half of the court that a point lies in.

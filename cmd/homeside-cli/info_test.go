@@ -1,11 +1,13 @@
 package main
 
 import (
+	"context"
 	"encoding/json"
 	"maps"
 	"slices"
 	"strconv"
 	"strings"
+	"syscall"
 	"testing"
 
 	"homeside/model/game"
@@ -168,3 +170,36 @@ func TestInfoText(t *testing.T) {
 		t.Errorf("info does not begin with the title: %s", out)
 	}
 }
+
+// Of a ball into the net the text says what is no longer reached.
+func TestInfoTextOfANet(t *testing.T) {
+	l := drill()
+	l.Plays = l.Plays[:1]
+	l.Plays[0].Shots[1].Intent = lesson.NetClear(-0.3)
+	out, _, _ := cli("info", lessonFile(t, l))
+	for name, want := range map[string]bool{"return.net": false, "return.bounce": true} {
+		i := strings.Index(out, name)
+		if i < 0 {
+			t.Fatalf("info does not list %s: %s", name, out)
+		}
+		line, _, _ := strings.Cut(out[i:], "\n")
+		if got := strings.Contains(line, "not reached"); got != want {
+			t.Errorf("info says %q, want not reached: %v", line, want)
+		}
+	}
+}
+
+// An answer that cannot be written is an error.
+func TestInfoToNowhere(t *testing.T) {
+	for _, args := range [][]string{{"info", ""}, {"info", "", "--json"}} {
+		args[1] = lessonFile(t, drill())
+		var errs strings.Builder
+		if code := run(context.Background(), args, fullDisk{}, &errs); code != exitBad || strings.Count(errs.String(), "\n") != 1 {
+			t.Errorf("%v onto a full disk: exit %d, %q, want %d and one line", args, code, errs.String(), exitBad)
+		}
+	}
+}
+
+type fullDisk struct{}
+
+func (fullDisk) Write([]byte) (int, error) { return 0, syscall.ENOSPC }
