@@ -29,6 +29,7 @@ var errFaults = errors.New("faults found")
 var commands = []func() *cobra.Command{
 	exportCommand,
 	infoCommand,
+	checkCommand,
 	coverCommand,
 	runCommand,
 	scoreCommand,
