@@ -23,7 +23,7 @@ func backward(s *sheet) {
 			if l.Gait != rally.Backward || !s.Reached(l.From) {
 				continue
 			}
-			done, _ := l.Profile.At(ends(t, i) - l.From)
+			done, _ := l.Profile.At(ends(t, i) - l.Push())
 			if ft := done.Feet(); ft > MostBackward {
 				from, _ := l.Way.Ends()
 				s.about(id, finding.RunsBackward, l.From, from, finding.Is("distance", ft), finding.Is("stop", i+1))
@@ -55,7 +55,7 @@ func (s *sheet) nearest(id game.Player, p court.Point) (at units.Seconds, d unit
 			continue
 		}
 		when, far := nearestOn(l, ends(t, i), p)
-		if !ok || far < d {
+		if !ok || far < d-alike {
 			at, d, ok = when, far, true
 		}
 	}
@@ -69,7 +69,7 @@ const pieces = 64
 // some even moments, closed in on.
 func nearestOn(l rally.Leg, end units.Seconds, p court.Point) (units.Seconds, units.Feet) {
 	far := func(t units.Seconds) units.Feet {
-		done, _ := l.Profile.At(t - l.From)
+		done, _ := l.Profile.At(t - l.Push())
 		return l.Way.At(float64(done / l.Run.Distance)).Distance(p)
 	}
 	part := (end - l.From) / pieces

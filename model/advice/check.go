@@ -73,7 +73,7 @@ func under(t rally.Track, at units.Seconds) (int, bool) {
 
 // toGo is how far it still is to the end of a leg.
 func toGo(l rally.Leg, at units.Seconds) units.Feet {
-	done, _ := l.Profile.At(at - l.From)
+	done, _ := l.Profile.At(at - l.Push())
 	return (l.Run.Distance - done).Feet()
 }
 

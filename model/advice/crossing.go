@@ -27,6 +27,8 @@ type Approach struct {
 const (
 	step    units.Seconds = 0.05
 	rounds                = 30
+	nearing units.Feet    = 1e-6 // less is rounding
+	alike   units.Feet    = 1e-3 // of two approaches as close, the first counts
 	abreast               = court.LineWidth
 )
 
@@ -70,14 +72,17 @@ func (p partners) run() bool {
 	return len(p.r.Tracks[p.a].Legs)+len(p.r.Tracks[p.b].Legs) > 0
 }
 
-// steps calls see with every two neighbouring moments.
-func (p partners) steps(see func(from, to units.Seconds)) {
+// steps calls see with every two neighbouring moments and a measure at both.
+func (p partners) steps(measure func(units.Seconds) units.Feet, see func(from, to units.Seconds, v, w units.Feet)) {
 	if !p.run() {
 		return
 	}
-	n := int(math.Ceil(float64((p.r.Stopped() - p.r.From) / step)))
-	for i := range n {
-		see(p.r.From+units.Seconds(i)*step, min(p.r.From+units.Seconds(i+1)*step, p.r.Stopped()))
+	from, v := p.r.From, measure(p.r.From)
+	for i := 1; from < p.r.Stopped(); i++ {
+		to := min(p.r.From+units.Seconds(i)*step, p.r.Stopped())
+		w := measure(to)
+		see(from, to, v, w)
+		from, v = to, w
 	}
 }
 
@@ -86,8 +91,7 @@ func (p partners) steps(see func(from, to units.Seconds)) {
 func Crossings(r *rally.Rally, team court.End) (all []Approach) {
 	p := pair(r, team)
 	last := units.Feet(0) // how far across when they were last apart
-	p.steps(func(from, to units.Seconds) {
-		v, w := p.across(from), p.across(to)
+	p.steps(p.across, func(from, to units.Seconds, v, w units.Feet) {
 		if v != 0 {
 			last = v
 		}
@@ -115,8 +119,8 @@ func (p partners) flip(lo, hi units.Seconds, w units.Feet) units.Seconds {
 func Closest(r *rally.Rally, team court.End) (best Approach, ok bool) {
 	p := pair(r, team)
 	nearer := false
-	p.steps(func(from, to units.Seconds) {
-		if p.apart(to) < p.apart(from)-1e-6 {
+	p.steps(p.apart, func(from, to units.Seconds, v, w units.Feet) {
+		if w < v-nearing {
 			nearer = true
 		} else if nearer { // the least is about here
 			nearer = false
@@ -140,7 +144,7 @@ func (p partners) better(best Approach, ok bool, lo, hi units.Seconds) (Approach
 			lo += third
 		}
 	}
-	if a := p.approach(lo); !ok || a.Distance < best.Distance {
+	if a := p.approach(lo); !ok || a.Distance < best.Distance-alike {
 		return a, true
 	}
 	return best, true

@@ -34,7 +34,7 @@ func lateArrivals(s *sheet) {
 // do a leg by a time; false if no speed that a pace may have is enough.
 func SpeedNeeded(leg rally.Leg, pace movement.Pace, by units.Seconds) (units.MetresPerSecond, bool) {
 	gait := leg.Gait.Of(pace)
-	v, ok := gait.SpeedNeeded(leg.Run, by-leg.From)
+	v, ok := gait.SpeedNeeded(leg.Run, by-leg.Push())
 	if !ok || gait.TopSpeed <= 0 {
 		return 0, false
 	}

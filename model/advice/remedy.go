@@ -205,7 +205,7 @@ func farthest(pace movement.Pace, leg rally.Leg, by units.Seconds) (float64, boo
 		mid := (lo + hi) / 2
 		run := leg.Run
 		run.Distance *= units.Metres(mid)
-		if p, err := pace.Fastest(run); err == nil && leg.From+p.Duration() <= by {
+		if p, err := pace.Fastest(run); err == nil && leg.Push()+p.Duration() <= by {
 			lo = mid
 		} else {
 			hi = mid

@@ -89,16 +89,20 @@ func (c Curve) parameter(share float64) float64 {
 	return float64(i) / chords
 }
 
-// LeastRadius is the radius of the tightest turn; +Inf for a straight way.
+// LeastRadius is the radius of the tightest turn; +Inf for a straight way, 0 for
+// one that turns back on itself.
 // For a quadratic Bézier with second difference d and cross product area A of
-// its two legs the radius is |B'|^3 / |B' x B''|; |B'| is least where B' is
-// square to d (standard differential geometry).
+// its two legs the radius is |B'|^3 / 4A; |B'|, the speed along it, is least
+// where it is square to d (standard differential geometry).
 func (c Curve) LeastRadius() units.Feet {
 	a, b := c.handle.Sub(c.from), c.to.Sub(c.handle)
 	d := b.Sub(a)
 	cross := math.Abs(float64(a.X*b.Y - a.Y*b.X))
 	dd := float64(d.X*d.X + d.Y*d.Y)
-	if !c.bent || cross == 0 || dd == 0 {
+	switch {
+	case c.bent && cross == 0 && a.X*b.X+a.Y*b.Y < 0:
+		return 0
+	case !c.bent || cross == 0 || dd == 0:
 		return units.Feet(math.Inf(1))
 	}
 	u := min(max(-float64(a.X*d.X+a.Y*d.Y)/dd, 0), 1)

@@ -6,6 +6,7 @@ import (
 
 	"pgregory.net/rapid"
 
+	_ "homeside/internal/fixedseed"
 	"homeside/model/units"
 )
 
@@ -55,4 +56,20 @@ func TestCurveKeepsItsPace(t *testing.T) {
 			}
 		}
 	})
+}
+
+// A bend whose middle point lies on the line of its ends is straight between
+// them and turns back on itself beyond.
+func TestFoldedBend(t *testing.T) {
+	for _, c := range []struct {
+		via  Point
+		want float64
+	}{{Pt(2, 0), math.Inf(1)}, {Pt(2.9, 0), math.Inf(1)}, {Pt(5, 0), 0}, {Pt(-1, 0), 0}} {
+		if got := float64(BentCurve(Pt(0, 0), c.via, Pt(4, 0)).LeastRadius()); got != c.want {
+			t.Errorf("BentCurve via %v: LeastRadius() = %v, want %v", c.via, got, c.want)
+		}
+	}
+	if got := BentCurve(Pt(1, 1), Pt(1, 4), Pt(1, 1)).LeastRadius(); got != 0 {
+		t.Errorf("out and back: LeastRadius() = %v, want 0", got)
+	}
 }

@@ -10,7 +10,8 @@ import (
 // really is and follows the drawn path from there. It ends at its place or, if
 // the next leg starts first, wherever the player then is.
 type Leg struct {
-	From    units.Seconds // the first step: after reaction, stroke recovery, or turning a chair
+	From    units.Seconds // the first move: after reaction or stroke recovery
+	Turning units.Seconds // a chair turns this long before it pushes off; 0 on foot
 	To      units.Seconds // gets there, if nothing comes between
 	Margin  units.Seconds // time to spare at full effort; below 0 the player is late by as much
 	Gait    Gait
@@ -31,7 +32,7 @@ func newLeg(pose Pose, from units.Seconds, way court.Curve, run Run, pace moveme
 	if d, ok := l.heading(); ok {
 		l.Gait = gaitFor(turn(l.Start, l.Stop, 0.5), d)
 		if pose.Speed == 0 {
-			l.From += pace.TurnTime(l.toPush(d))
+			l.Turning = pace.TurnTime(l.toPush(d))
 		}
 	}
 	fastest, err := l.Gait.Of(pace).Fastest(l.Run)
@@ -55,16 +56,19 @@ func detour(from court.Point, way court.Curve) court.Curve {
 
 // fit stretches the fastest run so that it fills the time there is.
 func (l *Leg) fit(fastest movement.Profile, arrival units.Seconds) {
-	window := arrival - l.From
+	window := arrival - l.Push()
 	l.Profile, _ = fastest.Fill(window)
 	l.Margin = window - fastest.Duration()
 	l.To = arrival
 	if l.Run.Distance == 0 {
-		l.Margin, l.To = max(l.Margin, 0), max(arrival, l.From)
+		l.Margin, l.To = max(l.Margin, 0), max(arrival, l.Push())
 	} else if l.Margin < 0 {
-		l.To = l.From + l.Profile.Duration()
+		l.To = l.Push() + l.Profile.Duration()
 	}
 }
+
+// Push is the first step, or the first push of a chair.
+func (l Leg) Push() units.Seconds { return l.From + l.Turning }
 
 // Late is how much later than drawn the player gets there; 0 on time.
 func (l Leg) Late() units.Seconds { return max(-l.Margin, 0) }
@@ -104,7 +108,7 @@ func (l Leg) share(t units.Seconds) (float64, units.MetresPerSecond) {
 		}
 		return movement.MinimumJerk(float64((t - l.From) / (l.To - l.From))), 0
 	}
-	d, v := l.Profile.At(t - l.From)
+	d, v := l.Profile.At(t - l.Push())
 	return float64(d / l.Run.Distance), v
 }
 

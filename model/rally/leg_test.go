@@ -153,7 +153,10 @@ func TestChairTurnsFirst(t *testing.T) {
 			lesson.Keyframe{At: after(0.5), Place: court.Pt(0, 14), Facing: 180},
 			lesson.Keyframe{At: after(4), Place: court.Pt(0, 14).Add(c.way), Facing: 180},
 		)
-		checkSeconds(t, "pushes off", track.Legs[0].From, 0.5+c.want)
+		checkSeconds(t, "pushes off", track.Legs[0].Push(), 0.5+c.want)
+		if half := track.RunAt(0.5 + c.want/2); half.Place != court.Pt(0, 14) {
+			t.Errorf("at %v while turning, want still at the start", half.Place)
+		}
 	}
 }
 

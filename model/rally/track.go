@@ -142,10 +142,13 @@ func (r Run) at(t units.Seconds) Pose {
 	return Pose{r.Way.At(share), turn(r.Start, r.Stop, share), units.MetresPerSecond(speed)}
 }
 
-// turn goes from one facing to another the shorter way round.
+// halfTurn keeps a half turn clockwise whatever the rounding.
+const halfTurn units.Degrees = 180 + 1e-6
+
+// turn goes from one facing to another the shorter way round, half round clockwise.
 func turn(a, b units.Degrees, share float64) units.Degrees {
 	d := (b - a).Normal()
-	if d > 180 {
+	if d > halfTurn {
 		d -= 360
 	}
 	return (a + d*units.Degrees(share)).Normal()
