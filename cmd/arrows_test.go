@@ -34,7 +34,7 @@ var arrows = []arrow{
 	{"model/advice", []string{"model/units", "model/court", "model/game", "model/flight", "model/movement", "model/lesson", "model/rally", "model/finding"}},
 	{"model/cover", []string{"model/units", "model/court", "model/game", "model/flight", "model/movement", "model/lesson", "model/rally", "model/finding"}},
 	{"model/plan", []string{"model/units", "model/court", "model/game", "model/flight", "model/movement", "model/lesson", "model/rally", "model/finding", "model/rules", "model/cover", "model/advice", "model/formation"}},
-	{"model/signal", []string{"model/units", "model/court", "model/game", "model/movement", "model/lesson"}},
+	{"model/signal", []string{"model/units", "model/court", "model/game", "model/lesson"}},
 	{"assets", nil},
 	{"words", []string{"model/..."}},
 	{"canvas", []string{"model/units", "model/court"}},
