@@ -26,14 +26,14 @@ test: check packages-build packages-test
 
 # check is the part of test that needs no window.
 check: packages-check fmt vet
-	CGO_ENABLED=0 $(GO) test $$($(GO) list ./... | grep -v '^homeside/cmd/homeside$$')
+	CGO_ENABLED=0 $(GO) test $$($(GO) list -e ./... | grep -v '^homeside/cmd/homeside$$')
 
 fmt:
 	@bad=$$(gofmt -l $$(git ls-files '*.go')); if [ -n "$$bad" ]; then echo "not formatted: $$bad"; exit 1; fi
 
 vet:
-	CGO_ENABLED=0 $(GO) vet $$($(GO) list ./... | grep -v '^homeside/cmd/homeside$$')
-	CGO_ENABLED=0 $(GO) run $(STATICCHECK) $$($(GO) list ./... | grep -v '^homeside/cmd/homeside$$')
+	CGO_ENABLED=0 $(GO) vet $$($(GO) list -e ./... | grep -v '^homeside/cmd/homeside$$')
+	CGO_ENABLED=0 $(GO) run $(STATICCHECK) $$($(GO) list -e ./... | grep -v '^homeside/cmd/homeside$$')
 
 cli:
 	CGO_ENABLED=0 $(GO) build -o bin/homeside-cli ./cmd/homeside-cli

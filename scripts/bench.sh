@@ -3,7 +3,7 @@
 # for the same flight, tolerance, events and dense output, measured in one run.
 set -eu
 go=$1
-packages=$("$go" list ./... | grep -v '^homeside/cmd/homeside$')
+packages=$("$go" list -e ./... | grep -v '^homeside/cmd/homeside$')
 out=$(mktemp)
 trap 'rm -f "$out"' EXIT
 # shellcheck disable=SC2086 # one word a package

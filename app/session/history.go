@@ -1,6 +1,10 @@
 package session
 
-import "homeside/model/lesson"
+import (
+	"reflect"
+
+	"homeside/model/lesson"
+)
 
 // Preview shows a draft until Commit or Cancel.
 func (s *Session) Preview(l lesson.Lesson) {
@@ -40,16 +44,37 @@ func (s *Session) Do(name string, l lesson.Lesson) {
 
 // Undo takes the last step back.
 func (s *Session) Undo() {
+	before := s.history.Lesson()
 	s.draft = nil
 	s.history = s.history.Undo()
+	s.showChange(before)
 	s.refresh()
 }
 
 // Redo does the last undone step again.
 func (s *Session) Redo() {
+	before := s.history.Lesson()
 	s.draft = nil
 	s.history = s.history.Redo()
+	s.showChange(before)
 	s.refresh()
+}
+
+// showChange shows the play that differs from what it was, so that undo and
+// redo never change one that is out of sight.
+func (s *Session) showChange(before lesson.Lesson) {
+	after := s.history.Lesson()
+	same := func(i int) bool { return reflect.DeepEqual(before.Plays[i], after.Plays[i]) }
+	n := min(len(before.Plays), len(after.Plays))
+	if s.play < n && !same(s.play) {
+		return
+	}
+	for i := range n {
+		if !same(i) {
+			s.play = i
+			return
+		}
+	}
 }
 
 // CanUndo is the name of the step Undo would take back.

@@ -16,11 +16,19 @@ func openPlay(path string, play int) (lesson.Lesson, *rally.Rally, error) {
 		return l, nil, err
 	}
 	if play < 1 || play > len(l.Plays) {
-		return l, nil, fmt.Errorf("%s: --play %d: the lesson has %d plays", path, play, len(l.Plays))
+		return l, nil, fmt.Errorf("%s: --play %d: the lesson has %s", path, play, plays(len(l.Plays)))
 	}
 	r, err := rally.Solve(l, play-1)
 	if err != nil {
 		return l, nil, fmt.Errorf("%s: %w", path, err)
 	}
 	return l, r, nil
+}
+
+// plays is a number of plays: "1 play", "3 plays".
+func plays(n int) string {
+	if n == 1 {
+		return "1 play"
+	}
+	return fmt.Sprintf("%d plays", n)
 }

@@ -7,7 +7,7 @@ import "math"
 type Solutions struct {
 	Low, High *Launch // nil where there is none
 	Reason    Reason  // Possible if there is a solution; else why not
-	Blocked   *Launch // if Reason is IntoNet: the shot that would land on the aim but for the net
+	Blocked   *Launch // the shot that would land on the aim but for the net; of a speed the low one, even where High is over it
 }
 
 // All are the solutions, the low one first.
@@ -149,8 +149,7 @@ func gather(low, high *Launch, whyLow, whyHigh Reason) Solutions {
 	}
 	out.Low, out.High = blocked(low, whyLow), blocked(high, whyHigh)
 	switch {
-	case out.Low != nil || out.High != nil:
-		out.Blocked = nil
+	case out.Low != nil || out.High != nil: // of a speed the low one may be blocked all the same
 	case whyLow != Possible:
 		out.Reason = whyLow
 	default:

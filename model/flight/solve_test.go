@@ -159,8 +159,8 @@ func TestBlocked(t *testing.T) {
 // The other shot of a speed stays when the net takes one.
 func TestNetTakesTheLowOne(t *testing.T) {
 	s := Default().Solve(Intent{From: Vec{0, -7, .4}, AimY: 1, Kind: Speed, Value: 14})
-	if s.Low != nil || s.High == nil || s.Reason != Possible || s.Blocked != nil {
-		t.Errorf("Solve = %+v, want the high shot alone", s)
+	if s.Low != nil || s.High == nil || s.Reason != Possible || s.Blocked == nil || s.Blocked.Path.Outcome != HitNet {
+		t.Errorf("Solve = %+v, want the high shot and the low one that ends in the net", s)
 	}
 }
 

@@ -15,7 +15,7 @@ type Shot struct {
 	Arc    Arc       // which of two possible flights; low by default
 	Spin   units.RPM // + topspin, - backspin
 	Side   units.RPM // + curves to the left of its flight
-	From   *Place    // where it is struck; nil: serves from the server's paddle side, others where the ball is met
+	From   *Place    // of the serve: where it is struck; nil is the server's paddle side
 	Meet   Meet      // how the next player meets it
 	Error  *AimError // how it scatters; nil shows no scatter
 

@@ -208,7 +208,9 @@ func (c *checker) shot(p Play, i int) {
 	if s.Meet.How.AtHeight() {
 		number(c, "meet_ft", s.Meet.Height, 0, MaxHeight)
 	}
-	if s.From != nil {
+	if s.From != nil && i > 0 {
+		c.say("from", "counts only for the serve: later balls are struck where they are met")
+	} else if s.From != nil {
 		c.in("from", func() {
 			c.point(s.From.Point)
 			number(c, "z_ft", s.From.Height, 0, MaxHeight)

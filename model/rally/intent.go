@@ -14,6 +14,9 @@ func solve(m flight.Model, from flight.Vec, shot lesson.Shot) (flight.State, fli
 		return belowTop(m, in)
 	}
 	found := m.Solve(in)
+	if found.Low == nil && found.Blocked != nil && shot.Arc == lesson.Low {
+		return found.Blocked.State, flight.IntoNet // the high one is another shot
+	}
 	if l := pick(found, shot.Arc); l != nil {
 		return l.State, found.Reason
 	}

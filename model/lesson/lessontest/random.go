@@ -114,7 +114,8 @@ func play(t *rapid.T) lesson.Play {
 		Lead:      rapid.OneOf(rapid.Just(lesson.DefaultLead), rapid.Just(units.Seconds(between(t, "lead", 0, lesson.MaxOffset)))).Draw(t, "lead"),
 		Shots:     some(t, 1, mostShots, shot),
 	}
-	for i := range p.Shots[1:] { // the teams take turns
+	for i := range p.Shots[1:] { // only a serve has a place of its own, and the teams take turns
+		p.Shots[i+1].From = nil
 		if p.Shots[i+1].By.Team() == p.Shots[i].By.Team() {
 			p.Shots[i+1].By ^= 2
 		}
