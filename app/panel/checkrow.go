@@ -48,9 +48,10 @@ func newLink() *link {
 }
 
 // set changes the text only when it is another: laying it out anew takes time.
-func (l *link) set(text string, tapped func()) {
+func (l *link) set(text string, size fyne.ThemeSizeName, tapped func()) {
 	l.tapped = tapped
-	if l.Text != text {
+	if l.Text != text || l.SizeName != size {
+		l.SizeName = size
 		l.SetText(text)
 	}
 }

@@ -5,6 +5,7 @@ import (
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
+	"fyne.io/fyne/v2/theme"
 	"fyne.io/fyne/v2/widget"
 
 	"homeside/app/session"
@@ -58,7 +59,11 @@ func (p *Checks) fill(row *checkRow, i int, f finding.Finding) {
 	row.badge.FillColor = compose.FindingColour(f.Severity)
 	row.badge.Refresh()
 	row.number.Refresh()
-	row.text.set(words.Check(f, l), func() { p.jump(i) })
+	size := theme.SizeNameText
+	if f.Severity == finding.Advice {
+		size = theme.SizeNameCaptionText // advice is read once
+	}
+	row.text.set(words.Check(f, l), size, func() { p.jump(i) })
 	row.fix.OnTapped = func() { p.session.Fix(i) }
 	show(row.fix, p.session.CanFix(i))
 }

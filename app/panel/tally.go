@@ -24,7 +24,7 @@ func newTally(s *session.Session) *tally {
 	t := &tally{session: s}
 	form := container.NewVBox(widget.NewLabelWithStyle("What was played", fyne.TextAlignLeading, fyne.TextStyle{Bold: true}))
 	for _, e := range court.Ends {
-		t.names[e] = newState().(*widget.Label)
+		t.names[e] = wrapped()
 		t.did[e] = widget.NewSelect(formationNames(), nil)
 		t.did[e].OnChanged = func(string) { s.NoteFormation(e, lesson.Formation(t.did[e].SelectedIndex())) }
 		form.Add(container.NewGridWithColumns(2, t.names[e], t.did[e]))
