@@ -57,8 +57,17 @@ func (s *Session) mend(i int) mend {
 	}
 	m, done := s.checked.mends[i]
 	if !done {
-		m.play, m.known = advice.Fix(all[i], s.Lesson(), s.play)
+		m = tried(all[i], s.Lesson(), s.play)
 		s.checked.mends[i] = m
 	}
 	return m
+}
+
+// tried is the referee's way to mend a finding or else the legs'.
+func tried(f finding.Finding, l lesson.Lesson, play int) mend {
+	if p, ok := rules.Fix(f, l, play); ok {
+		return mend{p, true}
+	}
+	p, ok := advice.Fix(f, l, play)
+	return mend{p, ok}
 }

@@ -56,3 +56,30 @@ func TestFindingsAreKept(t *testing.T) {
 		t.Errorf("Findings() after Seek are worked out again, want those kept: %d findings", len(first))
 	}
 }
+
+// A fix is one step after which the fault is gone; undo brings it back.
+func TestFix(t *testing.T) {
+	l := served(game.SideOut)
+	l.Plays[0].Tracks[game.Near1][0].Place = court.Pt(3.5, -21)
+	s := session.New(l, "", nil)
+	if s.Findings()[0].ID != finding.FootOnCourt || !s.CanFix(0) {
+		t.Fatalf("Findings() = %+v, CanFix(0) = %v, want a foot on the court that can be mended", s.Findings(), s.CanFix(0))
+	}
+	s.Fix(0)
+	if name, _ := s.CanUndo(); name != "fix foot-on-court" || finding.Faults(s.Findings()) {
+		t.Errorf("after Fix the step is %q and the findings %+v, want \"fix foot-on-court\" and no fault", name, s.Findings())
+	}
+	s.Undo()
+	if !finds(s, finding.FootOnCourt) || s.Modified() {
+		t.Errorf("undone: fault there %v, modified %v, want true, false", finds(s, finding.FootOnCourt), s.Modified())
+	}
+}
+
+func TestFixOfNothing(t *testing.T) {
+	s := session.New(served(game.SideOut), "", nil)
+	n := len(s.Findings())
+	s.Fix(n)
+	if s.CanFix(n) || s.Modified() {
+		t.Errorf("CanFix and Fix of a finding that is not there: %v, modified %v, want false, false", s.CanFix(n), s.Modified())
+	}
+}
