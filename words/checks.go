@@ -55,7 +55,7 @@ func Finding(f finding.Finding, l lesson.Lesson) string {
 	if s, ok := ruleSentence(f, l, English); ok {
 		return s
 	}
-	if s, ok := legSentence(f, l); ok {
+	if s, ok := legSentence(f, l, English); ok {
 		return s
 	}
 	return string(f.ID)

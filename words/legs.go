@@ -2,106 +2,70 @@ package words
 
 import (
 	"fmt"
+	"strings"
 
 	"homeside/model/advice"
 	"homeside/model/finding"
-	"homeside/model/game"
 	"homeside/model/lesson"
 	"homeside/model/units"
 )
-
-// told is a finding with the lesson that has the names.
-type told struct {
-	finding.Finding
-	lesson lesson.Lesson
-}
-
-// value is a figure of a finding, its zero value where the finding has none.
-func value[T any](t told, name string) T {
-	v, _ := t.Args.Get(name)
-	out, _ := v.(T)
-	return out
-}
-
-func (t told) who() string                   { return t.lesson.NameOf(t.Player) }
-func (t told) name(arg string) string        { return t.lesson.NameOf(value[game.Player](t, arg)) }
-func (t told) feet(arg string) string        { return FeetInches(value[units.Feet](t, arg)) }
-func (t told) time(arg string) string        { return Seconds(value[units.Seconds](t, arg)) }
-func (t told) speed(arg string) string       { return Speed(value[units.MetresPerSecond](t, arg)) }
-func (t told) ball() string                  { return lesson.ShotName(value[int](t, "shot")) }
-func (t told) hasNot(arg string) bool        { _, ok := t.Args.Get(arg); return !ok }
-func (t told) is(arg string) bool            { return value[int](t, arg) == 1 }
-func (t told) place() string                 { return Place(t.Player.Team(), t.Where) }
-func (t told) say(f string, a ...any) string { return fmt.Sprintf(f, a...) }
 
 // Speed is a speed of legs: "19.7 ft/s (6.0 m/s)".
 func Speed(v units.MetresPerSecond) string {
 	return fmt.Sprintf("%.1f ft/s (%.1f m/s)", v.FeetPerSecond(), float64(v))
 }
 
-// legSentences are the sentences for what the legs find.
-var legSentences = map[finding.ID]func(told) string{
-	finding.LateArrival: func(t told) string {
-		s := t.say("%s is %s late, %s.", t.who(), t.time("late"), t.place())
-		if t.hasNot("needs") {
-			return s + " No speed is enough."
-		}
-		return s + t.say(" The plan needs a top speed of %s; here it is %s.", t.speed("needs"), t.speed("speed"))
-	},
-	finding.NotInPlace: func(t told) string {
-		return t.say("%s still runs when the return bounces: %s to go, in place %s later.", t.who(), t.feet("short"), t.time("after"))
-	},
-	finding.NotSet: func(t told) string {
-		return t.say("%s still runs when the third arrives: %s to go, set %s later.", t.who(), t.feet("short"), t.time("after"))
-	},
-	finding.OutOfReach: func(t told) string {
-		return t.say("%s cannot reach the %s: it is %s beyond arm, paddle and lunge.", t.who(), t.ball(), t.feet("beyond"))
-	},
-	finding.CloseCrossing: closeCrossing,
-	finding.CrossingOrder: func(t told) string {
-		return t.say("%s goes in front where the paths cross, the play says %s.", t.name("front"), t.name("stated"))
-	},
-	finding.RunsBackward: func(t told) string {
-		return t.say("%s goes %s backwards: turn and run, never backpedal.", t.who(), t.feet("distance"))
-	},
-	finding.NearObstacle: func(t told) string {
-		return t.say("%s passes %s from an obstacle.", t.who(), t.feet("distance"))
-	},
-	finding.ShortOfLine: func(t told) string {
-		if t.is("moving") {
-			return t.say("At third contact %s is %s short of the kitchen line, moving: that is normal, slow down before the ball comes.", t.who(), t.feet("short"))
-		}
-		return t.say("At third contact %s is %s short of the kitchen line, balanced: that is normal.", t.who(), t.feet("short"))
-	},
-	finding.Lunge: func(t told) string {
-		return t.say("%s lunges for the %s, %s away.", t.who(), t.ball(), t.feet("distance"))
-	},
-	finding.Backhand: func(t told) string { return t.say("%s takes the %s on the backhand.", t.who(), t.ball()) },
-	finding.NoStack: func(t told) string {
-		s := t.say("Do not stack on %s's return:", t.who())
-		if t.hasNot("needs") {
-			return s + " no return buys the time for that run."
-		}
-		return s + t.say(" it would have to rise to %s, and more than %s is too much to ask.", t.feet("needs"), t.feet("cap"))
-	},
+// legWording is the sentence for what the legs find, and the one for a finding
+// that does not tell all of its figures. {where} is the finding's place.
+type legWording struct {
+	all  wording
+	less wording // where the finding lacks the figure named lacks
+	lack string
 }
 
-func closeCrossing(t told) string {
-	front := value[game.Player](t, "front")
-	s := t.say("%s and %s come within %s of one another", t.lesson.NameOf(front), t.lesson.NameOf(front.Partner()), t.feet("distance"))
-	if t.is("level") {
-		return s + ", neither in front: agree who goes in front."
-	}
-	return s + t.say(", %s in front: agree who goes in front.", t.lesson.NameOf(front))
+// legSentences is what the legs find, in words.
+var legSentences = map[finding.ID]legWording{
+	finding.LateArrival: {
+		all:  wording{English: "{player} is {late} late, {where}. The plan needs a top speed of {needs}; here it is {speed}."},
+		less: wording{English: "{player} is {late} late, {where}. No speed is enough."}, lack: "needs",
+	},
+	finding.NotInPlace: {all: wording{English: "{player} still runs when the return bounces: {short} to go, in place {after} later."}},
+	finding.NotSet:     {all: wording{English: "{player} still runs when the third arrives: {short} to go, set {after} later."}},
+	finding.OutOfReach: {all: wording{English: "{player} cannot reach the {shot}: it is {beyond} beyond arm, paddle and lunge."}},
+	finding.CloseCrossing: {
+		all:  wording{English: "{one} and {other} come within {distance} of one another, {front} in front: agree who goes in front."},
+		less: wording{English: "{one} and {other} come within {distance} of one another, neither in front: agree who goes in front."}, lack: "front",
+	},
+	finding.CrossingOrder: {all: wording{English: "{player} goes in front where the paths cross, the play says {stated}."}},
+	finding.RunsBackward:  {all: wording{English: "{player} goes {distance} backwards: turn and run, never backpedal."}},
+	finding.NearObstacle:  {all: wording{English: "{player} passes {distance} from an obstacle."}},
+	finding.ShortOfLine: {
+		all:  wording{English: "At third contact {player} is {short} short of the kitchen line and moves at {speed}: that is normal, be balanced before the ball comes."},
+		less: wording{English: "At third contact {player} is {short} short of the kitchen line, balanced: that is normal."}, lack: "speed",
+	},
+	finding.Lunge:    {all: wording{English: "{player} lunges for the {shot}, {distance} away."}},
+	finding.Backhand: {all: wording{English: "{player} takes the {shot} on the backhand."}},
+	finding.NoStack: {
+		all:  wording{English: "Do not stack on {player}'s return: it would have to rise to {needs}, and more than {most} is too much to ask."},
+		less: wording{English: "Do not stack on {player}'s return: no return buys the time for that run."}, lack: "needs",
+	},
 }
 
 // legSentence is the sentence for a finding of the legs; false for any other.
-func legSentence(f finding.Finding, l lesson.Lesson) (string, bool) {
-	say, ok := legSentences[f.ID]
-	if !ok {
+func legSentence(f finding.Finding, l lesson.Lesson, in Language) (string, bool) {
+	w, ok := legSentences[f.ID]
+	if !ok || in >= languages {
 		return "", false
 	}
-	return say(told{f, l}), true
+	text := w.all[in]
+	if _, told := f.Args.Get(w.lack); w.lack != "" && !told {
+		text = w.less[in]
+	}
+	pairs := []string{"{player}", l.NameOf(f.Player), "{where}", Place(f.Player.Team(), f.Where)}
+	for _, a := range f.Args {
+		pairs = append(pairs, "{"+a.Name+"}", said(a.Value, l, in))
+	}
+	return capital(strings.NewReplacer(pairs...).Replace(text)), true
 }
 
 // Remedy says what a remedy does: "Return 8 ft 6 in high".

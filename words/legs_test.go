@@ -1,6 +1,7 @@
 package words
 
 import (
+	"regexp"
 	"strings"
 	"testing"
 
@@ -20,8 +21,9 @@ func legPair() lesson.Lesson {
 func TestLegSentences(t *testing.T) {
 	late := finding.Is("late", units.Seconds(0.254))
 	short, after := finding.Is("short", units.Feet(4.5)), finding.Is("after", units.Seconds(0.4))
-	shot, far := finding.Is("shot", 2), finding.Is("distance", units.Feet(2.5))
+	shot, far := finding.Is("shot", finding.Shot(2)), finding.Is("distance", units.Feet(2.5))
 	front := finding.Is("front", game.Near2)
+	one, other := finding.Is("one", game.Near1), finding.Is("other", game.Near2)
 	for _, c := range []struct {
 		id   finding.ID
 		args finding.Args
@@ -33,25 +35,43 @@ func TestLegSentences(t *testing.T) {
 		{finding.NotInPlace, finding.Args{short, after}, "Ivo still runs when the return bounces: 4 ft 6 in to go, in place 0.40 s later."},
 		{finding.NotSet, finding.Args{short, after}, "Ivo still runs when the third arrives: 4 ft 6 in to go, set 0.40 s later."},
 		{finding.OutOfReach, finding.Args{shot, finding.Is("beyond", units.Feet(1))}, "Ivo cannot reach the third: it is 1 ft beyond arm, paddle and lunge."},
-		{finding.CloseCrossing, finding.Args{far, front}, "Mara and Ivo come within 2 ft 6 in of one another, Mara in front: agree who goes in front."},
-		{finding.CloseCrossing, finding.Args{far, front, finding.Is("level", 1)}, "Mara and Ivo come within 2 ft 6 in of one another, neither in front: agree who goes in front."},
-		{finding.CrossingOrder, finding.Args{front, finding.Is("stated", game.Near1)}, "Mara goes in front where the paths cross, the play says Ivo."},
+		{finding.CloseCrossing, finding.Args{far, one, other, front}, "Ivo and Mara come within 2 ft 6 in of one another, Mara in front: agree who goes in front."},
+		{finding.CloseCrossing, finding.Args{far, one, other}, "Ivo and Mara come within 2 ft 6 in of one another, neither in front: agree who goes in front."},
+		{finding.CrossingOrder, finding.Args{finding.Is("stated", game.Near2)}, "Ivo goes in front where the paths cross, the play says Mara."},
 		{finding.RunsBackward, finding.Args{far}, "Ivo goes 2 ft 6 in backwards: turn and run, never backpedal."},
 		{finding.NearObstacle, finding.Args{far}, "Ivo passes 2 ft 6 in from an obstacle."},
-		{finding.ShortOfLine, finding.Args{short, finding.Is("moving", 1)}, "At third contact Ivo is 4 ft 6 in short of the kitchen line, moving: that is normal, slow down before the ball comes."},
+		{finding.ShortOfLine, finding.Args{short, finding.Is("speed", units.MetresPerSecond(3))}, "At third contact Ivo is 4 ft 6 in short of the kitchen line and moves at 9.8 ft/s (3.0 m/s): that is normal, be balanced before the ball comes."},
 		{finding.ShortOfLine, finding.Args{short}, "At third contact Ivo is 4 ft 6 in short of the kitchen line, balanced: that is normal."},
 		{finding.Lunge, finding.Args{shot, far}, "Ivo lunges for the third, 2 ft 6 in away."},
 		{finding.Backhand, finding.Args{shot}, "Ivo takes the third on the backhand."},
-		{finding.NoStack, finding.Args{finding.Is("needs", units.Feet(15)), finding.Is("cap", units.Feet(12))}, "Do not stack on Ivo's return: it would have to rise to 15 ft, and more than 12 ft is too much to ask."},
+		{finding.NoStack, finding.Args{finding.Is("needs", units.Feet(15)), finding.Is("most", units.Feet(12))}, "Do not stack on Ivo's return: it would have to rise to 15 ft, and more than 12 ft is too much to ask."},
 		{finding.NoStack, nil, "Do not stack on Ivo's return: no return buys the time for that run."},
 	} {
 		f := finding.New(c.id, 1, court.Pt(-4, -23), c.args...).About(game.Near1)
-		if got, ok := legSentence(f, legPair()); !ok || got != c.want {
+		if got, ok := legSentence(f, legPair(), English); !ok || got != c.want {
 			t.Errorf("legSentence(%s) = %q, %v, want %q", c.id, got, ok, c.want)
 		}
 	}
-	if got, ok := legSentence(finding.New(finding.WrongServer, 0, court.Point{}), legPair()); ok {
+	if got, ok := legSentence(finding.New(finding.WrongServer, 0, court.Point{}), legPair(), English); ok {
 		t.Errorf("legSentence(wrong server) = %q, want none", got)
+	}
+}
+
+// Every sentence is there in every language and tells the same figures, and no
+// brace is left in what the checks say.
+func TestLegSentencesInEveryLanguage(t *testing.T) {
+	names := regexp.MustCompile(`\{[a-z]+\}`)
+	for id, w := range legSentences {
+		if finding.KindOf(id).Severity != finding.New(id, 0, court.Point{}).Severity || (w.lack == "") != (w.less[English] == "") {
+			t.Errorf("%s: %+v, want a kind, and a second sentence just where a figure may lack", id, w)
+		}
+		for in := range languages {
+			for _, name := range names.FindAllString(w.all[English], -1) {
+				if !strings.Contains(w.all[in], name) {
+					t.Errorf("%s in language %d does not tell %s", id, in, name)
+				}
+			}
+		}
 	}
 }
 

@@ -75,6 +75,9 @@ func checkAll(l lesson.Lesson) ([][]finding.Finding, error) {
 			return nil, err
 		}
 		all[i] = slices.Concat(rules.Check(r, l), advice.Check(r))
+		if f, ok := advice.Stack(r, 0); ok {
+			all[i] = append(all[i], f)
+		}
 		finding.Sort(all[i])
 	}
 	return all, nil

@@ -141,8 +141,8 @@ func TestShortOfTheLine(t *testing.T) {
 	if got, want := arg[units.Feet](t, f, "short"), pose.Place.Y-7; got != want || f.Severity != finding.Advice {
 		t.Errorf("short by %v, %v, want %v as advice", got, f.Severity, want)
 	}
-	if got := arg[int](t, f, "moving"); got != 1 || pose.Speed < 1 {
-		t.Errorf("moving = %v at %v m/s, want 1", got, pose.Speed)
+	if got := arg[units.MetresPerSecond](t, f, "speed"); got != pose.Speed || got < 1 {
+		t.Errorf("moves at %v m/s, want %v", got, pose.Speed)
 	}
 	stays := Check(solved(t, with(func(p *lesson.Play) { p.Tracks[game.Far1][1].Place = pt(-5, 15) })))
 	if has(stays, finding.ShortOfLine) {
@@ -205,7 +205,7 @@ func TestOutOfReachByHowMuch(t *testing.T) {
 	r := solved(t, l)
 	f := the(t, Check(r), finding.OutOfReach)
 	want := Meet(r, 2).Distance - movement.DefaultPace().Reach().Feet()
-	if got := arg[units.Feet](t, f, "beyond"); got != want || want < 5 || arg[int](t, f, "shot") != 2 {
+	if got := arg[units.Feet](t, f, "beyond"); got != want || want < 5 || arg[finding.Shot](t, f, "shot") != 2 {
 		t.Errorf("beyond reach by %v ft, want %v", got, want)
 	}
 }

@@ -155,7 +155,7 @@ func (p partners) better(best Approach, ok bool, lo, hi units.Seconds) (Approach
 func crossings(s *sheet) {
 	for _, team := range court.Ends {
 		if a, ok := Closest(s.Rally, team); ok && a.Distance < TooClose {
-			s.add(finding.New(finding.CloseCrossing, a.When, a.Where, finding.Is("distance", a.Distance), finding.Is("front", a.Front), finding.Is("level", level(a))))
+			s.add(closeCrossing(a))
 		}
 		front := s.Play.Front
 		if front == nil || front.Team() != team {
@@ -163,16 +163,18 @@ func crossings(s *sheet) {
 		}
 		for _, a := range Crossings(s.Rally, team) {
 			if !a.Level && a.Front != *front {
-				s.about(a.Front, finding.CrossingOrder, a.When, a.Where, finding.Is("front", a.Front), finding.Is("stated", *front), finding.Is("distance", a.Distance))
+				s.about(a.Front, finding.CrossingOrder, a.When, a.Where, finding.Is("stated", *front), finding.Is("distance", a.Distance))
 			}
 		}
 	}
 }
 
-// level is 1 for an approach in which nobody is in front.
-func level(a Approach) int {
-	if a.Level {
-		return 1
+// closeCrossing tells who is in front, if anybody is.
+func closeCrossing(a Approach) finding.Finding {
+	f := finding.New(finding.CloseCrossing, a.When, a.Where,
+		finding.Is("distance", a.Distance), finding.Is("one", a.Front), finding.Is("other", a.Front.Partner()))
+	if !a.Level {
+		f.Args = append(f.Args, finding.Is("front", a.Front))
 	}
-	return 0
+	return f
 }

@@ -70,7 +70,7 @@ func TestCrossingTooClose(t *testing.T) {
 		}
 		if c.want {
 			f := the(t, all, finding.CloseCrossing)
-			if got := arg[game.Player](t, f, "front"); got != game.Near1 || f.Severity != finding.Caution || arg[int](t, f, "level") != 0 {
+			if got := arg[game.Player](t, f, "front"); got != game.Near1 || f.Severity != finding.Caution || arg[game.Player](t, f, "other") != game.Near2 {
 				t.Errorf("%+v, want near1 in front, a caution", f)
 			}
 		}
@@ -112,7 +112,7 @@ func TestStatedOrder(t *testing.T) {
 			continue
 		}
 		f := the(t, all, finding.CrossingOrder)
-		if arg[game.Player](t, f, "front") != game.Near1 || arg[game.Player](t, f, "stated") != game.Near2 {
+		if f.Player != game.Near1 || arg[game.Player](t, f, "stated") != game.Near2 {
 			t.Errorf("%+v, want near1 in front and near2 stated", f)
 		}
 		p, ok := Fix(f, l, 0)

@@ -5,7 +5,6 @@ import (
 	"homeside/model/finding"
 	"homeside/model/game"
 	"homeside/model/lesson"
-	"homeside/model/rally"
 	"homeside/model/units"
 )
 
@@ -98,7 +97,11 @@ func returnerAtThird(s *sheet) {
 	if short <= AtLine || behindLine(id, s.goal(id, third.At)) > goesToLine {
 		return
 	}
-	s.about(id, finding.ShortOfLine, third.At, pose.Place, finding.Is("short", short), finding.Is("speed", pose.Speed), finding.Is("moving", moving(pose)))
+	args := []finding.Arg{finding.Is("short", short)}
+	if pose.Speed > Balanced {
+		args = append(args, finding.Is("speed", pose.Speed))
+	}
+	s.about(id, finding.ShortOfLine, third.At, pose.Place, args...)
 }
 
 func behindLine(id game.Player, p court.Point) units.Feet {
@@ -108,11 +111,3 @@ func behindLine(id game.Player, p court.Point) units.Feet {
 // Balanced is the speed below which a player counts as balanced rather than
 // moving: a slow step, our assumption.
 const Balanced units.MetresPerSecond = 0.5
-
-// moving is 1 for one who moves and 0 for one who is balanced.
-func moving(p rally.Pose) int {
-	if p.Speed > Balanced {
-		return 1
-	}
-	return 0
-}

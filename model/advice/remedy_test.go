@@ -91,7 +91,7 @@ func TestStackAdvice(t *testing.T) {
 		t.Fatalf("Stack(3 m/s) = %+v, %v, want the advice not to stack", f, ok)
 	}
 	needs := arg[units.Feet](t, f, "needs")
-	if needs <= 12 || arg[units.Feet](t, f, "cap") != 12 || arg[units.Seconds](t, f, "short") <= 0 {
+	if needs <= 12 || arg[units.Feet](t, f, "most") != 12 || arg[units.Seconds](t, f, "short") <= 0 {
 		t.Errorf("%+v, want an apex above the cap of 12 ft", f)
 	}
 	if f, ok := Stack(slow, needs+1); ok {
@@ -121,5 +121,54 @@ func TestNoFixForOthers(t *testing.T) {
 		if r.How == MoveLater || r.How == MoveNearer {
 			t.Errorf("Fixes of a place that is gone moves it: %+v", r)
 		}
+	}
+}
+
+// A server whose drawn switch takes longer than it has to is to be there sooner.
+func TestFixesForAServerNotInPlace(t *testing.T) {
+	bounce := lesson.Event{Shot: 1, Moment: lesson.Bounce}
+	l := with(func(p *lesson.Play) {
+		p.Tracks[game.Near1] = append(p.Tracks[game.Near1], lesson.Keyframe{At: lesson.Anchor{Event: bounce, Offset: 0.5}, Place: pt(-4, -23)})
+	})
+	f := the(t, Check(solved(t, l)), finding.NotInPlace)
+	got := hows(Fixes(f, l, 0, 0))
+	r, ok := got[MoveEarlier]
+	if !ok || !near(r.By, 0.5, 0.011) || !near(float64(r.Play.Tracks[game.Near1][1].At.Offset), 0, 0.011) {
+		t.Errorf("earlier %+v, %v, want by half a second", r, ok)
+	}
+	for _, r := range got {
+		checkGone(t, l, f, r)
+	}
+}
+
+// A run whose own end the ball decides is not put off: the ball does not wait.
+func TestTheBallDoesNotWait(t *testing.T) {
+	l := with(func(p *lesson.Play) {
+		p.Tracks[game.Near2] = []lesson.Keyframe{{Place: pt(9, -12)}, {At: after(2, 0), Place: pt(-7, -24), Facing: 0, Leave: new(after(1, 0.8))}}
+	})
+	f := the(t, Check(solved(t, l)), finding.LateArrival)
+	got := hows(Fixes(f, l, 0, 0))
+	if r, ok := got[MoveLater]; ok {
+		t.Errorf("the third is struck %v s later: %+v", r.By, r)
+	}
+	for _, r := range got {
+		checkGone(t, l, f, r)
+	}
+}
+
+// The third out of reach: a higher return gives the striker the time.
+func TestFixesForABallOutOfReach(t *testing.T) {
+	l := with(func(p *lesson.Play) {
+		p.Tracks[game.Near2] = []lesson.Keyframe{{Place: pt(7, -20)}, {At: after(1, 0), Place: pt(7, -20)}, {At: after(1, 9), Place: pt(7, -20), Leave: new(after(1, 8))}}
+		p.Shots[1].Intent, p.Shots[1].Aim = lesson.Apex(5), pt(-4, -18)
+	})
+	l = paced(l, game.Near2, 3)
+	f := the(t, Check(solved(t, l)), finding.OutOfReach)
+	got := hows(Fixes(f, l, 0, 0))
+	if r, ok := got[HigherReturn]; !ok || r.By > 12 {
+		t.Errorf("higher return %+v, %v, want one up to 12 ft", r, ok)
+	}
+	for _, r := range got {
+		checkGone(t, l, f, r)
 	}
 }

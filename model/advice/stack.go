@@ -24,7 +24,7 @@ func Stack(r *rally.Rally, most units.Feet) (finding.Finding, bool) {
 	if err != nil || answer.Verdict != DoNotStack {
 		return finding.Finding{}, false
 	}
-	args := []finding.Arg{finding.Is("cap", answer.Cap), finding.Is("apex", apex), finding.Is("distance", answer.Needs.Run), finding.Is("short", -answer.Stopped)}
+	args := []finding.Arg{finding.Is("most", answer.Cap), finding.Is("apex", apex), finding.Is("distance", answer.Needs.Run), finding.Is("short", -answer.Stopped)}
 	if answer.Needed > 0 {
 		args = append(args, finding.Is("needs", answer.Needed))
 	}

@@ -62,7 +62,7 @@ func strikers(s *sheet) {
 		}
 		m := Meet(s.Rally, i)
 		reach := s.Player(m.Player).Legs().Reach().Feet()
-		shot, at := finding.Is("shot", i), stroke.At
+		shot, at := finding.Is("shot", finding.Shot(i)), stroke.At
 		switch {
 		case m.Stretch == Beyond:
 			s.about(m.Player, finding.OutOfReach, at, m.Ball, shot, finding.Is("beyond", m.Distance-reach), finding.Is("distance", m.Distance))
