@@ -101,7 +101,7 @@ func TestShuffleOfTheFacts(t *testing.T) {
 	} {
 		p := paceOf(c.v, 1, c.brake)
 		got, err := p.Shuffling().Fastest(movement.Run{Distance: units.Feet(c.ft).Metres()})
-		if err != nil || !near(float64(got.Duration()), c.want, 0.03) {
+		if err != nil || !near(float64(got.Duration()), c.want, 0.0055) {
 			t.Errorf("%v m/s shuffling %v ft takes %.3f s, %v, want %v", c.v, c.ft, got.Duration(), err, c.want)
 		}
 	}
