@@ -64,7 +64,10 @@ func (p *Checks) fill(row *checkRow, i int, f finding.Finding) {
 		size = theme.SizeNameCaptionText // advice is read once
 	}
 	row.text.set(words.Check(f, l), size, func() { p.jump(i) })
-	row.fix.OnTapped = func() { p.session.Fix(i) }
+	row.fix.OnTapped = func() {
+		p.say("") // it no longer holds
+		p.session.Fix(i)
+	}
 	show(row.fix, p.session.CanFix(i))
 }
 

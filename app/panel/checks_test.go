@@ -75,6 +75,16 @@ func TestChecksJump(t *testing.T) {
 	}
 }
 
+// A fix mends the play, and the status line no longer says what was wrong.
+func TestChecksFix(t *testing.T) {
+	p, s, status := checksOf(t, faulty())
+	test.Tap(p.rows[0].text)
+	test.Tap(p.rows[0].fix)
+	if finding.Faults(s.Findings()) || *status != "" || !strings.HasPrefix(p.rows[0].text.Text, "Advice: ") {
+		t.Errorf("fixed: %+v, status %q, first row %q, want no fault and nothing said", s.Findings(), *status, p.rows[0].text.Text)
+	}
+}
+
 // The list follows the hand while it drags, and shrinks again.
 func TestChecksFollowADrag(t *testing.T) {
 	p, s, _ := checksOf(t, start())
