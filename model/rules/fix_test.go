@@ -81,6 +81,10 @@ func TestFixes(t *testing.T) {
 		{"the volley is taken behind the line", finding.KitchenVolley, volleyFrom(180, 6), func(p lesson.Play) bool {
 			return p.Tracks[game.Far2][1].Place == pt(6.5, 7.25) && p.Shots[2].Meet.How == lesson.OnVolley
 		}},
+		{"a place is added at the contact", finding.KitchenVolley, shortDrop, func(p lesson.Play) bool {
+			track := p.Tracks[game.Far2]
+			return len(track) == 2 && track[1].At == lesson.At(lesson.ContactOf(3)) && track[1].Place.Y == 7.25
+		}},
 		{"the jump is left out", finding.FeetOffGround, func(_ *lesson.Lesson, p *lesson.Play) { p.Shots[0].Airborne = true }, func(p lesson.Play) bool { return !p.Shots[0].Airborne }},
 		{"the partner makes way", finding.ServeHitsOwn, onBall(game.Near2, 0, 0.1, 0.3), func(p lesson.Play) bool {
 			return p.AtServe(game.Near2).Place.Distance(with(onBall(game.Near2, 0, 0.1, 0.3)).Plays[0].AtServe(game.Near2).Place) < 1
@@ -92,6 +96,11 @@ func TestFixes(t *testing.T) {
 			t.Errorf("Fix(%s) = %+v, %v, want that %s", c.id, p, ok, c.about)
 		}
 	}
+}
+
+// shortDrop has the third volleyed over the kitchen, from a place nobody states.
+func shortDrop(_ *lesson.Lesson, p *lesson.Play) {
+	p.Shots[2].Aim, p.Shots[2].Meet.Height = pt(3, 7.5), 1
 }
 
 func TestNoFix(t *testing.T) {
