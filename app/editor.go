@@ -39,8 +39,9 @@ type Editor struct {
 	status  *widget.Label
 	clock   *frameClock
 	trace   *Trace
-	shown   int // the revision the words were made for
-	painted int // the last revision traced
+	held    courtview.Snapshot // a cover to compare with
+	shown   int                // the revision the words were made for
+	painted int                // the last revision traced
 	cards   cards
 	playing bool
 }

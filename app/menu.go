@@ -43,6 +43,8 @@ func (e *Editor) menu() *fyne.MainMenu {
 			e.toggle("Time to spare", true, e.strip.ShowMargins),
 			e.toggle("Court covered", false, func(on bool) { e.show(func(s *courtview.Show) { s.Cover = on }) }),
 			e.coverMenu(),
+			item("Hold this cover", e.holdCover, nil),
+			item("Compare with the held cover…", e.compareCover, nil),
 		),
 	)
 }

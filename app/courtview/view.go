@@ -19,7 +19,6 @@ import (
 	"homeside/model/cover"
 	"homeside/model/game"
 	"homeside/model/lesson"
-	"homeside/model/rally"
 	"homeside/words"
 )
 
@@ -107,24 +106,6 @@ func (v *View) SetShow(s Show) {
 
 // Shown is what it shows.
 func (v *View) Shown() Show { return v.show }
-
-// cover is the cover of the team that is hit at in the shot in play; the zero
-// Map where it is not asked for or there is none.
-func (v *View) cover(r *rally.Rally, shot int) cover.Map {
-	if !v.show.Cover {
-		return cover.Map{}
-	}
-	team := r.Strokes[shot].By.Team().Other()
-	strike, err := cover.StrikeAt(r, lesson.ContactOf(shot), team, v.show.CoverShot)
-	if err != nil {
-		return cover.Map{} // a contact that is not reached
-	}
-	m, err := cover.Of(strike)
-	if err != nil {
-		return cover.Map{}
-	}
-	return m
-}
 
 // paint draws the moment at a size in device pixels. The image is the view's
 // own and is drawn over by the next paint.

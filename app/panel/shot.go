@@ -25,6 +25,7 @@ type Shot struct {
 	title   *widget.Label
 	kind    *widget.Select
 	meet    *widget.Select
+	mean    *widget.Button
 	scatter *widget.Check
 	figures []*figure
 	facts   *widget.Label
@@ -38,12 +39,14 @@ func NewShot(s *session.Session) *Shot {
 	p.facts.Wrapping = fyne.TextWrapWord
 	p.kind = widget.NewSelect(words.ShotKinds(), nil)
 	p.meet = widget.NewSelect(words.Meets(), nil)
+	p.mean = widget.NewButton("Make this the usual one here", p.define)
 	p.scatter = widget.NewCheck("Show how it scatters", nil)
 	p.figures = p.newFigures()
 	p.Box = container.NewVBox(p.title, container.New(layout.NewFormLayout(), widget.NewLabel("Hit as"), p.kind, widget.NewLabel("Taken"), p.meet))
 	for _, f := range p.figures[:scatterFigures] {
 		p.Box.Add(f.box)
 	}
+	p.Box.Add(p.mean)
 	p.Box.Add(p.scatter)
 	for _, f := range p.figures[scatterFigures:] {
 		p.Box.Add(f.box)
@@ -120,6 +123,13 @@ func (p *Shot) listen() {
 // usualHeight is where a ball is met that is not met at the top: below the waist.
 const usualHeight units.Feet = 2.5
 
+// define makes the shot's figures what its word means in this lesson.
+func (p *Shot) define() {
+	if r := p.session.Current(); r != nil {
+		p.session.Define(p.shot(), "change what a "+words.ShotKinds()[r.Play.Shots[p.shot()].Kind]+" is here")
+	}
+}
+
 // shot is the number of the shot on the card.
 func (p *Shot) shot() int {
 	if r := p.session.Current(); r != nil {
@@ -153,7 +163,18 @@ func (p *Shot) Refresh() {
 		p.scatter.Refresh()
 	}
 	p.show(r, i, s, st)
+	p.showMeaning(s)
 	setText(p.facts, words.ShotFacts(r, i))
+}
+
+// showMeaning offers to define the shot's word where its figures differ from it.
+func (p *Shot) showMeaning(s lesson.Shot) {
+	same := s.Hit(s.Kind, p.session.Lesson().Manner(s.Kind))
+	if s.Kind == lesson.OwnShot || s == same {
+		p.mean.Hide()
+		return
+	}
+	p.mean.Show()
 }
 
 func (p *Shot) show(r *rally.Rally, i int, s lesson.Shot, st *rally.Stroke) {

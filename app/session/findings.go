@@ -31,6 +31,9 @@ func (s *Session) Findings() []finding.Finding {
 		s.checked = checked{done: true, mends: map[int]mend{}}
 		if r := s.Current(); r != nil {
 			s.checked.findings = slices.Concat(rules.Check(r, s.Lesson()), advice.Check(r))
+			if f, ok := advice.Stack(r, 0); ok && !s.Previewing() { // it solves many returns: not under the hand
+				s.checked.findings = append(s.checked.findings, f)
+			}
 			finding.Sort(s.checked.findings)
 		}
 	}

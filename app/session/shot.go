@@ -21,3 +21,16 @@ func (s *Session) PreviewShot(i int, change func(lesson.Shot) lesson.Shot) {
 		s.Preview(l)
 	}
 }
+
+// Define makes the manner of shot i what its word means in this lesson, as one
+// named step. Shots that are there stay as they are.
+func (s *Session) Define(i int, name string) {
+	s.Cancel()
+	l := s.history.Lesson()
+	if s.play >= len(l.Plays) || i >= len(l.Plays[s.play].Shots) {
+		return
+	}
+	shot := l.Plays[s.play].Shots[i]
+	l.Vocabulary[shot.Kind] = &lesson.Manner{Intent: shot.Intent, Arc: shot.Arc, Spin: shot.Spin, Side: shot.Side}
+	s.Do(name, l) // Vocabulary is an array: l is a copy
+}

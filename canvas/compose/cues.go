@@ -18,6 +18,9 @@ func (p Picture) marks(g *canvas.Panel, f rally.Frame) {
 		m := p.Rally.Play.Marks[i]
 		name := "mark." + strconv.Itoa(i)
 		at := canvas.On(m.Place)
+		if m.Kind == lesson.ObstacleMark {
+			g.Add(p.obstacle(name, m))
+		}
 		if m.Kind == lesson.ArrowMark {
 			way := court.StraightCurve(m.Place, m.Tip)
 			g.Add(
@@ -27,9 +30,30 @@ func (p Picture) marks(g *canvas.Panel, f rally.Frame) {
 			at = canvas.On(m.Place.Toward(m.Tip, 0.5))
 		}
 		if m.Text != "" {
-			p.tag(g, name+".text", at, 0, m.Text)
+			p.tag(g, name+".text", at, tagBelow(m.Kind), m.Text)
 		}
 	}
+}
+
+// obstacleHalf is half the side of the sign of an obstacle, in points.
+const obstacleHalf canvas.Points = 6
+
+// obstacle is a crossed square where something stands in the way.
+func (p Picture) obstacle(name string, m lesson.Mark) canvas.Shape {
+	const h = obstacleHalf
+	at := canvas.On(m.Place)
+	path := boxAbout(at, -h, -h, h, h).
+		Move(at.Shift(-h, -h)).Line(at.Shift(h, h)).
+		Move(at.Shift(-h, h)).Line(at.Shift(h, -h))
+	return canvas.Shape{ID: name, Layer: canvas.Marks, Label: "obstacle: " + m.Text, Path: path, Style: canvas.Style{Fill: p.look().Plate, Stroke: p.look().Ink, Width: canvas.Pts(look.Outline)}}
+}
+
+// tagBelow is how far below its place a mark's text stands, clear of its sign.
+func tagBelow(k lesson.MarkKind) canvas.Points {
+	if k == lesson.ObstacleMark {
+		return tagDown
+	}
+	return 0
 }
 
 // Signs behind the back, in points.

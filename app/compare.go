@@ -1,0 +1,86 @@
+package app
+
+import (
+	"fmt"
+	"image"
+
+	"fyne.io/fyne/v2"
+	fynecanvas "fyne.io/fyne/v2/canvas"
+	"fyne.io/fyne/v2/container"
+	"fyne.io/fyne/v2/dialog"
+	"fyne.io/fyne/v2/widget"
+
+	"homeside/app/courtview"
+	"homeside/canvas"
+	"homeside/canvas/compose"
+	"homeside/canvas/raster"
+	"homeside/model/cover"
+	"homeside/model/lesson"
+)
+
+// holdCover keeps the cover at the shot in play to compare another with: of
+// another moment, or of another play.
+func (e *Editor) holdCover() {
+	s, ok := e.court.Snapshot()
+	if !ok {
+		e.say("There is no cover to hold here.")
+		return
+	}
+	e.held = s
+	e.say("Held the cover at the " + lesson.ShotName(s.Shot) + ". Go to another moment or play and compare.")
+}
+
+// compareCover shows the held and the present cover side by side, with what
+// changes between them.
+func (e *Editor) compareCover() {
+	now, ok := e.court.Snapshot()
+	switch {
+	case e.held.Cover.Len() == 0:
+		e.say("Hold a cover first, then go to another moment or play.")
+	case !ok:
+		e.say("There is no cover here to compare with.")
+	case now.Cover.Team() != e.held.Cover.Team():
+		e.say("The held cover is the other team's: go to a shot that is hit at the same team.")
+	default:
+		e.showCompared(e.held, now)
+		e.trace.say("compared")
+	}
+}
+
+// Pixels of a compared court, and how sharply it is drawn.
+const (
+	comparedWidth  = 270
+	comparedHeight = 500
+	comparedSharp  = 2
+)
+
+func (e *Editor) showCompared(held, now courtview.Snapshot) {
+	box := container.NewGridWithColumns(3,
+		compared("Held: "+covered(held), pictured(held, func(p compose.Picture, s *canvas.Scene) { p.Cover(s, held.Cover) })),
+		compared("Now: "+covered(now), pictured(now, func(p compose.Picture, s *canvas.Scene) { p.Cover(s, now.Cover) })),
+		compared("What changes", pictured(now, func(p compose.Picture, s *canvas.Scene) {
+			p.CoverDifference(s, cover.Difference{Before: held.Cover, After: now.Cover})
+		})),
+	)
+	dialog.ShowCustom("Court covered, compared", "Close", box, e.win)
+}
+
+func compared(title string, img image.Image) fyne.CanvasObject {
+	picture := fynecanvas.NewImageFromImage(img)
+	picture.FillMode = fynecanvas.ImageFillContain
+	picture.SetMinSize(fyne.NewSize(comparedWidth, comparedHeight))
+	return container.NewBorder(widget.NewLabel(title), nil, nil, nil, picture)
+}
+
+// covered is the shot and the share of the court that is covered.
+func covered(s courtview.Snapshot) string {
+	return fmt.Sprintf("%s, %.0f %% in time", lesson.ShotName(s.Shot), 100*s.Cover.Share())
+}
+
+// pictured draws a snapshot at its contact with an overlay.
+func pictured(s courtview.Snapshot, overlay func(compose.Picture, *canvas.Scene)) image.Image {
+	l := compose.Bare(comparedWidth*comparedSharp, comparedHeight*comparedSharp, s.Picture.Turn, s.Picture.Surface, comparedSharp)
+	static := s.Picture.StaticIn(l)
+	overlay(s.Picture, static)
+	return raster.NewFrames(static).Draw(s.Picture.MovingIn(l, s.Picture.Rally.Strokes[s.Shot].At))
+}
