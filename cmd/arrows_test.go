@@ -33,6 +33,7 @@ var arrows = []arrow{
 	{"model/rules", []string{"model/units", "model/court", "model/game", "model/flight", "model/movement", "model/lesson", "model/rally", "model/finding"}},
 	{"model/advice", []string{"model/units", "model/court", "model/game", "model/flight", "model/movement", "model/lesson", "model/rally", "model/finding"}},
 	{"model/cover", []string{"model/units", "model/court", "model/game", "model/flight", "model/movement", "model/lesson", "model/rally", "model/finding"}},
+	{"model/formation", []string{"model/units", "model/court", "model/game", "model/flight", "model/movement", "model/lesson", "model/rally", "model/finding"}},
 	{"model/plan", []string{"model/units", "model/court", "model/game", "model/flight", "model/movement", "model/lesson", "model/rally", "model/finding", "model/rules", "model/cover", "model/advice", "model/formation"}},
 	{"model/signal", []string{"model/units", "model/court", "model/game", "model/lesson"}},
 	{"assets", nil},

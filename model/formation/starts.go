@@ -1,0 +1,39 @@
+package formation
+
+import (
+	"homeside/model/court"
+	"homeside/model/lesson"
+	"homeside/model/units"
+)
+
+// serveContact is the anchor of the places at the serve.
+var serveContact = lesson.Anchor{}
+
+// starts are the places at the serve.
+func (w *writer) starts() {
+	stacked := w.kind == lesson.Stacked
+	aside, mate := serverAside, -halfMiddle
+	if stacked && w.s.Serves() {
+		aside, mate = stackAside, w.s.besideServer()
+	}
+	w.start(w.server.Team(), aside, serverBehind, mate, mateBehind)
+
+	mate = -halfMiddle
+	if stacked && !w.s.Serves() {
+		mate, _ = w.s.offCourt()
+	}
+	w.start(w.receiver.Team(), w.receives(), receiveBehind, mate, atKitchen)
+}
+
+func (w *writer) start(team court.End, along, behind, mateAlong, mateBehind units.Feet) {
+	lead := w.server
+	if team != w.serving {
+		lead = w.receiver
+	}
+	w.add(lead, stand(serveContact, w.s.at(team, along, behind)))
+	w.add(lead.Partner(), stand(serveContact, w.s.at(team, mateAlong, mateBehind)))
+}
+
+// receives is how far from the centreline the receiver waits: in the middle of
+// the service court, whatever serve comes.
+func (w *writer) receives() units.Feet { return halfMiddle }
