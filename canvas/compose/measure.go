@@ -47,5 +47,20 @@ func (p Picture) measureLine(g *canvas.Panel, name string, from, to court.Point,
 		ID: name, Layer: canvas.Marks, Label: text, Path: canvas.Polyline(from, to),
 		Style: canvas.Style{Stroke: lk.Ink, Width: canvas.Pts(look.Outline), Dash: []canvas.Points{4, 3}},
 	})
-	p.tag(g, name+".text", canvas.On(from.Toward(to, 0.5)), 0, text)
+	p.tag(g, name+".text", besideMeasure(from, to), 0, text)
+}
+
+// A measure's figure stands in the middle of a long line; of a short one it
+// would cover the player, so it stands on the player's other side.
+const (
+	longMeasure feet          = 8
+	measureAway canvas.Points = 34
+)
+
+func besideMeasure(from, to court.Point) canvas.Pos {
+	away, ok := from.Sub(to).Unit()
+	if !ok || from.Distance(to) >= longMeasure {
+		return canvas.On(from.Toward(to, 0.5))
+	}
+	return canvas.On(from).Along(away, canvas.Pts(measureAway))
 }
