@@ -44,7 +44,7 @@ func besideLine(e court.End, at court.Point, o court.Offset) feet {
 func (p Picture) measureLine(g *canvas.Panel, name string, from, to court.Point, text string) {
 	lk := p.look()
 	g.Add(canvas.Shape{
-		ID: name, Layer: canvas.Marks, Label: text, Path: canvas.Polyline(from, to),
+		ID: name, Layer: canvas.Shadows, Label: text, Path: canvas.Polyline(from, to),
 		Style: canvas.Style{Stroke: lk.Ink, Width: canvas.Pts(look.Outline), Dash: []canvas.Points{4, 3}},
 	})
 	p.tag(g, name+".text", besideMeasure(from, to), 0, text)
