@@ -28,6 +28,8 @@ func (e *Editor) menu() *fyne.MainMenu {
 		fyne.NewMenu("Edit",
 			item("Undo", e.undo, &fyne.ShortcutUndo{}),
 			item("Redo", e.redo, &fyne.ShortcutRedo{}),
+			fyne.NewMenuItemSeparator(),
+			item("The lesson: scoring, ball, court…", e.askLesson, nil),
 		),
 		fyne.NewMenu("Play",
 			item("Play or pause\tSpace", e.session.TogglePlay, nil),

@@ -13,6 +13,9 @@ func Hands() []string { return []string{"right-handed", "left-handed"} }
 // Wants are the words for the side a player wants, by lesson.Want.
 func Wants() []string { return []string{"either side", "wants the right", "wants the left"} }
 
+// Balls are the words for the balls: outdoor, then indoor.
+func Balls() []string { return []string{"outdoor, 40 holes", "indoor, 26 holes"} }
+
 // PaceMeans says what a pace means on court: the times for 10 and 15 ft, run
 // through and stopped. Times are estimates.
 func PaceMeans(p movement.Pace) string {

@@ -22,6 +22,7 @@ type Player struct {
 	name     *commitEntry
 	initials *commitEntry
 	hand     *widget.Select
+	chair    *widget.Check
 	serving  *widget.Select
 	taking   *widget.Select
 	pace     *Pace
@@ -40,6 +41,9 @@ func NewPlayer(s *session.Session) *Player {
 	p.hand = p.choice(words.Hands(), "change the hand of", func(w lesson.Player, i int) lesson.Player { w.Hand = lesson.Hand(i); return w })
 	p.serving = p.choice(words.Wants(), "change the wish of", func(w lesson.Player, i int) lesson.Player { w.Serving = lesson.Want(i); return w })
 	p.taking = p.choice(words.Wants(), "change the wish of", func(w lesson.Player, i int) lesson.Player { w.Receiving = lesson.Want(i); return w })
+	p.chair = widget.NewCheck("Plays in a wheelchair", func(on bool) {
+		p.change("change the chair of", func(w lesson.Player) lesson.Player { w.Wheelchair = on; return w })
+	})
 	p.pace = NewPace(s)
 	p.Box = container.NewVBox(
 		p.who,
@@ -50,6 +54,7 @@ func NewPlayer(s *session.Session) *Player {
 			widget.NewLabel("Serving"), p.serving,
 			widget.NewLabel("Receiving"), p.taking,
 		),
+		p.chair,
 		p.pace.Box,
 	)
 	return p
@@ -90,6 +95,10 @@ func (p *Player) Refresh() {
 	p.name.show(w.Name)
 	p.initials.show(w.Initials)
 	choose(p.hand, int(w.Hand))
+	if p.chair.Checked != w.Wheelchair {
+		p.chair.Checked = w.Wheelchair
+		p.chair.Refresh()
+	}
 	choose(p.serving, int(w.Serving))
 	choose(p.taking, int(w.Receiving))
 	p.pace.Refresh()

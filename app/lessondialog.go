@@ -1,0 +1,29 @@
+package app
+
+import (
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/dialog"
+
+	"homeside/app/panel"
+	"homeside/words"
+)
+
+// askLesson asks what holds for the whole lesson and makes it one step.
+func (e *Editor) askLesson() {
+	e.session.Cancel()
+	form := panel.NewLessonForm(e.session.Lesson())
+	d := dialog.NewCustomConfirm("The lesson", "Use", "Cancel", form.Box, func(ok bool) {
+		if !ok {
+			return
+		}
+		l, err := form.Lesson()
+		if err != nil {
+			e.say(words.Refused(err))
+			return
+		}
+		e.session.Do("change what holds for the lesson", l)
+	}, e.win)
+	d.Resize(fyne.NewSize(560, 480))
+	d.Show()
+	e.trace.say("asking the lesson")
+}

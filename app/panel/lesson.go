@@ -1,0 +1,109 @@
+package panel
+
+import (
+	"fmt"
+	"strconv"
+	"strings"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/container"
+	"fyne.io/fyne/v2/layout"
+	"fyne.io/fyne/v2/widget"
+
+	"homeside/model/game"
+	"homeside/model/lesson"
+	"homeside/model/units"
+	"homeside/words"
+)
+
+// LessonForm asks what holds for a whole lesson: its title, the scoring, the
+// ball and the air, and the room around the court.
+type LessonForm struct {
+	Box    fyne.CanvasObject
+	before lesson.Lesson
+	title  *widget.Entry
+	format *widget.Select
+	ball   *widget.Select
+	fields []field
+}
+
+// field is one figure of the form. An empty entry keeps the default.
+type field struct {
+	name  string
+	entry *widget.Entry
+	set   func(*lesson.Lesson, *float64) // nil for the default
+}
+
+// NewLessonForm is a form filled in from a lesson.
+func NewLessonForm(l lesson.Lesson) *LessonForm {
+	f := &LessonForm{before: l, title: widget.NewEntry()}
+	f.title.SetText(l.Title)
+	names := make([]string, len(game.Formats))
+	for i, m := range game.Formats {
+		names[i] = m.String()
+	}
+	f.format = widget.NewSelect(names, nil)
+	f.format.SetSelectedIndex(int(l.Scoring.Format))
+	f.ball = widget.NewSelect(words.Balls(), nil)
+	f.ball.SetSelectedIndex(map[bool]int{false: 0, true: 1}[l.Conditions.Indoor])
+	f.fields = fieldsOf(l)
+	form := container.New(layout.NewFormLayout(),
+		widget.NewLabel("Title"), f.title, widget.NewLabel("Scoring"), f.format, widget.NewLabel("Ball"), f.ball)
+	for _, v := range f.fields {
+		form.Add(widget.NewLabel(v.name))
+		form.Add(v.entry)
+	}
+	f.Box = form
+	return f
+}
+
+func fieldsOf(l lesson.Lesson) []field {
+	zero := func(v *float64) float64 {
+		if v == nil {
+			return 0
+		}
+		return *v
+	}
+	c := l.Conditions
+	return []field{
+		newField("Points that win", "11", float64(l.Scoring.To), func(l *lesson.Lesson, v *float64) { l.Scoring.To = int(zero(v)) }),
+		newField("Run-off behind the baseline (ft)", "8", float64(l.Venue.BehindBaseline), func(l *lesson.Lesson, v *float64) { l.Venue.BehindBaseline = units.Feet(zero(v)) }),
+		newField("Run-off beside the sideline (ft)", "5", float64(l.Venue.BesideSideline), func(l *lesson.Lesson, v *float64) { l.Venue.BesideSideline = units.Feet(zero(v)) }),
+		newField("Height above the sea (m)", "0", float64(c.Altitude), func(l *lesson.Lesson, v *float64) { l.Conditions.Altitude = units.Metres(zero(v)) }),
+		newField("Temperature (°C)", "15 at the sea", zero(c.Temperature), func(l *lesson.Lesson, v *float64) { l.Conditions.Temperature = v }),
+		newField("Wind to the right (m/s)", "0", float64(c.WindX), func(l *lesson.Lesson, v *float64) { l.Conditions.WindX = units.MetresPerSecond(zero(v)) }),
+		newField("Wind to the far end (m/s)", "0", float64(c.WindY), func(l *lesson.Lesson, v *float64) { l.Conditions.WindY = units.MetresPerSecond(zero(v)) }),
+	}
+}
+
+func newField(name, usual string, v float64, set func(*lesson.Lesson, *float64)) field {
+	e := widget.NewEntry()
+	e.SetPlaceHolder(usual)
+	if v != 0 {
+		e.SetText(strconv.FormatFloat(v, 'g', -1, 64))
+	}
+	return field{name, e, set}
+}
+
+// Lesson is the lesson as the form has it, or what is wrong with the form.
+func (f *LessonForm) Lesson() (lesson.Lesson, error) {
+	l := f.before
+	l.Title = shortened(f.title.Text, lesson.MaxTitle)
+	l.Scoring.Format = game.Formats[f.format.SelectedIndex()]
+	l.Conditions.Indoor = f.ball.SelectedIndex() == 1
+	for _, v := range f.fields {
+		if strings.TrimSpace(v.entry.Text) == "" {
+			v.set(&l, nil)
+			continue
+		}
+		x, err := number(v.entry.Text)
+		if err != nil {
+			return f.before, fmt.Errorf("%s: %w", v.name, err)
+		}
+		v.set(&l, &x)
+	}
+	if problems := lesson.Validate(l); len(problems) > 0 {
+		return f.before, fmt.Errorf("%s: %s", strings.TrimPrefix(problems[0].Pointer, "/"), problems[0].Text)
+	}
+	return l, nil
+}
