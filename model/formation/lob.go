@@ -1,7 +1,9 @@
 package formation
 
 import (
+	"homeside/model/court"
 	"homeside/model/lesson"
+	"homeside/model/rally"
 	"homeside/model/units"
 )
 
@@ -23,11 +25,19 @@ func (w *writer) lobShot() int {
 
 // lob adds the lob, where it is not the third itself, and the answer to it.
 func (w *writer) lob() {
-	team, half := w.s.Team, halfMiddle*w.endHalf(w.filler())
+	team := w.s.Team
 	if w.s.Serves() {
-		w.p.Shots = append(w.p.Shots, w.s.hit(w.receiver, lesson.Lob, w.s.at(team, half, lobDeep)))
+		w.p.Shots = append(w.p.Shots, w.s.hit(w.receiver, lesson.Lob, w.overFiller()))
 	}
 	w.p.Shots = append(w.p.Shots, w.s.hit(w.filler(), lesson.Lob, w.s.at(team.Other(), 0, lobDeep)))
+}
+
+// overFiller is where the lob lands: on the forehand side of the lane in which
+// the one who fills in runs straight back.
+func (w *writer) overFiller() court.Point {
+	id := w.filler()
+	lane := w.s.at(id.Team(), halfMiddle*w.endHalf(id), lobDeep)
+	return lane.Add(w.s.Lesson.Player(id).Hand.Forehand(id.Team().Facing()).Times(float64(rally.PaddleSide)))
 }
 
 // runLob: the one who is lobbed turns, runs and turns again to strike.

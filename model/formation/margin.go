@@ -12,7 +12,7 @@ import (
 // when the return bounces, receivers are set when the third comes; who poaches
 // gets to the ball and the partner, by the end, to the other half.
 func (w *writer) margin(r *rally.Rally, id game.Player) (least units.Seconds, ok bool) {
-	if w.poacher() == id {
+	if w.volleyer() == id {
 		least, ok = w.toVolley(r, id), true
 	}
 	t, until := r.Tracks[id], r.TimeAt(w.deadline())
@@ -33,7 +33,7 @@ func (w *writer) deadline() lesson.Anchor {
 	switch {
 	case w.s.Serves():
 		return event(1, lesson.Bounce)
-	case w.poacher() != nobody:
+	case w.volleyer() != nobody:
 		return after(event(fourth, lesson.Bounce), walkInTime)
 	}
 	return w.deadlineOfReturn()
@@ -42,11 +42,14 @@ func (w *writer) deadline() lesson.Anchor {
 // nobody is no player.
 const nobody game.Player = 255
 
-// poacher is who goes for a volley.
-func (w *writer) poacher() game.Player {
+// volleyer is who of the pair goes for a volley: a poacher, or the runner at whom
+// the third is driven.
+func (w *writer) volleyer() game.Player {
 	switch {
 	case w.s.Lob:
 		return nobody
+	case w.s.Third == DriveAtRunner && !w.s.Serves():
+		return w.receiver
 	case w.poachesThird():
 		return w.receiver.Partner()
 	case w.poachesFourth():

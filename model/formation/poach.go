@@ -1,6 +1,8 @@
 package formation
 
 import (
+	"slices"
+
 	"homeside/model/court"
 	"homeside/model/game"
 	"homeside/model/lesson"
@@ -34,6 +36,9 @@ func (w *writer) more() {
 	switch {
 	case w.s.Lob:
 		w.lob()
+	case w.s.Third == DriveAtRunner:
+		w.meet(third, 0)
+		w.p.Shots = append(w.p.Shots, lesson.Shot{By: w.receiver, Aim: w.s.at(w.serving, 0, driveDeep), Intent: lesson.Apex(blockHeight)})
 	case w.poachesThird():
 		w.p.Shots[third] = w.s.hit(w.thirdBy(), lesson.Drive, w.s.at(mate.Team(), poachAside, driveDeep))
 		w.meet(third, 0)
@@ -65,9 +70,13 @@ func (w *writer) runPoachThird() {
 	w.add(mate, stand(contact, w.p.AtServe(mate).Place))
 	w.add(mate, w.carryOn(mate, volley, end))
 
-	on := stand(contact, w.onTheWay(back, contact))
-	on.Through = true
-	w.add(back, on, w.cover(back, on, end))
+	way := w.p.Tracks[back] // three places keep the receiver at the pace of the ordinary run: nothing shows
+	for _, at := range [...]lesson.Anchor{event(1, lesson.Net), event(1, lesson.Bounce), contact} {
+		on := stand(at, w.onTheWay(back, at, way))
+		on.Through = true
+		w.add(back, on)
+	}
+	w.add(back, w.cover(back, w.p.Tracks[back][len(w.p.Tracks[back])-1], end))
 }
 
 // carryOn is the run of a poacher, after the volley, into the receiver's half.
@@ -109,9 +118,9 @@ func (w *writer) runPoachFourth() {
 
 // onTheWay is where a receiver who runs to the own side of the kitchen line is
 // at a time.
-func (w *writer) onTheWay(id game.Player, at lesson.Anchor) court.Point {
+func (w *writer) onTheWay(id game.Player, at lesson.Anchor, start []lesson.Keyframe) court.Point {
 	set := w.thirdReaches()
-	return w.runAt(id, at, append(w.p.Tracks[id][:1:1], stand(set, w.ordinaryLine(id, set))))
+	return w.runAt(id, at, append(slices.Clone(start), stand(set, w.ordinaryLine(id, set))))
 }
 
 // runAt is where a player who runs a track is at a time, as run.

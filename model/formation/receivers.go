@@ -16,12 +16,25 @@ func (w *writer) runReceivers() {
 		return
 	}
 	set := w.deadlineOfReturn()
+	if w.s.Third == DriveAtRunner {
+		w.volleysThird(set)
+		return
+	}
 	if w.s.Serves() || !Moves(w.kind) {
 		w.add(back, stand(set, w.ordinaryLine(back, set)))
 		return
 	}
 	w.add(back, stand(set, w.line(back)))
 	w.add(mate, leaving(stand(set, w.line(mate)), w.slides()))
+}
+
+// volleysThird: the receiver takes the third on the run and goes on to the line.
+func (w *writer) volleysThird(set lesson.Anchor) {
+	back, mate := w.receiver, w.receiver.Partner()
+	w.add(back, stand(after(event(fourth, lesson.Bounce), walkInTime), w.line(back)))
+	if Moves(w.kind) && !w.s.Serves() {
+		w.add(mate, leaving(stand(set, w.line(mate)), w.slides()))
+	}
 }
 
 // line is a receiver's place at the kitchen line at the end.
@@ -56,8 +69,8 @@ func (w *writer) slides() lesson.Anchor {
 }
 
 // clearOfBall is how far a return must pass from the partner's middle: half a
-// body and a foot and more, our choice.
-const clearOfBall units.Feet = 2
+// body and a long step, our choice.
+const clearOfBall units.Feet = 3
 
 // inTheLine says whether the return flies past the waiting partner too near.
 func (w *writer) inTheLine() bool {

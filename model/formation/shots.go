@@ -18,6 +18,7 @@ const (
 	lineAside   units.Feet = 8
 	dropDeep    units.Feet = 5
 	driveDeep              = court.Baseline - 6
+	atRunner    units.Feet = 3 // a drive at one who runs up, on the inner side
 	offRunner   units.Feet = 2 // a drive beside one who runs up
 	lobDeep                = court.Baseline - 5
 )
@@ -107,13 +108,9 @@ func (w *writer) third() lesson.Shot {
 	other := w.receiver.Team()
 	switch {
 	case w.s.Third == DriveAtRunner:
-		runner := w.receiver
-		if w.s.Serves() {
-			runner = w.receiver.Partner() // the one who is set; the runner's own half stays the target of the return
-		}
-		return w.s.hit(by, lesson.Drive, w.s.at(other, 3*w.endHalf(runner), driveDeep))
+		return w.s.hit(by, lesson.Drive, w.s.at(other, atRunner*w.endHalf(w.receiver), driveDeep))
 	case w.s.Lob && !w.s.Serves():
-		return w.s.hit(by, lesson.Lob, w.s.at(other, halfMiddle*w.endHalf(w.filler()), lobDeep))
+		return w.s.hit(by, lesson.Lob, w.overFiller())
 	case w.s.Serves() && w.kind != lesson.Poached:
 		return w.s.hit(by, lesson.Drop, w.s.at(other, 2*w.endHalf(w.receiver), dropDeep))
 	}
