@@ -36,6 +36,8 @@ var commands = []func() *cobra.Command{
 	whoCommand,
 	flightCommand,
 	shotCommand,
+	planCommand,
+	signalCommand,
 }
 
 func main() {

@@ -1,11 +1,13 @@
 package plan
 
 import (
+	"cmp"
+	"errors"
 	"fmt"
 	"math"
 	"slices"
 
-	"homeside/model/court"
+	"homeside/model/formation"
 	"homeside/model/game"
 	"homeside/model/lesson"
 	"homeside/model/units"
@@ -16,10 +18,11 @@ type Plan struct {
 	Pair    Pair
 	Win     float64 // the pair's chance to win
 	Rallies float64 // expected
+	Swapped float64 // expected rallies at which the score puts the partners on each other's wanted sides
 	Stacks  float64 // expected rallies in which the pair stacks or switches
 	Feet    [2]units.Feet
 	Rows    []Row   // the table, serving first
-	States  []State // what the game can come to, by score
+	States  []State // what the game can come to, by score; the first is where it begins
 }
 
 // State is one state of the game with its share of the plan. Past deuce a state
@@ -33,7 +36,7 @@ type State struct {
 
 // Of is the plan of a pair from a state on, often Settings.Start. The error says
 // what is wrong: ErrChance, ErrEndless, ErrWants, ErrPolicy, a game that is over,
-// or what the efforts refuse.
+// or what the efforts fail at. Without efforts the table has no costs.
 func Of(start game.State, pair Pair, c Chances, efforts Efforts) (Plan, error) {
 	if err := pair.Check(); err != nil {
 		return Plan{}, fmt.Errorf("plan a game: %w", err)
@@ -68,6 +71,9 @@ func (p *Plan) fill(ch *chain, s solution, efforts Efforts) error {
 	}
 	slices.SortStableFunc(p.States, func(a, b State) int { return byScore(a.State, b.State) })
 	for _, r := range p.Rows {
+		if r.Swapped() {
+			p.Swapped += r.Rallies
+		}
 		if moves(r.Formation) {
 			p.Stacks += r.Rallies
 		}
@@ -112,9 +118,32 @@ func (p Pair) row(sit Situation, s game.State, efforts Efforts) (Row, error) {
 	if efforts == nil {
 		return r, nil
 	}
-	var err error
-	r.Effort, err = efforts.Effort(p, s, r.Formation)
-	return r, err
+	for _, f := range instead(r.Formation) {
+		e, err := efforts.Effort(p, s, f)
+		switch {
+		case err == nil:
+			r.Formation, r.Effort = f, e
+			return r, nil
+		case f == lesson.Ordinary || !errors.Is(err, formation.ErrRefused):
+			return Row{}, err
+		case r.Refused == "":
+			r.Refused = err.Error()
+		}
+	}
+	return r, nil
+}
+
+// instead is a formation and what to play where it is refused, as a stack on
+// the return is where there is no room beside the court.
+func instead(f lesson.Formation) []lesson.Formation {
+	switch f {
+	case lesson.Stacked:
+		return []lesson.Formation{f, lesson.Switched, lesson.Ordinary}
+	case lesson.Switched:
+		return []lesson.Formation{f, lesson.Ordinary}
+	default:
+		return []lesson.Formation{f}
+	}
 }
 
 func (p *Plan) rowOf(sit Situation) int {
@@ -122,14 +151,11 @@ func (p *Plan) rowOf(sit Situation) int {
 	return at
 }
 
-// byScore orders states by the points played, then as they are called.
+// byScore orders states by the points played; those at one score stay in the
+// order in which a game comes to them.
 func byScore(a, b game.State) int {
-	order := func(s game.State) [6]int {
-		score, first := s.Score(), s.Score()[court.Near]
-		return [6]int{score[0] + score[1], first, int(s.Serving()), s.Call().Server, int(s.Server()), int(s.Receiver())}
-	}
-	x, y := order(a), order(b)
-	return slices.Compare(x[:], y[:])
+	x, y := a.Score(), b.Score()
+	return cmp.Or(cmp.Compare(x[0]+x[1], y[0]+y[1]), cmp.Compare(x[0], y[0]))
 }
 
 // StateAt is the plan's state with the same call, servers and sides as s; false

@@ -73,7 +73,11 @@ func TestCompareStarters(t *testing.T) {
 			t.Errorf("near1 wants the %v: better starter %v, %v, %v, want %v", want, got, differs, err, better)
 		}
 	}
-	s, err := CompareStarters(game.Settings{}, pairOf(court.Near, lesson.Either, None()), Chances{1, 0.5}, nil)
+	fixed, err := CompareStarters(game.Settings{Format: game.RallyFixed}, pairOf(court.Far, lesson.WantLeft, Full()), Chances{0.4, 0.4}, nil)
+	if got, differs := fixed.Better(); err != nil || got != game.Far2 || !differs || fixed[1].Swapped != 0 || off(fixed[0].Swapped, fixed[0].Rallies) {
+		t.Errorf("rally-fixed, far1 wants the left: better starter %v, %v, %v, want far2, who then stays on the right", got, differs, err)
+	}
+	s, err := CompareStarters(game.Settings{}, Pair{Team: court.Near, Policy: Full()}, Chances{1, 0.5}, nil)
 	if got, differs := s.Better(); err != nil || differs {
 		t.Errorf("nobody minds: better starter %v, %v, %v, want none", got, differs, err)
 	}

@@ -53,6 +53,7 @@ type Row struct {
 	WantsRight game.Player // who is to end on the right
 	Minds      bool        // false: neither minds, WantsRight says nothing
 	Formation  lesson.Formation
+	Refused    string // why the policy's own formation cannot be played, so that Formation stands in for it; empty if it can
 	Effort
 	Rallies float64 // expected in a game
 }
@@ -64,6 +65,9 @@ func (r Row) EndsRight() game.Player {
 	}
 	return r.Right()
 }
+
+// Swapped says whether the score puts the partners on each other's wanted sides.
+func (r Row) Swapped() bool { return r.Minds && r.Right() != r.WantsRight }
 
 // Wanted says whether the partners end on the sides they want.
 func (r Row) Wanted() bool { return !r.Minds || r.EndsRight() == r.WantsRight }

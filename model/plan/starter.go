@@ -1,8 +1,6 @@
 package plan
 
-import (
-	"homeside/model/game"
-)
+import "homeside/model/game"
 
 // Starters are the plans of one game by who of the pair is its starting server,
 // by number. Who wins is the same in both.
@@ -27,10 +25,12 @@ func CompareStarters(set game.Settings, pair Pair, c Chances, efforts Efforts) (
 // alike is how close two expectations are, relative to them, that differ by rounding only.
 const alike = 1e-9
 
-// Better is the starter with whom the pair stacks less or, if that is the same,
-// runs less; false if neither.
+// Better is the starter with whom the score puts the partners less often on each
+// other's sides or, if that is the same, with whom they stack less or else run
+// less; false if neither.
 func (s Starters) Better() (game.Player, bool) {
-	for _, cost := range [2]func(Plan) float64{
+	for _, cost := range [3]func(Plan) float64{
+		func(p Plan) float64 { return p.Swapped },
 		func(p Plan) float64 { return p.Stacks },
 		func(p Plan) float64 { return float64(p.Feet[0] + p.Feet[1]) },
 	} {
