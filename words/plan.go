@@ -35,7 +35,7 @@ func PlanRow(p plan.Plan, r plan.Row) string {
 	}
 	said = append(said, fmt.Sprintf("%s %s, %s %s", l.NameOf(one), wholeFeet(r.Feet[0]), l.NameOf(two), wholeFeet(r.Feet[1])))
 	if r.Margin != nil {
-		said = append(said, spare(*r.Margin))
+		said = append(said, marginWords(*r.Margin))
 	}
 	if r.Legal != nil && !*r.Legal {
 		said = append(said, "against the rules")
@@ -61,8 +61,8 @@ func bothSides(l lesson.Lesson, right game.Player) string {
 	return fmt.Sprintf("%s right, %s left", l.NameOf(right), l.NameOf(right.Partner()))
 }
 
-// spare is the time to spare at the worst deadline.
-func spare(t units.Seconds) string {
+// marginWords is the time to spare at the worst deadline.
+func marginWords(t units.Seconds) string {
 	if t < 0 {
 		return fmt.Sprintf("%.2f s late", -float64(t))
 	}
