@@ -1,0 +1,55 @@
+package edit
+
+import (
+	"reflect"
+	"testing"
+
+	"homeside/model/lesson"
+	"homeside/model/lesson/lessontest"
+)
+
+// Plays come in where they are put, and every rally keeps the play it was shown
+// by; one shown by none, or by a play that is gone, still is.
+func TestInsertPlays(t *testing.T) {
+	one, two := lesson.Play{Title: "one"}, lesson.Play{Title: "two"}
+	for _, c := range []struct {
+		at    int
+		plays []lesson.Play
+		want  []string // titles
+		shown []int    // by the rallies
+	}{
+		{0, []lesson.Play{one}, []string{"one", "0", "1", "2"}, []int{0, 2, 3, 4, 10}},
+		{1, []lesson.Play{one, two}, []string{"0", "one", "two", "1", "2"}, []int{0, 1, 4, 5, 11}},
+		{3, []lesson.Play{two}, []string{"0", "1", "2", "two"}, []int{0, 1, 2, 3, 10}},
+		{2, nil, []string{"0", "1", "2"}, []int{0, 1, 2, 3, 9}},
+	} {
+		l := shownLesson()
+		got := InsertPlays(l, c.at, c.plays...)
+		for i, want := range c.want {
+			if got.Plays[i].Title != want {
+				t.Errorf("InsertPlays(%d, %d plays): play %d is %q, want %q", c.at, len(c.plays), i, got.Plays[i].Title, want)
+			}
+		}
+		if len(got.Plays) != len(c.want) {
+			t.Errorf("InsertPlays(%d, %d plays) has %d plays, want %d", c.at, len(c.plays), len(got.Plays), len(c.want))
+		}
+		for i, want := range c.shown {
+			if r := got.Match.Rallies[i]; r.Play != want {
+				t.Errorf("InsertPlays(%d, %d plays): rally %d is shown by play %d, want %d", c.at, len(c.plays), i, r.Play, want)
+			}
+		}
+		if !reflect.DeepEqual(l, shownLesson()) {
+			t.Errorf("InsertPlays(%d, %d plays) changed the lesson it was given", c.at, len(c.plays))
+		}
+	}
+}
+
+// shownLesson has three plays and five rallies: shown by none, by each, and by one that is gone.
+func shownLesson() lesson.Lesson {
+	l := lessontest.Long(3)
+	for i, title := range []string{"0", "1", "2"} {
+		l.Plays[i].Title = title
+	}
+	l.Match.Rallies = []lesson.MatchRally{{}, {Play: 1}, {Play: 2}, {Play: 3}, {Play: 9}}
+	return l
+}
