@@ -34,6 +34,7 @@ var commands = []func() *cobra.Command{
 	runCommand,
 	scoreCommand,
 	whoCommand,
+	formationCommand,
 	flightCommand,
 	shotCommand,
 	planCommand,

@@ -53,7 +53,7 @@ func (s Situation) offCourt() (units.Feet, bool) {
 func (s Situation) besideServer() units.Feet {
 	legs := s.Lesson.Player(s.State.Server()).Legs()
 	along, _ := s.room()
-	return min(stackAside+(legs.Arm+legs.Paddle).Feet()+clearSwing, along)
+	return min(rounded(stackAside+(legs.Arm+legs.Paddle).Feet()+clearSwing), along)
 }
 
 // stand is a place at an anchor, facing the net.

@@ -41,7 +41,7 @@ func (w *writer) write() (*rally.Rally, error) {
 		Lead:      lesson.DefaultLead,
 		Situation: lesson.Situation{Call: w.s.State.Call(), Serving: w.serving},
 	}
-	w.p.Title = fmt.Sprintf("%v: %v, %v %s from the %v", w.s.State.Call(), w.kind, w.s.Lead(), verb(w.s.Serves()), w.s.State.From())
+	w.p.Title = fmt.Sprintf("%v: %v, %v %s from the %v", w.s.State.Call(), w.kind, w.s.Lesson.NameOf(w.s.Lead()), verb(w.s.Serves()), w.s.State.From())
 	if front, ok := w.s.front(w.kind); ok {
 		w.p.Front = &front
 	}
