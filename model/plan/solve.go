@@ -74,7 +74,7 @@ func (ch *chain) leave(b *block, members, place []int, win []float64, team court
 	}
 	b.values(v)
 	for i, n := range members {
-		win[n] = v[i]
+		win[n] = min(v[i], 1) // never more, by rounding
 	}
 }
 

@@ -25,14 +25,14 @@ func (a Advice) String() string { return adviceNames[a&3] }
 // Advice is the mix in one word.
 func (m Mix) Advice() Advice {
 	switch {
-	case m.Switch <= 0:
+	case m.Saddle && m.Switch == 0:
 		return AlwaysStay
+	case m.Saddle:
+		return AlwaysSwitch
 	case m.Switch <= 0.5:
 		return MostlyStay
-	case m.Switch < 1:
-		return MostlySwitch
 	default:
-		return AlwaysSwitch
+		return MostlySwitch
 	}
 }
 

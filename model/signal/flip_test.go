@@ -100,9 +100,15 @@ func TestFlipRallies(t *testing.T) {
 }
 
 func TestAdvice(t *testing.T) {
-	for often, want := range map[float64]Advice{0: AlwaysStay, 0.2: MostlyStay, 0.5: MostlyStay, 0.51: MostlySwitch, 1: AlwaysSwitch} {
-		if got := (Mix{Switch: often}).Advice(); got != want {
-			t.Errorf("advice to switch %v of the time: %v, want %v", often, got, want)
+	for _, c := range []struct {
+		mix  Mix
+		want Advice
+	}{
+		{Mix{Switch: 0, Saddle: true}, AlwaysStay}, {Mix{Switch: 0.2}, MostlyStay}, {Mix{Switch: 0.5}, MostlyStay},
+		{Mix{Switch: 0.51}, MostlySwitch}, {Mix{Switch: 1, Saddle: true}, AlwaysSwitch},
+	} {
+		if got := c.mix.Advice(); got != c.want {
+			t.Errorf("advice of %+v: %v, want %v", c.mix, got, c.want)
 		}
 	}
 }
