@@ -64,6 +64,31 @@ func TestStacksByHand(t *testing.T) {
 	}
 }
 
+// Computed once apart from this program: a short Python program with its own
+// rules of the game follows the chances of all states from rally to rally.
+// Full stack, near1 wants the left.
+func TestStacksApart(t *testing.T) {
+	for _, c := range []struct {
+		n                    int
+		ch                   Chances
+		first                court.End
+		starter              game.Player
+		win, rallies, stacks float64
+	}{
+		{11, Chances{0.5, 0.5}, court.Near, game.Near1, 0.499999997522, 34.960669712732, 19.135752583389},
+		{11, Chances{0.5, 0.5}, court.Near, game.Near2, 0.499999997522, 34.960669712732, 15.824917129344},
+		{11, Chances{0.44, 0.47}, court.Near, game.Near1, 0.416167232150, 38.636611651057, 21.136521046114},
+		{15, Chances{0.44, 0.5}, court.Far, game.Near2, 0.314276222196, 51.608588708316, 23.574333641321},
+	} {
+		set := game.Settings{To: c.n, First: c.first, Starters: [2]game.Player{c.starter, game.Far1}}
+		p := mustPlan(t, set, pairOf(court.Near, lesson.WantLeft, Full()), c.ch)
+		if off(p.Win, c.win) || off(p.Rallies, c.rallies) || off(p.Stacks, c.stacks) {
+			t.Errorf("to %d, %v, %v first, %v starts: win %.12f, rallies %.12f, stacks %.12f, want %v, %v, %v",
+				c.n, c.ch, c.first, c.starter, p.Win, p.Rallies, p.Stacks, c.win, c.rallies, c.stacks)
+		}
+	}
+}
+
 // With certain servers the better starter is the one who belongs at even where
 // he or she wants to be.
 func TestCompareStarters(t *testing.T) {
