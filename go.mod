@@ -6,6 +6,7 @@ require (
 	fyne.io/fyne/v2 v2.7.3
 	github.com/fogleman/gg v1.3.0
 	github.com/go-json-experiment/json v1.27.2
+	github.com/go-pdf/fpdf v0.9.0
 	github.com/icza/mjpeg v0.0.0-20220812133530-f79265a232f2
 	github.com/spf13/cobra v1.10.2
 	golang.org/x/image v0.48.0
