@@ -61,19 +61,24 @@ func (s *Session) Redo() {
 }
 
 // showChange shows the play that differs from what it was, so that undo and
-// redo never change one that is out of sight.
+// redo never change one that is out of sight. Where plays have gone it shows the
+// one before them, where some have come the first.
 func (s *Session) showChange(before lesson.Lesson) {
 	after := s.history.Lesson()
 	same := func(i int) bool { return reflect.DeepEqual(before.Plays[i], after.Plays[i]) }
 	n := min(len(before.Plays), len(after.Plays))
-	if s.play < n && !same(s.play) {
+	if len(before.Plays) == len(after.Plays) && s.play < n && !same(s.play) {
 		return
 	}
-	for i := range n {
-		if !same(i) {
-			s.play = i
-			return
-		}
+	first := 0
+	for first < n && same(first) {
+		first++
+	}
+	switch {
+	case first < len(after.Plays) && len(after.Plays) >= len(before.Plays):
+		s.play = first
+	case len(after.Plays) < len(before.Plays):
+		s.play = max(first-1, 0)
 	}
 }
 
@@ -96,6 +101,7 @@ func (s *Session) Saved(path string) {
 func (s *Session) refresh() {
 	s.forget()
 	s.play = min(s.play, max(len(s.history.Lesson().Plays)-1, 0))
+	s.compare.follow(len(s.history.Lesson().Plays))
 	s.followMatch()
 	s.clampNow()
 	s.touch()

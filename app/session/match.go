@@ -225,6 +225,7 @@ func (s *Session) TakeBackRally() {
 func (s *Session) doMatch(name string, l lesson.Lesson, i int) {
 	s.draft = nil
 	s.history = s.history.Do(name, l)
+	s.compare.of = len(l.Plays) // they come behind the last
 	s.forget()
 	s.goTo(i)
 	s.touch()

@@ -20,6 +20,7 @@ type Session struct {
 	speed   float64
 	walk    walk // through the match
 	checked checked
+	compare compare // with another play
 
 	selected game.Player // whose card is shown
 
@@ -49,7 +50,7 @@ func (s *Session) load(l lesson.Lesson, path string) {
 	s.history, s.path, s.draft, s.play, s.playing = edit.Begin(l), path, nil, 0, false
 	s.forget()
 	s.now = 0
-	s.walk = walk{rallies: len(l.Match.Rallies)}
+	s.walk, s.compare = walk{rallies: len(l.Match.Rallies)}, compare{}
 	s.walkToPlay()
 }
 
@@ -99,6 +100,7 @@ func (s *Session) SelectPlay(i int) {
 		return
 	}
 	s.Cancel()
+	s.compare.swap(i, s.play)
 	s.play, s.now, s.playing = i, 0, false
 	s.forget()
 	s.walkToPlay()
@@ -110,6 +112,7 @@ func (s *Session) forget() {
 	s.solved, s.problem = nil, nil
 	s.walk.game, s.walk.problem = nil, nil
 	s.checked = checked{}
+	s.compare.forget()
 	s.revision++
 }
 
