@@ -31,10 +31,15 @@ func (s Situation) check(k Kind) error {
 	if k == lesson.FormationUnsaid || int(k) >= len(lesson.Formations) {
 		return refuse("formation %q: want ordinary, stack, switch, stay or poach", k)
 	}
-	if err := s.checkWants(k); err != nil {
-		return err
+	if s.Lob && s.Third == DriveAtRunner || k == lesson.Poached && (s.Lob || s.Third == DriveAtRunner) {
+		return refuse("one ball cannot be played in two ways: choose the drive, the lob or the poach")
 	}
-	return s.checkFront(k)
+	for _, check := range [...]func(Kind) error{s.checkWants, s.checkFront, s.checkRoom} {
+		if err := check(k); err != nil {
+			return err
+		}
+	}
+	return nil
 }
 
 // checkWants: partners cannot end on one side, and who stands on the wanted side
@@ -53,6 +58,19 @@ func (s Situation) checkWants(k Kind) error {
 		if want, ok := sideOf(s.Want(id)); ok && want == s.State.SideOf(id) {
 			return refuse("%v already stands on the %v, where %v wants to be: no need to %v", id, want, id, k)
 		}
+	}
+	return nil
+}
+
+// checkRoom: a stacked receiver's partner needs room beside the court, partners
+// who cross on the serve room behind it.
+func (s Situation) checkRoom(k Kind) error {
+	_, behind := s.room()
+	if _, ok := s.offCourt(); k == lesson.Stacked && !s.Serves() && !ok {
+		return refuse("no room to stand beside the court for a stack on the return: switch instead")
+	}
+	if k == lesson.Switched && s.Serves() && behind < serverBehind+passApart {
+		return refuse("no room behind the baseline for the partner to pass behind the server: stack instead")
 	}
 	return nil
 }

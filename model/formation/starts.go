@@ -22,7 +22,7 @@ func (w *writer) starts() {
 	if stacked && !w.s.Serves() {
 		mate, _ = w.s.offCourt()
 	}
-	w.start(w.receiver.Team(), w.receives(), receiveBehind, mate, atKitchen)
+	w.start(w.receiver.Team(), halfMiddle, receiveBehind, mate, atKitchen) // in the middle of the service court, whatever serve comes
 }
 
 func (w *writer) start(team court.End, along, behind, mateAlong, mateBehind units.Feet) {
@@ -30,10 +30,7 @@ func (w *writer) start(team court.End, along, behind, mateAlong, mateBehind unit
 	if team != w.serving {
 		lead = w.receiver
 	}
-	w.add(lead, stand(serveContact, w.s.at(team, along, behind)))
-	w.add(lead.Partner(), stand(serveContact, w.s.at(team, mateAlong, mateBehind)))
+	_, room := w.s.room()
+	w.add(lead, stand(serveContact, w.s.at(team, along, min(behind, max(room, serverBehind)))))
+	w.add(lead.Partner(), stand(serveContact, w.s.at(team, mateAlong, min(mateBehind, max(room, serverBehind)))))
 }
-
-// receives is how far from the centreline the receiver waits: in the middle of
-// the service court, whatever serve comes.
-func (w *writer) receives() units.Feet { return halfMiddle }

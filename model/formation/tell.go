@@ -55,17 +55,13 @@ var Uses = [...]Use{NeverShows, AfterTheyHit, TooLateToUse, InTimeToUse, ShowsAt
 type Sign struct {
 	Shows  bool
 	At     units.Seconds // on the plays' clock, 0 the serve's contact
-	Before units.Seconds // the opponents' contact; below 0 after it
+	Before units.Seconds // the opponents' contact that it tells about; below 0 after it
 	Use    Use
 	Who    game.Player // who shows it
 }
 
 // Tell is where two plays with the same look give themselves away.
-type Tell struct {
-	Contact units.Seconds // the opponents' first contact after the pair's own
-	Place   Sign
-	Facing  Sign
-}
+type Tell struct{ Place, Facing Sign }
 
 // How finely the plays are looked at, and how far the moment is closed in on.
 const (
@@ -74,39 +70,42 @@ const (
 )
 
 // TellOf is the first moment at which the places, as run, of a pair differ
-// between two plays, and likewise the facings, against the opponents' contact in
-// the first play.
+// between two plays, and likewise the facings, against the opponents' contacts
+// in the first play.
 func TellOf(a, b *rally.Rally, team court.End, o TellOptions) Tell {
 	o = o.orUsual()
-	t := Tell{Contact: contactAfter(a, team)}
-	t.Place = t.sign(a, b, team, o, func(p, q rally.Pose) bool { return p.Place.Distance(q.Place) > o.Apart })
-	t.Facing = t.sign(a, b, team, o, func(p, q rally.Pose) bool {
+	place := func(p, q rally.Pose) bool { return p.Place.Distance(q.Place) > o.Apart }
+	facing := func(p, q rally.Pose) bool {
 		return math.Abs(math.Remainder(float64(p.Facing-q.Facing), 360)) > float64(o.Turned)
-	})
-	return t
+	}
+	return Tell{signOf(a, b, team, o, place), signOf(a, b, team, o, facing)}
 }
 
-// contactAfter is when the opponents first strike after the pair has; the end of
-// a play in which they do not.
-func contactAfter(r *rally.Rally, team court.End) units.Seconds {
-	struck := false
+// contactAbout is the opponents' contact that a sign tells about: the first after
+// the pair's last own contact before it or, where there is none yet, after the
+// pair's first. In a play in which they do not strike it is the end.
+func contactAbout(r *rally.Rally, team court.End, at units.Seconds) units.Seconds {
+	struck, contact := false, r.To
 	for _, s := range r.Strokes {
-		if s.By.Team() == team {
-			struck = true
-		} else if struck {
-			return s.At
+		switch own := s.By.Team() == team; {
+		case own && struck && s.At > at:
+			return contact
+		case own:
+			struck, contact = true, r.To
+		case struck && contact == r.To:
+			contact = s.At
 		}
 	}
-	return r.To
+	return contact
 }
 
-// sign is the first moment at which a player of the pair differs.
-func (t Tell) sign(a, b *rally.Rally, team court.End, o TellOptions, differ func(p, q rally.Pose) bool) (first Sign) {
+// signOf is the first moment at which a player of the pair differs.
+func signOf(a, b *rally.Rally, team court.End, o TellOptions, differ func(p, q rally.Pose) bool) (first Sign) {
 	for n := range 2 {
 		id := game.PlayerOf(team, n+1)
 		shows := func(at units.Seconds) bool { return differ(a.Tracks[id].RunAt(at), b.Tracks[id].RunAt(at)) }
 		if at, ok := firstTime(max(a.From, b.From), max(a.To, b.To), shows); ok && (!first.Shows || at < first.At) {
-			first = Sign{Shows: true, At: at, Before: t.Contact - at, Who: id}
+			first = Sign{Shows: true, At: at, Before: contactAbout(a, team, at) - at, Who: id}
 		}
 	}
 	first.Use = first.use(o.Needs)

@@ -65,8 +65,8 @@ func TestTellIsTheFirstFoot(t *testing.T) {
 	if !tell.Place.Shows || tell.Place.Who != game.Near1 || math.Abs(float64(done.Feet()-1)) > 1e-6 {
 		t.Errorf("shows at %+v after %v ft of the run, want after 1 ft", tell.Place, done.Feet())
 	}
-	if want := runs.Strokes[1].At; tell.Contact != want || tell.Place.Before != want-tell.Place.At {
-		t.Errorf("against the contact at %v, %v before; want the return's at %v", tell.Contact, tell.Place.Before, want)
+	if want := runs.Strokes[1].At; tell.Place.Before != want-tell.Place.At {
+		t.Errorf("shows at %v, %v before they hit; want before the return at %v", tell.Place.At, tell.Place.Before, want)
 	}
 	more := TellOf(runs, still, court.Near, TellOptions{Apart: 2})
 	if !(more.Place.At > tell.Place.At) {
@@ -83,7 +83,7 @@ func TestTellIsTheFirstFoot(t *testing.T) {
 func TestTellByFacing(t *testing.T) {
 	a, b := runner(t, 0.9, 0), runner(t, 0.9, 300)
 	tell := TellOf(a, b, court.Near, TellOptions{})
-	if tell.Facing.Shows != true || tell.Facing.Who != game.Near1 {
+	if !tell.Facing.Shows || tell.Facing.Who != game.Near1 {
 		t.Fatalf("facing: %+v, want near1 to show it", tell.Facing)
 	}
 	p := b.Tracks[game.Near1].RunAt(tell.Facing.At).Facing
@@ -109,5 +109,22 @@ func TestUseOfASign(t *testing.T) {
 	}
 	if got := (Sign{Shows: true, At: 1, Before: 0.31}).use(0.2); got != InTimeToUse {
 		t.Errorf("with 0.2 s: %v, want in time to use", got)
+	}
+}
+
+// The serve, return and third of near, far and near at 0, 1 and 2 s, then a
+// fourth at 3 s.
+func TestContactAbout(t *testing.T) {
+	r := &rally.Rally{To: 5, Strokes: []rally.Stroke{{By: game.Near1, At: 0}, {By: game.Far1, At: 1}, {By: game.Near2, At: 2}, {By: game.Far2, At: 3}}}
+	for _, c := range []struct {
+		team     court.End
+		at, want units.Seconds
+	}{
+		{court.Near, -1, 1}, {court.Near, 0.5, 1}, {court.Near, 1.5, 1}, {court.Near, 2.5, 3}, {court.Near, 4, 3},
+		{court.Far, -1, 2}, {court.Far, 1.5, 2}, {court.Far, 2.5, 2}, {court.Far, 4, 5},
+	} {
+		if got := contactAbout(r, c.team, c.at); got != c.want {
+			t.Errorf("what the %v team shows at %v s is about the contact at %v s, want %v", c.team, c.at, got, c.want)
+		}
 	}
 }

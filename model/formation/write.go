@@ -58,11 +58,6 @@ func Write(s Situation, k Kind) (Written, error) {
 	if err := s.check(k); err != nil {
 		return Written{}, err
 	}
-	if k == lesson.Stacked && !s.Serves() {
-		if _, ok := s.offCourt(); !ok {
-			return Written{}, refuse("no room to stand beside the court for a stack on the return: switch instead")
-		}
-	}
 	usual, err := writeOnce(s, k, 0)
 	if err != nil {
 		return Written{}, err
