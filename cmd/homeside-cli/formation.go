@@ -116,8 +116,10 @@ func (f *formationFlags) situation() (s formation.Situation, err error) {
 	if s.Serve, err = formation.ParseServeTo(f.serve); err != nil {
 		return s, fmt.Errorf("--serve: %w", err)
 	}
-	for _, e := range court.Ends {
-		s.Lesson.Teams[e].Starter = s.State.Starter(e).Number()
+	for _, id := range game.Players {
+		team := &s.Lesson.Teams[id.Team()]
+		team.Starter = s.State.Starter(id.Team()).Number()
+		team.Players[id.Number()-1].Initials = letters[id]
 	}
 	if s.Front, err = f.inFront(s.Team); err != nil {
 		return s, err
@@ -125,6 +127,9 @@ func (f *formationFlags) situation() (s formation.Situation, err error) {
 	s.Lesson, err = f.wanted(s.Lesson, s.Team)
 	return s, err
 }
+
+// letters are for the players' discs, who have no names here.
+var letters = [4]string{"N1", "N2", "F1", "F2"}
 
 // oneOf says whether a flag has the first of its two values.
 func oneOf(flag, got, first, second string) (bool, error) {

@@ -99,6 +99,9 @@ func TestFormationOut(t *testing.T) {
 			if all := rules.Check(r, l); finding.Faults(all) {
 				t.Errorf("%s: %v", line, all)
 			}
+			if got := l.Player(game.Far1).Letters(); got != "F1" {
+				t.Errorf("%s: far1's disc says %q, want F1", line, got)
+			}
 			lead := r.Strokes[0].By
 			if when == "return" {
 				lead = r.Strokes[1].By
