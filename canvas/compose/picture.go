@@ -23,6 +23,7 @@ type Picture struct {
 	scatter []spread // of the shots that are let scatter
 
 	Findings []finding.Finding // marked on the court; none by default
+	Twin     *rally.Rally      // a play drawn beside it on the same clock; nil draws none
 }
 
 // Show says what is left out of a picture or added to it. The zero value draws
@@ -82,6 +83,7 @@ func (p Picture) MovingIn(l Layout, t units.Seconds) *canvas.Scene {
 	if !p.Show.NoGhosts {
 		p.ghosts(&ground, f)
 	}
+	p.twin(&ground, f)
 	p.players(&ground, f)
 	p.ball(&ground, f)
 	p.marks(&ground, f)

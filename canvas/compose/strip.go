@@ -21,6 +21,7 @@ type Strip struct {
 	Width, Height int        // pixels
 	PxPerPoint    float64
 	NoMargins     bool // leaves out the time to spare
+	Signs         []StripSign
 }
 
 // Parts of the strip in points.
@@ -82,6 +83,7 @@ func (s Strip) Static() *canvas.Scene {
 	for _, id := range game.Players {
 		s.playerLane(&g, id)
 	}
+	s.signs(&g)
 	scene := s.scene(g)
 	scene.Background = s.look().Surface
 	return scene
