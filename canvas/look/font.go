@@ -2,6 +2,7 @@ package look
 
 import (
 	"fmt"
+	"math"
 	"sync"
 
 	"golang.org/x/image/font"
@@ -40,10 +41,7 @@ func (f *Faces) Face(px float64, bold bool) font.Face {
 	if face, ok := f.made[key]; ok {
 		return face
 	}
-	face, err := opentype.NewFace(fonts()[index(bold)], &opentype.FaceOptions{Size: px, DPI: 72, Hinting: font.HintingNone})
-	if err != nil {
-		panic(fmt.Sprintf("built-in font at %v px: %v", px, err)) // NewFace fails on a damaged font only
-	}
+	face := newFace(px, bold)
 	if f.made == nil {
 		f.made = map[faceKey]font.Face{}
 	}
@@ -51,22 +49,63 @@ func (f *Faces) Face(px float64, bold bool) font.Face {
 	return face
 }
 
-// Width is the width of a line of text in units of the em.
+// kerned is a face that kerns in proportion to its size; opentype's own gives
+// the pixels of one size at every size (golang.org/x/image v0.48.0).
+type kerned struct {
+	font.Face
+	font *sfnt.Font
+	size fixed.Int26_6
+	buf  sfnt.Buffer
+}
+
+func newFace(px float64, bold bool) font.Face {
+	f := fonts()[index(bold)]
+	face, err := opentype.NewFace(f, &opentype.FaceOptions{Size: px, DPI: 72, Hinting: font.HintingNone})
+	if err != nil {
+		panic(fmt.Sprintf("built-in font at %v px: %v", px, err)) // NewFace fails on a damaged font only
+	}
+	return &kerned{Face: face, font: f, size: fixed.Int26_6(math.Round(px * 64))}
+}
+
+// Kern implements font.Face.
+func (k *kerned) Kern(a, b rune) fixed.Int26_6 {
+	x, _ := k.font.GlyphIndex(&k.buf, a)
+	y, _ := k.font.GlyphIndex(&k.buf, b)
+	return kern(k.font, &k.buf, x, y, k.size)
+}
+
+func kern(f *sfnt.Font, buf *sfnt.Buffer, a, b sfnt.GlyphIndex, size fixed.Int26_6) fixed.Int26_6 {
+	k, err := f.Kern(buf, a, b, size, font.HintingNone)
+	if err != nil {
+		return 0 // most pairs have none
+	}
+	return k
+}
+
+// Width is the width of a line of text in units of the em before kerning, which
+// most often narrows it: enough to find a text room with.
 func Width(text string, bold bool) float64 {
-	const em = 1000
 	var buf sfnt.Buffer
 	f := fonts()[index(bold)]
-	width := fixed.Int26_6(0)
+	width := 0.0
 	for _, r := range text {
-		g, err := f.GlyphIndex(&buf, r)
-		if err != nil {
-			continue
-		}
-		if a, err := f.GlyphAdvance(&buf, g, fixed.I(em), font.HintingNone); err == nil {
-			width += a
-		}
+		_, a := letter(f, &buf, r)
+		width += a
 	}
-	return float64(width) / 64 / em
+	return width / Em
+}
+
+// letter is a letter's glyph, 0 if the font lacks it, and its advance.
+func letter(f *sfnt.Font, buf *sfnt.Buffer, r rune) (sfnt.GlyphIndex, float64) {
+	g, err := f.GlyphIndex(buf, r)
+	if err != nil {
+		g = 0
+	}
+	a, err := f.GlyphAdvance(buf, g, fixed.I(Em), font.HintingNone)
+	if err != nil {
+		a = 0
+	}
+	return g, float64(a) / 64
 }
 
 func index(bold bool) int {
