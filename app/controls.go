@@ -23,5 +23,6 @@ func (e *Editor) controls() map[string]fyne.CanvasObject {
 	all := e.score.Named()
 	maps.Copy(all, e.match.Named())
 	maps.Copy(all, e.checks.Named())
+	maps.Copy(all, e.plan.Named())
 	return all
 }

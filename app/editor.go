@@ -43,6 +43,8 @@ type Editor struct {
 	shown   int                // the revision the words were made for
 	painted int                // the last revision traced
 	cards   cards
+	plan    *panel.MatchPlan
+	editing *fyne.Container // all of the window that the match plan takes the place of
 	playing bool
 }
 
@@ -63,7 +65,9 @@ func New(a fyne.App, o Options) *Editor {
 	e.status = widget.NewLabel(words.Caution())
 	e.status.Truncation = fyne.TextTruncateEllipsis
 	e.clock = newFrameClock(e.session)
-	e.win.SetContent(e.content())
+	e.plan = e.newMatchPlan()
+	e.editing = container.NewStack(e.content())
+	e.win.SetContent(container.NewStack(e.editing, e.plan.Box))
 	e.win.SetMainMenu(e.menu())
 	e.win.Canvas().SetOnTypedKey(e.key)
 	e.win.SetCloseIntercept(e.quit)
@@ -119,6 +123,7 @@ func (e *Editor) changed() {
 		e.match.Refresh()
 		e.cards.refresh(e.session)
 		e.bought.Refresh()
+		e.plan.Refresh()
 		e.title()
 		e.traceStep()
 	}
@@ -146,6 +151,9 @@ func (e *Editor) title() {
 // say shows a line below the court; while there is nothing to say the caution
 // stands there.
 func (e *Editor) say(text string) {
+	if e.plan != nil {
+		e.plan.Say(text)
+	}
 	if text == "" {
 		text = words.Caution()
 	}
@@ -168,6 +176,12 @@ func (e *Editor) paintedRevision(revision int) {
 
 // key is a key that no widget and no menu has taken.
 func (e *Editor) key(k *fyne.KeyEvent) {
+	if e.plan.Shown() {
+		if k.Name == fyne.KeyEscape {
+			e.plan.Close()
+		}
+		return
+	}
 	switch k.Name {
 	case fyne.KeySpace:
 		e.session.TogglePlay()

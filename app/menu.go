@@ -35,6 +35,8 @@ func (e *Editor) menu() *fyne.MainMenu {
 			item("Play or pause\tSpace", e.session.TogglePlay, nil),
 			item("Next event\tRight", e.session.NextEvent, nil),
 			item("Previous event\tLeft", e.session.PreviousEvent, nil),
+			fyne.NewMenuItemSeparator(),
+			item("Match plan…", e.openMatchPlan, ctrl(fyne.KeyM)),
 		),
 		fyne.NewMenu("View",
 			item("Upright court", func() { e.court.SetTurn(canvas.Upright) }, nil),

@@ -9,11 +9,12 @@ import (
 )
 
 // BarChart is a small chart of lying bars in sections. Each section has a scale
-// of its own from 0; bars below 0 go to the left and have a dashed outline, so
+// of its own from 0 unless they share one; bars below 0 go to the left and have a dashed outline, so
 // that they are told apart also without colour.
 type BarChart struct {
 	Title      string
 	Sections   []BarSection
+	OneScale   bool       // all sections share a scale: their values are of one kind
 	Look       *look.Look // nil means look.Daylight
 	Width      int        // pixels
 	PxPerPoint float64
@@ -66,7 +67,7 @@ func (c BarChart) Scene() *canvas.Scene {
 		id := fmt.Sprintf("%d", i+1)
 		line(&g, lk, id+".title", onPaper(barEdge, down+barHeading-6), canvas.Start, s.Title, true)
 		down += barHeading
-		r := ruler{left: left, right: right, values: valuesOf(s.Bars)}
+		r := ruler{left, right, c.scale(s)}
 		for j, b := range s.Bars {
 			r.bar(&g, lk, fmt.Sprintf("%s.%d", id, j+1), down, b)
 			down += barLine
@@ -90,9 +91,16 @@ func (c BarChart) columns() (left, right canvas.Points) {
 	return left, max(right, left+leastBars)
 }
 
-func valuesOf(bars []Bar) (values []float64) {
-	for _, b := range bars {
-		values = append(values, sound(b.Value))
+// scale is the values that a section's scale has to hold.
+func (c BarChart) scale(s BarSection) (values []float64) {
+	of := []BarSection{s}
+	if c.OneScale {
+		of = c.Sections
+	}
+	for _, s := range of {
+		for _, b := range s.Bars {
+			values = append(values, sound(b.Value))
+		}
 	}
 	return values
 }

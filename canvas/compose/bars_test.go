@@ -36,6 +36,12 @@ func TestBarLengths(t *testing.T) {
 	if late, zero := shapes["bars/2.1"], shapes["bars/2.zero"]; math.Abs(late.right-zero.left) > 1e-9 {
 		t.Errorf("the late bar ends at %.2f, want at the zero line, %.2f", late.right, zero.left)
 	}
+	one := bars()
+	one.OneScale = true
+	shared := extentsOf(one.Scene())
+	if got, want := shared["bars/1.1"].width(), 8*shared["bars/2.2"].width(); math.Abs(got-want) > 1e-9 {
+		t.Errorf("on one scale the bar of 4 is %.3f px, want eight times that of 0.5, %.3f", got, want)
+	}
 	for id, b := range shapes {
 		if !b.within(300, bars().Scene().Height) {
 			t.Errorf("%s is at %+v, want within the chart", id, b)

@@ -1,0 +1,60 @@
+package app
+
+import (
+	"context"
+	"io"
+	"path/filepath"
+
+	"homeside/app/panel"
+	"homeside/export"
+)
+
+// newMatchPlan is the match plan's page; it takes the court's place while it is
+// open, so that menus and undo keep working.
+func (e *Editor) newMatchPlan() *panel.MatchPlan {
+	return panel.NewMatchPlan(e.session, panel.MatchPlanEvents{
+		Close: e.closeMatchPlan, Save: e.askSaveText,
+		Painted: func() {
+			e.traceControls()
+			e.trace.say("painted plan")
+		},
+	})
+}
+
+func (e *Editor) openMatchPlan() {
+	e.court.Cancel()
+	e.session.Pause()
+	e.editing.Hide()
+	e.plan.Open()
+	e.trace.say("match plan open")
+}
+
+func (e *Editor) closeMatchPlan() {
+	e.editing.Show()
+	e.win.Canvas().Unfocus()
+	e.trace.say("match plan closed")
+}
+
+// askSaveText asks for a file and writes a text into it.
+func (e *Editor) askSaveText(name, text string) {
+	path := filepath.Join(filepath.Dir(e.suggestedPath()), name)
+	e.askPath("Save the text", "Save", path, nil, func(path string) {
+		if filepath.Ext(path) == "" {
+			path += ".txt"
+		}
+		e.unlessExists(path, "", func() { e.saveText(path, text) })
+	})
+}
+
+func (e *Editor) saveText(path, text string) {
+	err := export.Save(context.Background(), path, func(w io.Writer) error {
+		_, err := io.WriteString(w, text)
+		return err
+	})
+	if err != nil {
+		e.fail(err, "Nothing was written. Your lesson is unchanged.")
+		return
+	}
+	e.say("Saved " + path)
+	e.trace.say("saved %s", path)
+}

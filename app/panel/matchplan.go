@@ -1,0 +1,289 @@
+package panel
+
+import (
+	"image"
+
+	"fyne.io/fyne/v2"
+	fynecanvas "fyne.io/fyne/v2/canvas"
+	"fyne.io/fyne/v2/container"
+	"fyne.io/fyne/v2/theme"
+	"fyne.io/fyne/v2/widget"
+
+	"homeside/app/session"
+	"homeside/model/court"
+	"homeside/model/game"
+	"homeside/model/plan"
+	"homeside/words"
+)
+
+// MatchPlanEvents are what the match plan's page asks of the window. All may be nil.
+type MatchPlanEvents struct {
+	Close   func()                  // back to the court
+	Save    func(name, text string) // a text to keep in a file
+	Painted func()                  // the page has been painted anew
+}
+
+// MatchPlan is the page of a pair's whole game: what is asked for on top, below
+// it the table, the starters, the signals or the roster of pairs.
+type MatchPlan struct {
+	Box     *fyne.Container
+	session *session.Session
+	events  MatchPlanEvents
+	team    *widget.Select
+	policy  *widget.Select
+	chances [2]*commitEntry
+	served  [2]*widget.Label
+	goal    *widget.Select
+	goals   []goalChoice
+	write   *widget.Button
+	back    *widget.Button
+	line    *widget.Label // what has been done, or what could not be
+	views   *views
+	table   *planTable
+	start   *starters
+	signals *signals
+	pulse   *fynecanvas.Raster
+	made    int // the revision shown
+}
+
+// goalChoice is a goal with whom it is about, nil for nobody.
+type goalChoice struct {
+	goal plan.Goal
+	who  *game.Player
+}
+
+// NewMatchPlan is the match plan's page of a session, hidden until Open.
+func NewMatchPlan(s *session.Session, events MatchPlanEvents) *MatchPlan {
+	p := &MatchPlan{session: s, events: events, line: widget.NewLabel(""), made: -1}
+	p.line.Truncation = fyne.TextTruncateEllipsis
+	p.team = widget.NewSelect(nil, func(string) { p.remake() })
+	p.policy = widget.NewSelect(nil, func(string) { p.remake() })
+	p.goal = widget.NewSelect(nil, func(string) { p.wantFor() })
+	p.goal.PlaceHolder = "What do you want from your sides?"
+	for _, e := range court.Ends {
+		p.chances[e] = newCommitEntry(func(string) { p.remake() })
+		p.chances[e].show("50")
+		p.served[e] = widget.NewLabel("")
+	}
+	p.write = widget.NewButtonWithIcon("Write the whole match", theme.ContentAddIcon(), p.writeMatch)
+	p.back = widget.NewButtonWithIcon("Back to the court", theme.NavigateBackIcon(), p.Close)
+	p.pulse = fynecanvas.NewRaster(func(int, int) image.Image { p.painted(); return image.NewRGBA(image.Rect(0, 0, 1, 1)) })
+	p.table, p.start, p.signals = newPlanTable(p.open), newStarters(), newSignals(s, p.save)
+	p.views = newViews(p.pulse.Refresh, view{"Table", p.table.box}, view{"Starters and margins", p.start.box}, view{"Signals", p.signals.box})
+	p.Box = container.NewBorder(p.asked(), nil, nil, nil, p.views.stack)
+	p.Box.Hide()
+	return p
+}
+
+// asked lays out what is asked for.
+func (p *MatchPlan) asked() fyne.CanvasObject {
+	entry := fyne.NewSize(60, 34)
+	first := container.NewHBox(p.back, beside("Plan for"), container.NewGridWrap(fyne.NewSize(210, 34), p.team),
+		beside("Stack"), container.NewGridWrap(fyne.NewSize(310, 34), p.policy), container.NewGridWrap(fyne.NewSize(300, 34), p.goal))
+	second := container.NewHBox(beside("Rallies won on the own serve, in percent:"))
+	for _, e := range court.Ends {
+		second.Add(container.NewCenter(p.served[e]))
+		second.Add(container.NewGridWrap(entry, p.chances[e]))
+	}
+	second.Add(p.write)
+	third := container.NewBorder(nil, nil, p.views.row, container.NewGridWrap(fyne.NewSize(1, 1), p.pulse), p.line)
+	return container.NewVBox(first, second, third, widget.NewSeparator())
+}
+
+// beside is a word in the middle of a row's height.
+func beside(text string) fyne.CanvasObject { return container.NewCenter(widget.NewLabel(text)) }
+
+// Open shows the page as the lesson is now.
+func (p *MatchPlan) Open() {
+	p.Box.Show()
+	p.remake()
+}
+
+// Shown says whether the page is shown.
+func (p *MatchPlan) Shown() bool { return p.Box.Visible() }
+
+// Close goes back to the court.
+func (p *MatchPlan) Close() {
+	p.Box.Hide()
+	if p.events.Close != nil {
+		p.events.Close()
+	}
+}
+
+// remake makes the page anew, whatever was made before.
+func (p *MatchPlan) remake() {
+	p.made = -1
+	p.Refresh()
+}
+
+// Refresh makes the page again if it is shown and something has changed.
+func (p *MatchPlan) Refresh() {
+	if !p.Box.Visible() || p.made == p.session.Revision() {
+		return
+	}
+	p.made = p.session.Revision()
+	p.relabel()
+	m, err := p.plan()
+	p.tell(err)
+	if err != nil {
+		m = session.MatchPlan{}
+	}
+	enable(p.write, err == nil)
+	p.table.show(m)
+	p.start.show(m)
+	p.signals.show(p.ask().Team)
+	p.pulse.Refresh()
+}
+
+// relabel names the choices after the lesson's teams and players.
+func (p *MatchPlan) relabel() {
+	l := p.session.Lesson()
+	relabel(p.team, []string{l.NameOfTeam(court.Near), l.NameOfTeam(court.Far)}, max(p.team.SelectedIndex(), 0))
+	team := court.End(p.team.SelectedIndex())
+	var policies []string
+	for _, policy := range session.Policies {
+		policies = append(policies, words.Policy(l, team, policy))
+	}
+	relabel(p.policy, policies, max(p.policy.SelectedIndex(), 0))
+	p.goals = goalsOf(plan.Pair{Lesson: l, Team: team})
+	var goals []string
+	for _, g := range p.goals {
+		goals = append(goals, words.Goal(l, g.goal, g.who))
+	}
+	relabel(p.goal, goals, -1)
+	for _, e := range court.Ends {
+		p.served[e].SetText(l.NameOfTeam(e))
+	}
+}
+
+// goalsOf are the goals that lead to sides for a pair.
+func goalsOf(pair plan.Pair) (goals []goalChoice) {
+	one, two := pair.Player(1), pair.Player(2)
+	for _, g := range plan.Goals {
+		about := []*game.Player{&one, &two}
+		if _, err := pair.Wants(g, nil); err == nil {
+			about = []*game.Player{nil}
+		}
+		for _, who := range about {
+			goals = append(goals, goalChoice{g, who})
+		}
+	}
+	return goals
+}
+
+// relabel gives a choice other words and keeps which one is chosen, telling
+// nobody; -1 chooses none.
+func relabel(s *widget.Select, options []string, chosen int) {
+	s.Options, s.Selected = options, ""
+	if chosen >= 0 && chosen < len(options) {
+		s.Selected = options[chosen]
+	}
+	s.Refresh()
+}
+
+// ask is what is asked for; the chances are left out.
+func (p *MatchPlan) ask() session.PlanAsk {
+	return session.PlanAsk{Team: court.End(max(p.team.SelectedIndex(), 0)), Policy: session.Policies[max(p.policy.SelectedIndex(), 0)]}
+}
+
+func (p *MatchPlan) askWithChances() (session.PlanAsk, error) {
+	a := p.ask()
+	for _, e := range court.Ends {
+		var err error
+		if a.Chances[e], err = session.ParsePercent(p.chances[e].Text); err != nil {
+			return a, err
+		}
+	}
+	return a, nil
+}
+
+func (p *MatchPlan) plan() (session.MatchPlan, error) {
+	a, err := p.askWithChances()
+	if err != nil {
+		return session.MatchPlan{}, err
+	}
+	return p.session.MatchPlan(a)
+}
+
+func (p *MatchPlan) writeMatch() {
+	a, err := p.askWithChances()
+	if err == nil {
+		var n int
+		if n, err = p.session.WriteMatch(a); err == nil {
+			p.Say(words.MatchWritten(n))
+			return
+		}
+	}
+	p.tell(err)
+}
+
+func (p *MatchPlan) wantFor() {
+	i := p.goal.SelectedIndex()
+	if i < 0 {
+		return
+	}
+	g := p.goals[i]
+	err := p.session.WantFor(p.ask().Team, g.goal, g.who)
+	p.remake()
+	if err != nil {
+		p.tell(err)
+	}
+}
+
+// open shows the lesson's play of a row on the court.
+func (p *MatchPlan) open(play int) {
+	if play < 0 {
+		p.Say("The lesson has no play of this yet: write the whole match.")
+		return
+	}
+	p.session.SelectPlay(play)
+	p.Close()
+}
+
+func (p *MatchPlan) save(name, text string) {
+	if p.events.Save != nil {
+		p.events.Save(name, text)
+	}
+}
+
+// Say shows a line on the page.
+func (p *MatchPlan) Say(text string) {
+	p.line.Importance = widget.MediumImportance
+	p.line.SetText(text)
+}
+
+func (p *MatchPlan) painted() {
+	if p.events.Painted != nil {
+		p.events.Painted()
+	}
+}
+
+// tell says in one line what could not be; nil says nothing.
+func (p *MatchPlan) tell(err error) {
+	text := ""
+	if err != nil {
+		text = words.Sentence(err)
+	}
+	p.line.Importance = widget.DangerImportance
+	p.line.SetText(text)
+}
+
+// Named are the page's controls by name, for tests of the window.
+func (p *MatchPlan) Named() map[string]fyne.CanvasObject {
+	named := map[string]fyne.CanvasObject{
+		"plan-back": p.back, "plan-write": p.write, "plan-team": p.team, "plan-policy": p.policy, "plan-goal": p.goal,
+		"plan-near": p.chances[court.Near], "plan-far": p.chances[court.Far],
+	}
+	p.views.name(named)
+	p.table.name(named)
+	p.signals.name(named)
+	return named
+}
+
+func enable(b *widget.Button, yes bool) {
+	if yes {
+		b.Enable()
+	} else {
+		b.Disable()
+	}
+}

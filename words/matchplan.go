@@ -1,0 +1,142 @@
+package words
+
+import (
+	"fmt"
+
+	"homeside/model/court"
+	"homeside/model/game"
+	"homeside/model/lesson"
+	"homeside/model/plan"
+	"homeside/model/units"
+)
+
+// Policy is a pair's policy as the trade says it, with who runs in three-quarter.
+func Policy(l lesson.Lesson, team court.End, p plan.Policy) string {
+	switch p {
+	case plan.Full():
+		return "Full: on every serve and return"
+	case plan.Half():
+		return "Half: on the serve only"
+	case plan.HalfReturn():
+		return "Half: on the return only"
+	case plan.None():
+		return "None: play where the score puts you"
+	}
+	for number := 1; number <= 2; number++ {
+		if who := game.PlayerOf(team, number); p == plan.ThreeQuarter(who) {
+			return fmt.Sprintf("Three-quarter: serves, and returns by %s", l.NameOf(who))
+		}
+	}
+	return "A policy of your own"
+}
+
+// Goal is a goal for the sides, with the player it is about if there is one.
+func Goal(l lesson.Lesson, g plan.Goal, x *game.Player) string {
+	name := ""
+	if x != nil {
+		name = l.NameOf(*x)
+	}
+	switch {
+	case g == plan.LessRunning:
+		return "Less running: nobody changes sides"
+	case g == plan.OnTheLeft:
+		return name + " on the left"
+	case g == plan.Hide:
+		return "Hide " + name + ": the partner takes the middle"
+	case x == nil:
+		return "Forehands in the middle"
+	default:
+		return name + "'s forehand in the middle"
+	}
+}
+
+// PlanWhen is when a row of the plan comes up: serving or receiving, and the
+// parity of the pair's own score.
+func PlanWhen(r plan.Row) string {
+	when := "Receiving, "
+	if r.Serving {
+		when = "Serving, "
+	}
+	return when + Parity(r.Score)
+}
+
+// Parity is the parity of a score by the side on which the starting server then stands.
+func Parity(score court.Side) string { return parityWords[score&1] }
+
+// PlanLead is who of the pair serves or receives, and from which side.
+func PlanLead(l lesson.Lesson, r plan.Row) string {
+	return fmt.Sprintf("%s %s, %v", l.NameOf(r.Lead), serveOrReceive(r.Serving), r.From)
+}
+
+// PlanRight is who is left and who right, in the order that the pair sees when it faces the net.
+func PlanRight(l lesson.Lesson, right game.Player) string {
+	return fmt.Sprintf("%s | %s", l.NameOf(right.Partner()), l.NameOf(right))
+}
+
+// PlanWants is where the pair wants to end in a row.
+func PlanWants(l lesson.Lesson, r plan.Row) string {
+	if !r.Minds {
+		return "either"
+	}
+	return PlanRight(l, r.WantsRight)
+}
+
+// PlanMargin is the time to spare at the worst deadline of a row.
+func PlanMargin(r plan.Row) string {
+	if r.Margin == nil {
+		return "not known"
+	}
+	return marginWords(*r.Margin)
+}
+
+// PlanLegal says whether the rules find no fault in a row.
+func PlanLegal(r plan.Row) string {
+	switch {
+	case r.Legal == nil:
+		return "not known"
+	case *r.Legal:
+		return "yes"
+	default:
+		return "no"
+	}
+}
+
+// Feet is a way in feet with one place.
+func Feet(f units.Feet) string { return fmt.Sprintf("%.1f ft", float64(f)) }
+
+// PlanRefused says why a row is not played as the policy has it; empty if it is.
+func PlanRefused(p plan.Plan, r plan.Row) string {
+	if r.Refused == "" {
+		return ""
+	}
+	l := p.Pair.Lesson
+	return fmt.Sprintf("%s, %s: %s. %s.", PlanWhen(r), PlanLead(l, r), Formation(r.Formation), capital(r.Refused))
+}
+
+// Starter says what a game comes to with a starting server.
+func Starter(p plan.Plan, who game.Player) string {
+	l, one, two := p.Pair.Lesson, p.Pair.Player(1), p.Pair.Player(2)
+	return fmt.Sprintf("%s starts: %.1f %% to win, %.2f stacks a game; %s runs %s, %s %s.",
+		l.NameOf(who), 100*p.Win, p.Stacks, l.NameOf(one), wholeFeet(p.Feet[0]), l.NameOf(two), wholeFeet(p.Feet[1]))
+}
+
+// MatchWritten says how many plays have been written into the lesson.
+func MatchWritten(n int) string {
+	switch n {
+	case 0:
+		return "Every play of this plan is in the lesson already."
+	case 1:
+		return "One play added to the lesson."
+	default:
+		return fmt.Sprintf("%d plays added to the lesson.", n)
+	}
+}
+
+// PlanCaution stands under every plan.
+const PlanCaution = "Feet and times are estimates, not instructions to sprint; each rally is taken as independent of the last."
+
+// PlanHeads are the headings of the table's columns.
+func PlanHeads(l lesson.Lesson, team court.End) []string {
+	run := func(number int) string { return l.NameOf(game.PlayerOf(team, number)) + " runs" }
+	return []string{"Own score", "Who, from", "Score: left | right", "Wanted: left | right", "Formation", run(1), run(2), "Worst margin", "Legal", "Rallies", "Play"}
+}
