@@ -5,29 +5,28 @@ import (
 	"image/draw"
 	"math"
 
-	"github.com/fogleman/gg"
-	"golang.org/x/image/font"
+	"github.com/golang/freetype/raster"
 	"golang.org/x/image/math/fixed"
 
 	"homeside/canvas"
-	"homeside/canvas/look"
 )
 
-// Raster draws on an image with gg. It is not safe for two goroutines at once.
+// Raster draws on an image. It is not safe for two goroutines at once.
 type Raster struct {
-	img   *image.RGBA
-	dc    *gg.Context
-	faces *look.Faces
+	img    *image.RGBA
+	ink    ink
+	glyphs glyphs
+
+	line     []placed // what the methods work in, used again
+	straight polylines
+	dashes   polylines
+	spine    raster.Path
 }
 
 var _ canvas.Surface = (*Raster)(nil)
 
 // New is a Raster on img.
-func New(img *image.RGBA) *Raster { return newShared(img, &look.Faces{}) }
-
-func newShared(img *image.RGBA, faces *look.Faces) *Raster {
-	return &Raster{img, gg.NewContextForRGBA(img), faces}
-}
+func New(img *image.RGBA) *Raster { return &Raster{img: img} }
 
 // Scene draws a whole scene on a new image.
 func Scene(s *canvas.Scene) *image.RGBA {
@@ -46,92 +45,108 @@ func (r *Raster) Draw(s *canvas.Scene) {
 
 // Path implements canvas.Surface.
 func (r *Raster) Path(_ canvas.Info, path []canvas.PxStep, s canvas.PxStyle) {
-	r.outline(path, len(s.Dash) > 0)
 	if s.Fill.A > 0 {
-		r.dc.SetColor(s.Fill)
-		r.dc.FillPreserve()
+		r.fill(path, s)
 	}
-	if s.Stroke.A > 0 && s.Width > 0 {
-		r.pen(s)
-		r.dc.StrokePreserve()
+	if s.Stroke.A > 0 && s.Width > 0 && s.Width <= widest {
+		r.stroke(path, s)
 	}
-	r.dc.ClearPath()
 }
 
-func (r *Raster) outline(path []canvas.PxStep, dashed bool) {
-	var corner, start canvas.Px
-	for i, s := range path {
-		switch p := s.P; s.Op {
-		case canvas.Move:
-			corner, start = p[0], p[0]
-			if !dashed {
-				start = seam(path[i:])
-			}
-			r.dc.MoveTo(start.X, start.Y)
-		case canvas.Line:
-			r.dc.LineTo(p[0].X, p[0].Y)
-		case canvas.Curve:
-			r.dc.CubicTo(p[0].X, p[0].Y, p[1].X, p[1].Y, p[2].X, p[2].Y)
-		case canvas.Close:
-			if start != corner {
-				r.dc.LineTo(corner.X, corner.Y)
-			}
-			r.dc.ClosePath()
+// widest is the width in pixels of the widest stroke that is drawn: a wider one
+// is a mistake, and strokes are counted in fixed point.
+const widest = 1e6
+
+func (r *Raster) fill(path []canvas.PxStep, s canvas.PxStyle) {
+	box := reach(path, 0).Intersect(r.img.Rect)
+	if box.Empty() {
+		return
+	}
+	r.straight.flatten(path, false)
+	r.ink.begin(box)
+	r.straight.each(r.ink.outline)
+	r.ink.pour(r.img, s.Fill)
+}
+
+func (r *Raster) stroke(path []canvas.PxStep, s canvas.PxStyle) {
+	box := reach(path, overhang(s)).Intersect(r.img.Rect)
+	if box.Empty() {
+		return
+	}
+	dashed := len(s.Dash) > 0
+	r.straight.flatten(path, !dashed)
+	outlines := &r.straight
+	if dashed {
+		r.dashes.dash(&r.straight, s.Dash)
+		outlines = &r.dashes
+	}
+	r.ink.begin(box)
+	outlines.each(func(outline []canvas.Px) { r.strokeOne(outline, s) })
+	r.ink.pour(r.img, s.Stroke)
+}
+
+// overhang is how far a stroke reaches beyond its path, with what is lost by
+// counting in 64ths.
+func overhang(s canvas.PxStyle) float64 {
+	if s.Stroke.A == 0 || !(s.Width > 0 && s.Width <= widest) {
+		return 0
+	}
+	return s.Width/2 + 1.0/8
+}
+
+// leastStep is the shortest step of a stroke in 64ths of a pixel: joints on
+// shorter ones go astray.
+const leastStep = 8
+
+func (r *Raster) strokeOne(outline []canvas.Px, s canvas.PxStyle) {
+	last := fixed.Point26_6{}
+	r.spine = r.spine[:0]
+	for i, p := range outline {
+		f := fixed.Point26_6{X: toFixed(p.X), Y: toFixed(p.Y)}
+		if i == 0 {
+			r.spine.Start(f)
+		} else if step := f.Sub(last); max(step.X, -step.X)+max(step.Y, -step.Y) <= leastStep && i < len(outline)-1 {
+			continue
+		} else {
+			r.spine.Add1(f)
 		}
+		last = f
 	}
-}
-
-// seam is where to begin an outline: the middle of the first side of a closed
-// one. gg ends a closed outline in two caps, which leave a notch at a corner and
-// fit together on a side.
-func seam(path []canvas.PxStep) canvas.Px {
-	start := path[0].P[0]
-	if len(path) < 2 || path[1].Op != canvas.Line {
-		return start
-	}
-	for _, s := range path[1:] {
-		switch s.Op {
-		case canvas.Move:
-			return start
-		case canvas.Close:
-			next := path[1].P[0]
-			return canvas.Px{X: (start.X + next.X) / 2, Y: (start.Y + next.Y) / 2}
-		}
-	}
-	return start
-}
-
-func (r *Raster) pen(s canvas.PxStyle) {
-	r.dc.SetColor(s.Stroke)
-	r.dc.SetLineWidth(s.Width)
-	r.dc.SetDash(s.Dash...)
+	caps, joints := raster.ButtCapper, raster.BevelJoiner
 	if s.Round {
-		r.dc.SetLineCapRound()
-		r.dc.SetLineJoinRound()
-	} else {
-		r.dc.SetLineCapButt()
-		r.dc.SetLineJoinBevel()
+		caps, joints = raster.RoundCapper, raster.RoundJoiner
 	}
+	raster.Stroke(stroked{&r.ink}, r.spine, toFixed(s.Width), caps, joints)
+	r.ink.close()
 }
 
 // Text implements canvas.Surface. Glyphs stand at fractions of a pixel, so that
 // moving letters do not jitter.
 func (r *Raster) Text(_ canvas.Info, t canvas.PxText) {
-	face := r.faces.Face(t.Size, t.Bold)
-	d := font.Drawer{Dst: r.img, Src: image.NewUniform(t.Colour), Face: face}
-	d.Dot = fixed.Point26_6{X: toFixed(t.At.X) - shift(t.Align, d.MeasureString(t.Text)), Y: toFixed(t.At.Y)}
-	d.DrawString(t.Text)
-}
-
-func shift(a canvas.Align, width fixed.Int26_6) fixed.Int26_6 {
-	switch a {
-	case canvas.Start:
-		return 0
-	case canvas.Finish:
-		return width
-	default:
-		return width / 2
+	r.line = r.glyphs.lay(r.line[:0], t)
+	for _, p := range r.line {
+		blend(r.img, p.box, p.mask, t.Colour)
 	}
 }
 
-func toFixed(v float64) fixed.Int26_6 { return fixed.Int26_6(math.Round(v * 64)) }
+// reach is the box round a path and a margin on all sides, in whole pixels.
+func reach(path []canvas.PxStep, margin float64) image.Rectangle {
+	low, high := canvas.Px{X: math.Inf(1), Y: math.Inf(1)}, canvas.Px{X: math.Inf(-1), Y: math.Inf(-1)}
+	for _, s := range path {
+		n := 1
+		switch s.Op {
+		case canvas.Curve:
+			n = 3
+		case canvas.Close:
+			n = 0
+		}
+		for _, p := range s.P[:n] {
+			low = canvas.Px{X: min(low.X, p.X), Y: min(low.Y, p.Y)}
+			high = canvas.Px{X: max(high.X, p.X), Y: max(high.Y, p.Y)}
+		}
+	}
+	if low.X > high.X {
+		return image.Rectangle{}
+	}
+	return image.Rect(int(math.Floor(low.X-margin)), int(math.Floor(low.Y-margin)), int(math.Ceil(high.X+margin)), int(math.Ceil(high.Y+margin)))
+}

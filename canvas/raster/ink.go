@@ -1,0 +1,163 @@
+package raster
+
+import (
+	"image"
+	"image/color"
+	"image/draw"
+	"math"
+
+	"github.com/golang/freetype/raster"
+	"golang.org/x/image/math/fixed"
+	"golang.org/x/image/vector"
+
+	"homeside/canvas"
+)
+
+// ink fills outlines inside a box of a picture. Winding is not zero inside.
+type ink struct {
+	area vector.Rasterizer
+	box  image.Rectangle
+	mask image.Alpha
+	pen  canvas.Px // from the box's corner
+	from canvas.Px // where the outline began
+}
+
+func (k *ink) begin(box image.Rectangle) {
+	k.box = box
+	k.area.Reset(box.Dx(), box.Dy())
+}
+
+// pour draws what was added on img in a colour.
+func (k *ink) pour(img *image.RGBA, c color.NRGBA) {
+	size := k.area.Bounds()
+	if n := size.Dx() * size.Dy(); n > cap(k.mask.Pix) {
+		k.mask.Pix = make([]byte, n)
+	}
+	k.mask = image.Alpha{Pix: k.mask.Pix[:size.Dx()*size.Dy()], Stride: size.Dx(), Rect: size}
+	k.area.DrawOp = draw.Src
+	k.area.Draw(&k.mask, size, image.Opaque, image.Point{})
+	blend(img, k.box, &k.mask, c)
+}
+
+func (k *ink) move(p canvas.Px) {
+	k.pen = canvas.Px{X: p.X - float64(k.box.Min.X), Y: p.Y - float64(k.box.Min.Y)}
+	k.from = k.pen
+}
+
+func (k *ink) line(p canvas.Px) {
+	k.to(canvas.Px{X: p.X - float64(k.box.Min.X), Y: p.Y - float64(k.box.Min.Y)})
+}
+
+// close goes back to where the outline began.
+func (k *ink) close() { k.to(k.from) }
+
+func (k *ink) outline(points []canvas.Px) {
+	k.move(points[0])
+	for _, p := range points[1:] {
+		k.line(p)
+	}
+	k.close()
+}
+
+// to adds a line as far as it counts: above and below the box nothing does, and
+// left and right of it only how far down it goes, since the rasteriser counts
+// in fixed point.
+func (k *ink) to(b canvas.Px) {
+	a, w, h := k.pen, float64(k.box.Dx()), float64(k.box.Dy())
+	k.pen = b
+	a, b, ok := upright(a, b, h)
+	if !ok {
+		return
+	}
+	if min(a.X, b.X) >= 0 && max(a.X, b.X) <= w {
+		k.add(a, b)
+		return
+	}
+	edges := [2]float64{0, w}
+	if a.X > b.X {
+		edges = [2]float64{w, 0}
+	}
+	for _, edge := range edges {
+		if (a.X < edge) != (b.X < edge) {
+			middle := canvas.Px{X: edge, Y: a.Y + (edge-a.X)/(b.X-a.X)*(b.Y-a.Y)}
+			k.beside(a, middle, w)
+			a = middle
+		}
+	}
+	k.beside(a, b, w)
+}
+
+// upright is the part of a line between the heights 0 and h; false if it has
+// no height.
+func upright(a, b canvas.Px, h float64) (canvas.Px, canvas.Px, bool) {
+	if a.Y == b.Y || max(a.Y, b.Y) <= 0 || min(a.Y, b.Y) >= h {
+		return a, b, false
+	}
+	slope := (b.X - a.X) / (b.Y - a.Y)
+	cut := func(p canvas.Px) canvas.Px {
+		y := min(max(p.Y, 0), h)
+		if y == p.Y {
+			return p
+		}
+		return canvas.Px{X: a.X + (y-a.Y)*slope, Y: y}
+	}
+	return cut(a), cut(b), true
+}
+
+// beside adds a line that does not cross the sides of the box.
+func (k *ink) beside(a, b canvas.Px, w float64) {
+	a.X, b.X = min(max(a.X, 0), w), min(max(b.X, 0), w)
+	k.add(a, b)
+}
+
+// longest is how many rows down a line goes in one piece: the rasteriser loses up
+// to a 512th of a pixel of a slope in every row.
+const longest = 16
+
+func (k *ink) add(a, b canvas.Px) {
+	k.area.MoveTo(float32(a.X), float32(a.Y))
+	for n := math.Ceil(math.Abs(b.Y-a.Y) / longest); n > 1; n-- {
+		a.X += (b.X - a.X) / n
+		a.Y += (b.Y - a.Y) / n
+		k.area.LineTo(float32(a.X), float32(a.Y))
+	}
+	k.area.LineTo(float32(b.X), float32(b.Y))
+}
+
+// stroked adds the outline of strokes to ink.
+type stroked struct{ *ink }
+
+var _ raster.Adder = stroked{}
+
+func px(p fixed.Point26_6) canvas.Px {
+	return canvas.Px{X: float64(p.X) / 64, Y: float64(p.Y) / 64}
+}
+
+func (k stroked) Start(p fixed.Point26_6) { k.move(px(p)) }
+func (k stroked) Add1(p fixed.Point26_6)  { k.line(px(p)) }
+
+// bends is how many lines stand for a quarter of a round cap or joint.
+const bends = 8
+
+func (k stroked) Add2(b, c fixed.Point26_6) {
+	p, q, r := k.global(), px(b), px(c)
+	for i := 1; i <= bends; i++ {
+		t := float64(i) / bends
+		u := 1 - t
+		k.line(canvas.Px{X: u*u*p.X + 2*u*t*q.X + t*t*r.X, Y: u*u*p.Y + 2*u*t*q.Y + t*t*r.Y})
+	}
+}
+
+func (k stroked) Add3(b, c, d fixed.Point26_6) {
+	p, q, r, s := k.global(), px(b), px(c), px(d)
+	for i := 1; i <= bends; i++ {
+		t := float64(i) / bends
+		u := 1 - t
+		k0, k1, k2, k3 := u*u*u, 3*u*u*t, 3*u*t*t, t*t*t
+		k.line(canvas.Px{X: k0*p.X + k1*q.X + k2*r.X + k3*s.X, Y: k0*p.Y + k1*q.Y + k2*r.Y + k3*s.Y})
+	}
+}
+
+func (k stroked) global() canvas.Px {
+	return canvas.Px{X: k.pen.X + float64(k.box.Min.X), Y: k.pen.Y + float64(k.box.Min.Y)}
+}
