@@ -26,7 +26,8 @@ var arrows = []arrow{
 	{"model/movement", []string{"model/units", "model/court"}},
 	{"model/lesson", []string{"model/units", "model/court", "model/game", "model/flight", "model/movement"}},
 	{"model/lesson/lessontest", []string{"model/units", "model/court", "model/game", "model/movement", "model/lesson"}}, // for tests
-	{"model/lessonfile", []string{"model/units", "model/court", "model/game", "model/flight", "model/movement", "model/lesson"}},
+	{"model/roster", []string{"model/court", "model/game", "model/lesson"}},
+	{"model/lessonfile", []string{"model/units", "model/court", "model/game", "model/flight", "model/movement", "model/lesson", "model/roster"}},
 	{"model/edit", []string{"model/units", "model/court", "model/game", "model/flight", "model/movement", "model/lesson"}},
 	{"model/rally", []string{"model/units", "model/court", "model/game", "model/flight", "model/movement", "model/lesson"}},
 	{"model/finding", []string{"model/units", "model/court", "model/game", "model/lesson", "model/rally"}},

@@ -8,15 +8,29 @@ import (
 	"github.com/go-json-experiment/json/jsontext"
 )
 
+// kind is a kind of document.
+type kind struct {
+	name   string // in words
+	format string // its name in the file
+	not    error  // says that a file is of no such kind
+	size   int    // bytes that are read at most
+	large  error  // says that a file is larger
+}
+
+var (
+	lessons = kind{"lesson", Format, ErrNotLesson, MaxSize, ErrTooLarge}
+	rosters = kind{"roster", RosterFormat, ErrNotRoster, MaxRosterSize, ErrRosterTooLarge}
+)
+
 // checkHeader finds format and version, wherever they stand among the file's
 // outermost members, and refuses what Read cannot read.
-func checkHeader(data []byte) error {
-	format, version, err := header(data)
+func (k kind) checkHeader(data []byte) error {
+	format, version, err := k.header(data)
 	if err != nil {
 		return err
 	}
-	if name, ok := text(format); !ok || name != Format {
-		return notLesson(data, "/format", fmt.Sprintf(`"format" is %s, want %q`, found(format), Format))
+	if name, ok := text(format); !ok || name != k.format {
+		return k.refuse(data, "/format", fmt.Sprintf(`"format" is %s, want %q`, found(format), k.format))
 	}
 	return checkVersion(data, version)
 }
@@ -34,18 +48,18 @@ func checkVersion(data []byte, version jsontext.Value) error {
 	return nil
 }
 
-func notLesson(data []byte, at jsontext.Pointer, why string) *Error {
-	return &Error{lineOf(data, at), "", fmt.Errorf("%w: %s", ErrNotLesson, why)}
+func (k kind) refuse(data []byte, at jsontext.Pointer, why string) *Error {
+	return &Error{lineOf(data, at), "", fmt.Errorf("%w: %s", k.not, why)}
 }
 
 // header reads the file's outermost members until it has both.
-func header(data []byte) (format, version jsontext.Value, err error) {
+func (k kind) header(data []byte) (format, version jsontext.Value, err error) {
 	if len(bytes.TrimSpace(data)) == 0 {
-		return nil, nil, notLesson(nil, "", "the file is empty")
+		return nil, nil, k.refuse(nil, "", "the file is empty")
 	}
 	d := jsontext.NewDecoder(bytes.NewBuffer(data), jsontext.AllowDuplicateNames(true))
 	if d.PeekKind() != '{' {
-		return nil, nil, notLesson(data, "", "want a JSON object that starts with {")
+		return nil, nil, k.refuse(data, "", "want a JSON object that starts with {")
 	}
 	if _, err := d.ReadToken(); err != nil {
 		return nil, nil, explain(data, err)

@@ -11,6 +11,7 @@ import (
 	"github.com/go-json-experiment/json/jsontext"
 
 	"homeside/model/lesson"
+	"homeside/model/roster"
 )
 
 // MaxSize is the largest lesson file that is read, in bytes. A season of
@@ -21,12 +22,9 @@ const MaxSize = 64 << 20
 // wraps ErrNotLesson, ErrNewer or ErrTooLarge where one of them fits, and a
 // lesson.Problem where a value lies outside the bounds. Errors of r are wrapped.
 func Read(r io.Reader) (lesson.Lesson, error) {
-	data, err := io.ReadAll(io.LimitReader(r, MaxSize+1))
+	data, err := lessons.readAll(r)
 	if err != nil {
-		return lesson.Lesson{}, fmt.Errorf("reading a lesson: %w", err)
-	}
-	if len(data) > MaxSize {
-		return lesson.Lesson{}, &Error{Err: ErrTooLarge}
+		return lesson.Lesson{}, err
 	}
 	return parse(data)
 }
@@ -48,16 +46,34 @@ func Open(path string) (lesson.Lesson, error) {
 	return l, nil
 }
 
-// parse reads a whole file. Format and version come first, so that a newer
-// file is not blamed for the names it has added.
-func parse(data []byte) (lesson.Lesson, error) {
-	data = bytes.TrimPrefix(data, []byte("\ufeff")) // some editors put a byte order mark there
-	if err := checkHeader(data); err != nil {
-		return lesson.Lesson{}, err
+// readAll reads a whole file, up to the size of its kind.
+func (k kind) readAll(r io.Reader) ([]byte, error) {
+	data, err := io.ReadAll(io.LimitReader(r, int64(k.size)+1))
+	if err != nil {
+		return nil, fmt.Errorf("reading a %s: %w", k.name, err)
 	}
+	if len(data) > k.size {
+		return nil, &Error{Err: k.large}
+	}
+	return bytes.TrimPrefix(data, []byte("\ufeff")), nil // some editors put a byte order mark there
+}
+
+// decode reads a whole file into its JSON types. Format and version come first,
+// so that a newer file is not blamed for the names it has added.
+func (k kind) decode(data []byte, into any) error {
+	if err := k.checkHeader(data); err != nil {
+		return err
+	}
+	if err := json.Unmarshal(data, into, json.RejectUnknownMembers(true), json.WithUnmarshalers(bounded)); err != nil {
+		return explain(data, err)
+	}
+	return nil
+}
+
+func parse(data []byte) (lesson.Lesson, error) {
 	var f file
-	if err := json.Unmarshal(data, &f, json.RejectUnknownMembers(true), json.WithUnmarshalers(bounded)); err != nil {
-		return lesson.Lesson{}, explain(data, err)
+	if err := lessons.decode(data, &f); err != nil {
+		return lesson.Lesson{}, err
 	}
 	l, at, err := fromFile(f)
 	if err != nil {
@@ -87,6 +103,7 @@ var bounded = json.JoinUnmarshalers(
 	upTo[keyframe](lesson.MaxKeyframes),
 	upTo[mark](lesson.MaxMarks),
 	upTo[cue](lesson.MaxCues),
+	upTo[rosterPair](roster.MaxPairs),
 )
 
 func upTo[T any](most int) *json.Unmarshalers {
