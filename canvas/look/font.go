@@ -2,6 +2,7 @@ package look
 
 import (
 	"fmt"
+	"image"
 	"math"
 	"sync"
 
@@ -65,6 +66,13 @@ func newFace(px float64, bold bool) font.Face {
 		panic(fmt.Sprintf("built-in font at %v px: %v", px, err)) // NewFace fails on a damaged font only
 	}
 	return &kerned{Face: face, font: f, size: fixed.Int26_6(math.Round(px * 64))}
+}
+
+// Glyph implements font.Face, but for this: the box that stands for a letter
+// the font lacks counts as a glyph, so that it is drawn and not left out.
+func (k *kerned) Glyph(dot fixed.Point26_6, r rune) (image.Rectangle, image.Image, image.Point, fixed.Int26_6, bool) {
+	area, mask, at, advance, _ := k.Face.Glyph(dot, r)
+	return area, mask, at, advance, mask != nil
 }
 
 // Kern implements font.Face.

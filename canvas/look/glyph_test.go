@@ -6,6 +6,7 @@ import (
 
 	"golang.org/x/image/font"
 	"golang.org/x/image/font/sfnt"
+	"golang.org/x/image/math/fixed"
 )
 
 // A line is set as the drawer of the screen sets it (golang.org/x/image/font),
@@ -45,6 +46,10 @@ func TestMissingLettersAreABox(t *testing.T) {
 		line, width := Glyphs(string(r), false)
 		if len(line) != 1 || line[0].Index != 0 || width < Em/4 {
 			t.Errorf("Glyphs(%q) = %+v, %v wide, want the box", r, line, width)
+		}
+		var f Faces
+		if area, _, _, _, ok := f.Face(20, false).Glyph(fixed.Point26_6{}, r); !ok || area.Dx() < 5 || area.Dy() < 10 {
+			t.Errorf("at 20 px, %q is %v, %v, want a box", r, area, ok)
 		}
 	}
 	if s, err := GlyphOutline(0, true); err != nil || len(s) < 4 {
