@@ -11,7 +11,7 @@ BUILTIN := assets/lessons/left-hand-middle.json
 # Debian packages and what they are for.
 BUILD_PACKAGES := gcc libc6-dev pkg-config libgl-dev libxcursor-dev libxrandr-dev libxinerama-dev libxi-dev libxxf86vm-dev
 RUN_PACKAGES   := libgl1 libx11-6 libxcursor1 libxrandr2 libxinerama1 libxi6
-TEST_PACKAGES  := xvfb xdotool openbox x11-utils ffmpeg
+TEST_PACKAGES  := xvfb xdotool openbox x11-utils ffmpeg librsvg2-bin poppler-utils
 
 # The checker's version is pinned, so that a new one does not fail old code.
 STATICCHECK := honnef.co/go/tools/cmd/staticcheck@v0.8.2
@@ -53,10 +53,10 @@ packages-build:
 	@scripts/packages.sh "to build the editor and to open its window" $(BUILD_PACKAGES) $(RUN_PACKAGES)
 
 packages-check:
-	@scripts/packages.sh "to decode exported clips in the tests" ffmpeg
+	@scripts/packages.sh "to read exported pictures (SVG, PDF) and clips back in the tests" ffmpeg librsvg2-bin poppler-utils
 
 packages-test:
-	@scripts/packages.sh "to test a real window and decode exported clips" $(TEST_PACKAGES)
+	@scripts/packages.sh "to test a real window and read exported pictures and clips back" $(TEST_PACKAGES)
 
 packages-bench:
 	@scripts/packages.sh "to compare a flight with scipy's" python3 python3-scipy

@@ -47,7 +47,7 @@ var arrows = []arrow{
 	{"canvas/compose", []string{"model/...", "canvas", "canvas/look", "words"}},
 	{"export", []string{"model/units", "canvas"}},
 	{"export/exporttest", []string{"model/units", "model/court", "canvas", "canvas/look", "export"}}, // for tests
-	{"export/still", []string{"model/units", "canvas", "canvas/raster", "export"}},
+	{"export/still", []string{"model/units", "canvas", "canvas/look", "canvas/raster", "export"}},
 	{"export/clip", []string{"model/units", "canvas", "canvas/raster", "export"}},
 	{"export/formats", []string{"export", "export/..."}},
 	{"app/session", []string{"model/..."}},

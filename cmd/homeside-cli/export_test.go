@@ -203,8 +203,8 @@ func TestExportRefuses(t *testing.T) {
 	lesson := lessonFile(t, drill())
 	for line, want := range map[string]string{
 		"":                                  `required flag(s) "out" not set`,
-		"--out x.bmp":                       "x.bmp: no format is called .bmp; there are .png, .gif, .avi",
-		"--out x":                           "x: the name must end in one of .png, .gif, .avi",
+		"--out x.bmp":                       "x.bmp: no format is called .bmp; there are .png, .svg, .pdf, .gif, .avi",
+		"--out x":                           "x: the name must end in one of .png, .svg, .pdf, .gif, .avi",
 		"--out x.png --play 0":              lesson + ": --play 0: the lesson has 3 plays",
 		"--out x.png --play 4":              lesson + ": --play 4: the lesson has 3 plays",
 		"--out x.png --play -1":             lesson + ": --play -1: the lesson has 3 plays",
@@ -218,6 +218,8 @@ func TestExportRefuses(t *testing.T) {
 		"--out x.png --to 1":                "--to: x.png is a still",
 		"--out x.png --fps 10":              "--fps: x.png is a still",
 		"--out x.png --speed 2":             "--speed: x.png is a still",
+		"--out x.svg --fps 10":              "--fps: x.svg is a still",
+		"--out x.pdf --to 1":                "--to: x.pdf is a still",
 		"--out x.gif --at 1 --from 0":       "--at is for a still, --from and --to are for a clip",
 		"--out x.gif --from 2 --to 1":       "from 2 s is not before to 1 s",
 		"--out x.gif --from 1 --to 1":       "from 1 s is not before to 1 s",
@@ -286,7 +288,7 @@ func newTicking(most int64) *ticking {
 // path stays.
 func TestExportCancelled(t *testing.T) {
 	lesson := lessonFile(t, drill())
-	for _, name := range []string{"x.png", "x.gif", "x.avi"} {
+	for _, name := range []string{"x.png", "x.svg", "x.pdf", "x.gif", "x.avi"} {
 		path := filepath.Join(t.TempDir(), name)
 		args := []string{"export", lesson, "--out", path, "--size", "64x64"}
 		whole := newTicking(0)

@@ -24,6 +24,8 @@ type Format struct {
 // All are the formats in the order of menus: stills, then clips.
 var All = []Format{
 	{Name: "PNG picture", Ext: ".png", Write: still.WritePNG},
+	{Name: "SVG picture", Ext: ".svg", Write: still.WriteSVG},
+	{Name: "PDF page", Ext: ".pdf", Write: still.WritePDF},
 	{Name: "GIF clip", Ext: ".gif", Clip: true, MaxFPS: clip.GIFMaxFPS, Write: clip.WriteGIF},
 	{Name: "AVI clip", Ext: ".avi", Clip: true, MaxFPS: export.MaxFPS, Write: clip.WriteAVI},
 }

@@ -17,17 +17,20 @@ var play = exporttest.Play{To: 1}
 
 func small() *export.Options { return &export.Options{Width: 90, Height: 160, FPS: 10} }
 
+// endings are those of the table in its order: stills, then clips.
+const endings = ".png, .svg, .pdf, .gif, .avi"
+
 func TestByPath(t *testing.T) {
-	for path, want := range map[string]string{"a.png": ".png", "a.b.GIF": ".gif", "/x.png/y.Avi": ".avi"} {
+	for path, want := range map[string]string{"a.png": ".png", "a.b.GIF": ".gif", "/x.png/y.Avi": ".avi", "a.SVG": ".svg", "a.pdf": ".pdf"} {
 		if got, err := ByPath(path); err != nil || got.Ext != want {
 			t.Errorf("ByPath(%q) = %q, %v, want %q", path, got.Ext, err, want)
 		}
 	}
 	for path, want := range map[string]string{
-		"a.bmp":       "a.bmp: no format is called .bmp; there are .png, .gif, .avi",
-		"clip":        "clip: the name must end in one of .png, .gif, .avi",
-		"":            ": the name must end in one of .png, .gif, .avi",
-		"clip.gif.gz": "clip.gif.gz: no format is called .gz; there are .png, .gif, .avi",
+		"a.bmp":       "a.bmp: no format is called .bmp; there are " + endings,
+		"clip":        "clip: the name must end in one of " + endings,
+		"":            ": the name must end in one of " + endings,
+		"clip.gif.gz": "clip.gif.gz: no format is called .gz; there are " + endings,
 	} {
 		var unknown *UnknownError
 		if _, err := ByPath(path); !errors.As(err, &unknown) || err.Error() != want {
@@ -38,7 +41,7 @@ func TestByPath(t *testing.T) {
 
 // Every format of the table is what it says it is, and can be found by its ending.
 func TestAllAreWhole(t *testing.T) {
-	magic := map[string]string{".png": "\x89PNG\r\n", ".gif": "GIF89a", ".avi": "RIFF"}
+	magic := map[string]string{".png": "\x89PNG\r\n", ".svg": "<svg xmlns=", ".pdf": "%PDF-1.", ".gif": "GIF89a", ".avi": "RIFF"}
 	for _, f := range All {
 		if got, err := ByPath("x" + f.Ext); err != nil || got.Name != f.Name {
 			t.Errorf("ByPath(x%s) = %q, %v, want %q", f.Ext, got.Name, err, f.Name)

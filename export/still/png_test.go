@@ -3,12 +3,9 @@ package still
 import (
 	"bytes"
 	"context"
-	"errors"
 	"image"
 	"image/color"
 	"image/png"
-	"io"
-	"strings"
 	"testing"
 
 	"homeside/export"
@@ -79,46 +76,5 @@ func TestWritePNGTransparent(t *testing.T) {
 	}
 	if _, _, _, a := img.At(70, 60).RGBA(); a != 0xFFFF {
 		t.Errorf("court has alpha %d, want 65535", a)
-	}
-}
-
-func TestWritePNGErrors(t *testing.T) {
-	late := units.Seconds(4)
-	for _, c := range []struct {
-		o    export.Options
-		want string
-	}{
-		{export.Options{At: &late}, "at 4 s is outside the -1 to 3 s of the play"},
-		{export.Options{Width: 9000, Height: 100}, "width 9000 px is outside"},
-	} {
-		if err := WritePNG(context.Background(), io.Discard, play, &c.o); err == nil || !strings.Contains(err.Error(), c.want) {
-			t.Errorf("WritePNG(%+v) = %v, want %q", c.o, err, c.want)
-		}
-	}
-	broken := errors.New("broken")
-	if err := WritePNG(context.Background(), failing{broken}, play, nil); !errors.Is(err, broken) || !strings.Contains(err.Error(), "write the PNG") {
-		t.Errorf("WritePNG to a broken writer = %v, want %v", err, broken)
-	}
-}
-
-type failing struct{ err error }
-
-func (f failing) Write([]byte) (int, error) { return 0, f.err }
-
-// cancelling cancels when the first bytes come and then takes everything.
-type cancelling struct {
-	cancel context.CancelFunc
-	writes int
-}
-
-func (c *cancelling) Write(p []byte) (int, error) { c.cancel(); c.writes++; return len(p), nil }
-
-func TestWritePNGCancel(t *testing.T) {
-	ctx, cancel := context.WithCancel(context.Background())
-	w := &cancelling{cancel: cancel}
-	for range 2 { // in the middle, then before it begins
-		if err := WritePNG(ctx, w, play, nil); !errors.Is(err, context.Canceled) || w.writes != 1 {
-			t.Errorf("cancelled: got %v after %d writes, want %v after 1", err, w.writes, context.Canceled)
-		}
 	}
 }
