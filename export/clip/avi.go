@@ -96,13 +96,14 @@ func (f *film) writeFrames(ctx context.Context, path string) error {
 }
 
 // jpegMaker makes JPEGs for one goroutine.
-type jpegMaker struct{ camera }
+type jpegMaker struct{ *camera }
 
 func newJPEGMaker(f *film) jpegMaker { return jpegMaker{f.camera()} }
 
 func (m jpegMaker) jpeg(i int) ([]byte, error) {
 	var b bytes.Buffer
-	if err := jpeg.Encode(&b, m.frame(i), &jpeg.Options{Quality: jpegQuality}); err != nil {
+	img, _ := m.frame(i)
+	if err := jpeg.Encode(&b, img, &jpeg.Options{Quality: jpegQuality}); err != nil {
 		return nil, fmt.Errorf("make frame %d of the AVI: %w", i+1, err)
 	}
 	return b.Bytes(), nil

@@ -8,16 +8,14 @@ import (
 	"homeside/canvas"
 	"homeside/canvas/raster"
 	"homeside/export"
-	"homeside/model/units"
 )
 
 // film is what a clip shows: a source with checked options.
 type film struct {
-	src    export.Source
-	o      export.Options
-	times  export.Times
-	static *canvas.Scene
-	base   *image.RGBA // static drawn; read only
+	src   export.Source
+	o     export.Options
+	times export.Times
+	base  *image.RGBA // the static layer; read only
 }
 
 // newFilm checks the options against the play and the bounds of a format.
@@ -38,8 +36,7 @@ func newFilm(src export.Source, o *export.Options, format string, maxFPS int) (*
 	if err != nil {
 		return nil, err
 	}
-	static := opaque(src.Static(c.Width, c.Height))
-	return &film{src, c, times, static, raster.Scene(static)}, nil
+	return &film{src, c, times, raster.Scene(opaque(src.Static(c.Width, c.Height)))}, nil
 }
 
 // opaque is s on white paper: these formats know no transparency.
@@ -54,13 +51,15 @@ func opaque(s *canvas.Scene) *canvas.Scene {
 type camera struct {
 	*film
 	frames *raster.Frames
+	at     int // the frame drawn last; -1 for none
 }
 
-func (f *film) camera() camera { return camera{f, raster.NewFrames(f.static)} }
+func (f *film) camera() *camera { return &camera{f, raster.Over(f.base), -1} }
 
-// frame is frame i; it is lent until the next call.
-func (c camera) frame(i int) *image.RGBA { return c.moment(c.times.At(i)) }
-
-func (c camera) moment(t units.Seconds) *image.RGBA {
-	return c.frames.Draw(c.src.Moving(c.o.Width, c.o.Height, t))
+// frame is frame i, with the tiles that are not as in the frame drawn before it,
+// or as in the base for the first. Both are lent until the next call.
+func (c *camera) frame(i int) (*image.RGBA, *raster.Tiles) {
+	c.at = i
+	img := c.frames.Draw(c.src.Moving(c.o.Width, c.o.Height, c.times.At(i)))
+	return img, c.frames.Changed()
 }

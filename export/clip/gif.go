@@ -2,13 +2,12 @@ package clip
 
 import (
 	"bytes"
-	"compress/lzw"
 	"context"
-	"encoding/binary"
 	"fmt"
 	"image"
 	"io"
 
+	"homeside/canvas/raster"
 	"homeside/export"
 )
 
@@ -16,13 +15,10 @@ import (
 // second for a slow one.
 const GIFMaxFPS = 50
 
-// palettePictures is how many frames, evenly spread, are looked at for the
-// palette; a clip of no more frames has all its colours counted.
-const palettePictures = 100
-
 // WriteGIF writes a stretch of a play as a GIF that repeats for ever: one
-// palette for the whole clip, exact if 256 colours are enough, no dithering, and
-// full frames. Delays are whole hundredths of a second whose remainders are
+// palette for the whole clip, exact if 255 colours are enough, no dithering, and
+// of every frame the rectangle that changed, in which what did not is
+// transparent. Delays are whole hundredths of a second whose remainders are
 // carried on, so that the clip keeps time. o may be nil.
 func WriteGIF(ctx context.Context, w io.Writer, src export.Source, o *export.Options) error {
 	f, err := newFilm(src, o, "a GIF", GIFMaxFPS)
@@ -57,84 +53,101 @@ func WriteGIF(ctx context.Context, w io.Writer, src export.Source, o *export.Opt
 // whole part of the time that has passed, so that 30 fps give 3, 3, 4.
 func delay(i, fps int) int { return (i+1)*100/fps - i*100/fps }
 
-// palette looks at frames all over the clip.
-func (f *film) palette(ctx context.Context) ([]rgb, error) {
-	pictures := min(f.times.Count, palettePictures)
-	var counts [workers]map[rgb]int
-	newMaker := func(k int) func(int) (struct{}, error) {
-		seen, c := map[rgb]int{}, f.camera()
-		counts[k] = seen
-		return func(i int) (struct{}, error) {
-			eachChange(c.frame(i*f.times.Count/pictures), f.base, func(_ int, c rgb) { seen[c]++ })
-			return struct{}{}, nil
-		}
-	}
-	if err := inOrder(ctx, pictures, newMaker, func(int, struct{}) error { return nil }); err != nil {
-		return nil, err
-	}
-	all := map[rgb]int{}
-	eachPixel(f.base, func(_ int, c rgb) { all[c] += pictures })
-	for _, seen := range counts {
-		for c, n := range seen {
-			all[c] += n
-		}
-	}
-	return newPalette(all), nil
-}
-
 // gifMaker turns frames into blocks for one goroutine.
 type gifMaker struct {
-	camera
-	bits    int // of a colour's index
-	indexer *indexer
-	still   []byte // the indices of the base
-	pixels  []byte // the indices of a frame
-	lzw     *lzw.Writer
+	*camera
+	indexer     *indexer
+	transparent byte   // the index after the palette's
+	before, now []byte // the indices of two frames
+	packer      packer
 }
 
 func newGIFMaker(f *film, palette []rgb) *gifMaker {
-	m := &gifMaker{camera: f.camera(), bits: indexBits(len(palette)), indexer: newIndexer(palette)}
-	m.still = make([]byte, f.o.Width*f.o.Height)
-	m.pixels = make([]byte, len(m.still))
-	eachPixel(f.base, func(at int, c rgb) { m.still[at] = m.indexer.index(c) })
-	m.lzw = lzw.NewWriter(io.Discard, lzw.LSB, m.bits).(*lzw.Writer)
+	m := &gifMaker{camera: f.camera(), indexer: newIndexer(palette), transparent: byte(len(palette))}
+	m.now = make([]byte, f.o.Width*f.o.Height)
+	for at := range m.now {
+		m.now[at] = m.indexer.index(pixel(f.base.Pix[4*at:]))
+	}
+	m.before = bytes.Clone(m.now)
 	return m
 }
 
 // block is frame i as it stands in the file.
 func (m *gifMaker) block(i int) ([]byte, error) {
-	copy(m.pixels, m.still)
-	eachChange(m.frame(i), m.base, func(at int, c rgb) { m.pixels[at] = m.indexer.index(c) })
-	var packed bytes.Buffer
-	m.lzw.Reset(&packed, lzw.LSB, m.bits)
-	if _, err := m.lzw.Write(m.pixels); err != nil {
-		return nil, fmt.Errorf("pack frame %d of the GIF: %w", i+1, err)
+	if i > 0 && m.at != i-1 {
+		m.draw(i - 1)
 	}
-	if err := m.lzw.Close(); err != nil {
-		return nil, fmt.Errorf("pack frame %d of the GIF: %w", i+1, err)
+	tiles := m.draw(i)
+	box := m.changed(tiles)
+	if i == 0 {
+		tiles.Fill()
+		box = m.base.Rect
 	}
-	head := gifFrame(m.o.Width, m.o.Height, delay(i, m.o.FPS), m.bits)
-	return appendSubBlocks(head, packed.Bytes()), nil
+	bits := indexBits(len(m.indexer.palette) + 1)
+	m.packer.begin(bits)
+	m.pack(box, tiles, i == 0)
+	head := gifFrame(box, delay(i, m.o.FPS), m.transparent, bits)
+	return appendSubBlocks(head, m.packer.end()), nil
 }
 
-// eachPixel calls f with every pixel of an opaque image.
-func eachPixel(img *image.RGBA, f func(at int, c rgb)) {
-	for at := 0; at < len(img.Pix)/4; at++ {
-		f(at, pixel(img.Pix[4*at:]))
+// draw makes the indices of frame i, and what was now, before.
+func (m *gifMaker) draw(i int) *raster.Tiles {
+	for box := range m.frames.Changed().Boxes() {
+		for y := box.Min.Y; y < box.Max.Y; y++ {
+			from, to := y*m.o.Width+box.Min.X, y*m.o.Width+box.Max.X
+			copy(m.before[from:to], m.now[from:to])
+		}
 	}
+	img, tiles := m.frame(i)
+	for box := range tiles.Boxes() {
+		for y := box.Min.Y; y < box.Max.Y; y++ {
+			for at := y*m.o.Width + box.Min.X; at < y*m.o.Width+box.Max.X; at++ {
+				m.now[at] = m.indexer.index(pixel(img.Pix[4*at:]))
+			}
+		}
+	}
+	return tiles
 }
 
-// eachChange calls f with every pixel of img that is not as in base, an image
-// of the same size. Equal pixels are passed over by twos.
-func eachChange(img, base *image.RGBA, f func(at int, c rgb)) {
-	for at, end := 0, len(img.Pix)/4; at < end; at++ {
-		p, q := img.Pix[4*at:], base.Pix[4*at:]
-		if len(p) >= 8 && binary.NativeEndian.Uint64(p) == binary.NativeEndian.Uint64(q) {
-			at++
+// changed is the box round the pixels that are not as before, at least one.
+func (m *gifMaker) changed(tiles *raster.Tiles) image.Rectangle {
+	var all image.Rectangle
+	for box := range tiles.Boxes() {
+		if box.In(all) {
 			continue
 		}
-		if c := pixel(p); c != pixel(q) {
-			f(at, c)
+		for y := box.Min.Y; y < box.Max.Y; y++ {
+			for x := box.Min.X; x < box.Max.X; x++ {
+				if at := y*m.o.Width + x; m.now[at] != m.before[at] {
+					all = all.Union(image.Rect(x, y, x+1, y+1))
+				}
+			}
+		}
+	}
+	if all.Empty() {
+		return image.Rect(0, 0, 1, 1)
+	}
+	return all
+}
+
+// pack packs a box of the frame, whole or only what changed in its tiles.
+func (m *gifMaker) pack(box image.Rectangle, tiles *raster.Tiles, whole bool) {
+	for y := box.Min.Y; y < box.Max.Y; y++ {
+		for x := box.Min.X; x < box.Max.X; {
+			end := min(x/raster.TileSide*raster.TileSide+raster.TileSide, box.Max.X)
+			if !tiles.Has(x/raster.TileSide, y/raster.TileSide) {
+				m.packer.add(m.transparent, end-x)
+				x = end
+				continue
+			}
+			for ; x < end; x++ {
+				at := y*m.o.Width + x
+				index := m.now[at]
+				if !whole && index == m.before[at] {
+					index = m.transparent
+				}
+				m.packer.add(index, 1)
+			}
 		}
 	}
 }

@@ -2,6 +2,7 @@ package clip
 
 import (
 	"encoding/binary"
+	"image"
 	"math/bits"
 )
 
@@ -14,9 +15,9 @@ const gifTrailer = 0x3B
 func indexBits(n int) int { return max(bits.Len(uint(n-1)), 2) }
 
 // gifHeader is the start of a file that repeats for ever: header, screen, global
-// colour table, and the application extension NETSCAPE2.0 with 0 repeats.
+// colour table with room for a transparent index, and the application extension NETSCAPE2.0 with 0 repeats.
 func gifHeader(width, height int, palette []rgb) []byte {
-	size := indexBits(len(palette))
+	size := indexBits(len(palette) + 1)
 	b := []byte("GIF89a")
 	b = binary.LittleEndian.AppendUint16(b, uint16(width))
 	b = binary.LittleEndian.AppendUint16(b, uint16(height))
@@ -33,14 +34,16 @@ func gifHeader(width, height int, palette []rgb) []byte {
 	return append(b, 3, 1, 0, 0, 0)
 }
 
-// gifFrame is the start of a full frame shown for a number of hundredths of a
-// second: graphic control, image descriptor, and the width of the indices.
-func gifFrame(width, height, hundredths, bits int) []byte {
-	b := []byte{0x21, 0xF9, 4, 1 << 2} // stays when the next comes
+// gifFrame is the start of a picture laid over a box of the one before for a
+// number of hundredths of a second: graphic control, image descriptor, and the
+// width of the indices.
+func gifFrame(box image.Rectangle, hundredths int, transparent byte, bits int) []byte {
+	b := []byte{0x21, 0xF9, 4, 1<<2 | 1} // stays when the next comes; has a transparent index
 	b = binary.LittleEndian.AppendUint16(b, uint16(hundredths))
-	b = append(b, 0, 0, 0x2C, 0, 0, 0, 0)
-	b = binary.LittleEndian.AppendUint16(b, uint16(width))
-	b = binary.LittleEndian.AppendUint16(b, uint16(height))
+	b = append(b, transparent, 0, 0x2C)
+	for _, v := range [4]int{box.Min.X, box.Min.Y, box.Dx(), box.Dy()} {
+		b = binary.LittleEndian.AppendUint16(b, uint16(v))
+	}
 	return append(b, 0, byte(bits))
 }
 

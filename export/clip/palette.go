@@ -2,6 +2,7 @@ package clip
 
 import (
 	"cmp"
+	"math"
 	"slices"
 )
 
@@ -26,14 +27,14 @@ type counted struct {
 }
 
 const (
-	paletteSize = 256
+	paletteSize = 255 // and a transparent index
 	// keptExactly of the most frequent colours are in every palette: they are the
 	// flat colours, on which an error would show. The others are their mixtures
 	// on edges.
 	keptExactly = 128
 )
 
-// newPalette is all colours if 256 are enough. Otherwise it has the most
+// newPalette is all colours if 255 are enough. Otherwise it has the most
 // frequent ones and, for the rest, the means of a median cut (Heckbert, Color
 // Image Quantization, SIGGRAPH 1982). It is never empty.
 func newPalette(counts map[rgb]int) []rgb {
@@ -147,10 +148,11 @@ func (b box) mean() rgb {
 type indexer struct {
 	palette []rgb
 	known   map[rgb]uint8
+	recent  [1 << 12]uint64 // a colour asked for lately, its index, and that there is one
 }
 
 func newIndexer(palette []rgb) *indexer {
-	x := &indexer{palette, make(map[rgb]uint8, 4*len(palette))}
+	x := &indexer{palette: palette, known: make(map[rgb]uint8, 4*len(palette))}
 	for i, c := range palette {
 		if _, ok := x.known[c]; !ok {
 			x.known[c] = uint8(i)
@@ -160,13 +162,21 @@ func newIndexer(palette []rgb) *indexer {
 }
 
 func (x *indexer) index(c rgb) uint8 {
+	slot := &x.recent[uint32(c)*0x9E3779B1>>20]
+	if key := uint64(c)<<8 | 1<<63; *slot&^0xFF != key {
+		*slot = key | uint64(x.find(c))
+	}
+	return uint8(*slot)
+}
+
+func (x *indexer) find(c rgb) uint8 {
 	if i, ok := x.known[c]; ok {
 		return i
 	}
-	best := 0
+	best, least := 0, math.MaxInt
 	for i, p := range x.palette {
-		if c.distance(p) < c.distance(x.palette[best]) {
-			best = i
+		if d := c.distance(p); d < least {
+			best, least = i, d
 		}
 	}
 	x.known[c] = uint8(best)
