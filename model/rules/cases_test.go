@@ -1,7 +1,6 @@
 package rules
 
 import (
-	"strings"
 	"testing"
 
 	"homeside/model/court"
@@ -11,7 +10,6 @@ import (
 	"homeside/model/lesson"
 	"homeside/model/rally"
 	"homeside/model/units"
-	"homeside/words"
 )
 
 // change makes something of the base lesson.
@@ -209,18 +207,6 @@ func TestCases(t *testing.T) {
 		}
 		if got := found(t, with(c.not)); has(got, c.id) {
 			t.Errorf("%s: Check(near miss) = %+v, want it not among them", c.id, got)
-		}
-	}
-}
-
-// Whatever is found says a whole sentence.
-func TestCasesHaveWords(t *testing.T) {
-	for _, c := range cases {
-		l := with(c.has)
-		for _, f := range found(t, l) {
-			if got := words.Finding(f, l); strings.ContainsAny(got, "{}") || strings.Contains(got, "  ") || !strings.HasSuffix(got, ".") {
-				t.Errorf("Finding(%s) = %q, want a whole sentence", f.ID, got)
-			}
 		}
 	}
 }
