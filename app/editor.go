@@ -44,6 +44,7 @@ type Editor struct {
 	painted int                // the last revision traced
 	cards   cards
 	plan    *panel.MatchPlan
+	pairs   keptPairs
 	editing *fyne.Container // all of the window that the match plan takes the place of
 	playing bool
 }

@@ -18,11 +18,15 @@ func explain(err error, kept string) string {
 func reason(err error) string {
 	switch {
 	case errors.Is(err, lessonfile.ErrNewer):
-		return "This lesson was made by a newer version of Homeside."
+		return "This file was made by a newer version of Homeside."
 	case errors.Is(err, lessonfile.ErrTooLarge):
 		return "This file is too large to be a lesson."
 	case errors.Is(err, lessonfile.ErrNotLesson):
 		return "This file is not a Homeside lesson."
+	case errors.Is(err, lessonfile.ErrNotRoster):
+		return "This file is not a Homeside roster."
+	case errors.Is(err, lessonfile.ErrRosterTooLarge):
+		return "This file is too large to be a roster."
 	case errors.Is(err, context.Canceled):
 		return "Cancelled."
 	case errors.Is(err, syscall.ENOSPC):
@@ -34,7 +38,7 @@ func reason(err error) string {
 	}
 	var mistake *lessonfile.Error
 	if errors.As(err, &mistake) {
-		return "This lesson file has a mistake in it."
+		return "This file has a mistake in it."
 	}
 	return "That did not work."
 }

@@ -13,7 +13,7 @@ import (
 // open, so that menus and undo keep working.
 func (e *Editor) newMatchPlan() *panel.MatchPlan {
 	return panel.NewMatchPlan(e.session, panel.MatchPlanEvents{
-		Close: e.closeMatchPlan, Save: e.askSaveText,
+		Close: e.closeMatchPlan, Save: e.askSaveText, Pairs: e.pairEvents(),
 		Painted: func() {
 			e.traceControls()
 			e.trace.say("painted plan")

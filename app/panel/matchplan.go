@@ -13,6 +13,7 @@ import (
 	"homeside/model/court"
 	"homeside/model/game"
 	"homeside/model/plan"
+	"homeside/model/roster"
 	"homeside/words"
 )
 
@@ -21,6 +22,7 @@ type MatchPlanEvents struct {
 	Close   func()                  // back to the court
 	Save    func(name, text string) // a text to keep in a file
 	Painted func()                  // the page has been painted anew
+	Pairs   PairEvents
 }
 
 // MatchPlan is the page of a pair's whole game: what is asked for on top, below
@@ -42,6 +44,7 @@ type MatchPlan struct {
 	table   *planTable
 	start   *starters
 	signals *signals
+	pairs   *pairs
 	pulse   *fynecanvas.Raster
 	made    int // the revision shown
 }
@@ -69,7 +72,9 @@ func NewMatchPlan(s *session.Session, events MatchPlanEvents) *MatchPlan {
 	p.back = widget.NewButtonWithIcon("Back to the court", theme.NavigateBackIcon(), p.Close)
 	p.pulse = fynecanvas.NewRaster(func(int, int) image.Image { p.painted(); return image.NewRGBA(image.Rect(0, 0, 1, 1)) })
 	p.table, p.start, p.signals = newPlanTable(p.open), newStarters(), newSignals(s, p.save)
-	p.views = newViews(p.pulse.Refresh, view{"Table", p.table.box}, view{"Starters and margins", p.start.box}, view{"Signals", p.signals.box})
+	p.pairs = newPairs(s, events.Pairs, p.Say, p.pulse.Refresh)
+	p.SetRoster(roster.Roster{}, "")
+	p.views = newViews(p.pulse.Refresh, view{"Table", p.table.box}, view{"Starters and margins", p.start.box}, view{"Signals", p.signals.box}, view{"Pairs", p.pairs.box})
 	p.Box = container.NewBorder(p.asked(), nil, nil, nil, p.views.stack)
 	p.Box.Hide()
 	return p
@@ -98,6 +103,12 @@ func (p *MatchPlan) Open() {
 	p.Box.Show()
 	p.remake()
 }
+
+// SetRoster shows a roster and the file that it is kept in, empty for none.
+func (p *MatchPlan) SetRoster(r roster.Roster, path string) { p.pairs.show(r, path) }
+
+// ShowPairs shows the roster of an open page.
+func (p *MatchPlan) ShowPairs() { p.views.choose(len(p.views.buttons) - 1) }
 
 // Shown says whether the page is shown.
 func (p *MatchPlan) Shown() bool { return p.Box.Visible() }
@@ -132,6 +143,7 @@ func (p *MatchPlan) Refresh() {
 	p.table.show(m)
 	p.start.show(m)
 	p.signals.show(p.ask().Team)
+	p.pairs.refresh()
 	p.pulse.Refresh()
 }
 
@@ -277,6 +289,7 @@ func (p *MatchPlan) Named() map[string]fyne.CanvasObject {
 	p.views.name(named)
 	p.table.name(named)
 	p.signals.name(named)
+	p.pairs.name(named)
 	return named
 }
 

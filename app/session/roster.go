@@ -1,0 +1,15 @@
+package session
+
+import (
+	"homeside/model/court"
+	"homeside/model/roster"
+)
+
+// PutPair makes a pair of a roster the near or far team, as one step; nothing
+// happens where it is that team already. Who started stays as the lesson says.
+func (s *Session) PutPair(p roster.Pair, e court.End) {
+	before := s.history.Lesson()
+	if after := p.In(before, e); after.Teams != before.Teams {
+		s.Do("put in "+after.NameOfTeam(e)+" as the "+e.String()+" team", after)
+	}
+}
