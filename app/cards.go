@@ -41,7 +41,7 @@ type cards struct {
 func (e *Editor) side() fyne.CanvasObject {
 	shot := widget.NewAccordionItem("Shot", container.NewVBox(e.shot.Box, e.bought.Box))
 	shot.Open = true
-	e.cards.checks = widget.NewAccordionItem(e.checks.Title(), e.checks.Box)
+	e.cards.checks = widget.NewAccordionItem(e.checks.Title(), container.NewVBox(e.checks.Box, e.tell.Box))
 	e.cards.checks.Open = true
 	e.cards.match = widget.NewAccordionItem("Match", e.match.Box)
 	player := widget.NewAccordionItem("Player", e.player.Box)

@@ -8,9 +8,11 @@ import (
 
 // traceControls tells where the panels' visible controls are in the window, in
 // the toolkit's units, so that a test can press them.
-func (e *Editor) traceControls() {
+func (e *Editor) traceControls() { e.traceNamed(e.controls()) }
+
+func (e *Editor) traceNamed(controls map[string]fyne.CanvasObject) {
 	driver := fyne.CurrentApp().Driver()
-	for name, o := range e.controls() {
+	for name, o := range controls {
 		corner, size := driver.AbsolutePositionForObject(o), o.Size()
 		if !o.Visible() || corner.IsZero() { // folded away
 			continue
@@ -23,6 +25,7 @@ func (e *Editor) controls() map[string]fyne.CanvasObject {
 	all := e.score.Named()
 	maps.Copy(all, e.match.Named())
 	maps.Copy(all, e.checks.Named())
+	maps.Copy(all, e.tell.Named())
 	maps.Copy(all, e.plan.Named())
 	return all
 }

@@ -33,6 +33,7 @@ type Editor struct {
 	shot    *panel.Shot
 	match   *panel.Match
 	checks  *panel.Checks
+	tell    *panel.Tell
 	bought  *panel.Bought
 	player  *panel.Player
 	bar     *playbar
@@ -60,6 +61,7 @@ func New(a fyne.App, o Options) *Editor {
 	e.shot = panel.NewShot(e.session)
 	e.match = panel.NewMatch(e.session)
 	e.checks = panel.NewChecks(e.session, e.say)
+	e.tell = panel.NewTell(e.session)
 	e.bought = panel.NewBought(e.session, e.askSaveChart)
 	e.player = panel.NewPlayer(e.session)
 	e.bar = newPlaybar(e.session)
@@ -118,6 +120,7 @@ func (e *Editor) changed() {
 	}
 	e.shown = e.session.Revision()
 	e.refreshChecks()
+	e.tell.Refresh()
 	if !e.session.Previewing() {
 		e.plays.Refresh()
 		e.score.Refresh()

@@ -28,6 +28,8 @@ func (d daylight) Color(n fyne.ThemeColorName, _ fyne.ThemeVariant) color.Color 
 		return look.Blue
 	case theme.ColorNameButton, theme.ColorNameInputBackground, theme.ColorNameHeaderBackground:
 		return lk.Surface
+	case theme.ColorNameInputBorder: // of a field, an empty box, a ring
+		return lk.Quiet
 	case theme.ColorNameFocus:
 		return look.Sky
 	case theme.ColorNameSelection:

@@ -80,20 +80,24 @@ func MistakeTitle(m formation.Mistake) string { return capital(m.String()) }
 const NotWritten = "This play is not as the program writes one at this score: write it first with New play from the score."
 
 // TellSentence says what two plays give away: the pair's name, who shows it by
-// the place and by the facing, and what it is worth to the opponents. number is
-// the other play's, counted from 1.
-func TellSentence(l lesson.Lesson, t formation.Tell, number int) string {
-	if !t.Place.Shows && !t.Facing.Shows {
-		return fmt.Sprintf("Beside play %d: the two plays look alike to the end.", number)
+// the place and by the facing, and what it is worth to the opponents. The plays
+// are counted from 0.
+func TellSentence(l lesson.Lesson, t formation.Tell, shown, other int) string {
+	beside := fmt.Sprintf("Beside play %d", other+1)
+	if l.Plays[shown].Situation != l.Plays[other].Situation {
+		beside += ", at another score"
 	}
-	said := []string{}
+	if !t.Place.Shows && !t.Facing.Shows {
+		return beside + ": the two plays look alike to the end."
+	}
+	var said []string
 	if t.Place.Shows {
 		said = append(said, fmt.Sprintf("%s's place %s", l.NameOf(t.Place.Who), Sign(t.Place)))
 	}
 	if t.Facing.Shows {
 		said = append(said, fmt.Sprintf("%s's facing %s", l.NameOf(t.Facing.Who), Sign(t.Facing)))
 	}
-	return fmt.Sprintf("Beside play %d: %s.", number, strings.Join(said, "; "))
+	return beside + ": " + strings.Join(said, "; ") + "."
 }
 
 // The words for signs on the rally strip.

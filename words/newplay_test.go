@@ -4,6 +4,7 @@ import (
 	"errors"
 	"testing"
 
+	"homeside/model/court"
 	"homeside/model/formation"
 	"homeside/model/game"
 	"homeside/model/lesson"
@@ -44,17 +45,21 @@ func TestFormationRefused(t *testing.T) {
 
 func TestTellSentence(t *testing.T) {
 	l := lesson.Lesson{}.WithPlayer(game.Near1, lesson.Player{Name: "Ivo"}).WithPlayer(game.Near2, lesson.Player{Name: "Mara"})
+	l.Plays = make([]lesson.Play, 3)
+	l.Plays[1].Situation.Serving = court.Far
 	late := formation.Sign{Shows: true, Before: 0.31, Use: formation.TooLateToUse, Who: game.Near2}
 	early := formation.Sign{Shows: true, At: -1, Use: formation.ShowsAtServe, Who: game.Near1}
 	for _, c := range []struct {
-		tell formation.Tell
-		want string
+		tell  formation.Tell
+		other int
+		want  string
 	}{
-		{formation.Tell{}, "Beside play 3: the two plays look alike to the end."},
-		{formation.Tell{Place: late}, "Beside play 3: Mara's place shows 0.31 s before they hit: seen, too late to use."},
-		{formation.Tell{Place: late, Facing: early}, "Beside play 3: Mara's place shows 0.31 s before they hit: seen, too late to use; Ivo's facing shows before the serve."},
+		{formation.Tell{}, 1, "Beside play 2, at another score: the two plays look alike to the end."},
+		{formation.Tell{}, 2, "Beside play 3: the two plays look alike to the end."},
+		{formation.Tell{Place: late}, 2, "Beside play 3: Mara's place shows 0.31 s before they hit: seen, too late to use."},
+		{formation.Tell{Place: late, Facing: early}, 2, "Beside play 3: Mara's place shows 0.31 s before they hit: seen, too late to use; Ivo's facing shows before the serve."},
 	} {
-		if got := TellSentence(l, c.tell, 3); got != c.want {
+		if got := TellSentence(l, c.tell, 0, c.other); got != c.want {
 			t.Errorf("TellSentence(%+v) = %q, want %q", c.tell, got, c.want)
 		}
 	}

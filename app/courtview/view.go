@@ -121,7 +121,7 @@ func (v *View) paint(w, h int) image.Image {
 	if k := (key{v.session.Revision(), w, h, v.turn, v.show, struck}); v.frames == nil || k != v.drawn {
 		surface := v.session.Lesson().Venue.Surface()
 		v.picture = compose.Of(r, surface, v.turn)
-		v.picture.Findings = v.session.Findings()
+		v.picture.Findings, v.picture.Twin = v.session.Findings(), v.session.Compared()
 		v.picture.Show = compose.Show{NoTicks: v.show.NoTicks, NoGhosts: v.show.NoGhosts, Cover: v.cover(r, max(struck, 0))}
 		v.layout = compose.ForWindow(w, h, v.turn, surface, compose.RiseOf(r), v.scale(w)*pointPx)
 		v.frames = raster.NewFrames(v.picture.StaticIn(v.layout))

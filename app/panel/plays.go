@@ -4,7 +4,6 @@
 package panel
 
 import (
-	"fmt"
 	"image"
 
 	"fyne.io/fyne/v2"
@@ -13,9 +12,6 @@ import (
 	"fyne.io/fyne/v2/widget"
 
 	"homeside/app/session"
-	"homeside/canvas"
-	"homeside/canvas/compose"
-	"homeside/canvas/raster"
 	"homeside/model/rally"
 )
 
@@ -23,6 +19,7 @@ import (
 const (
 	thumbWidth  = 46
 	thumbHeight = 88
+	thumbPoint  = 0.45 // a point of its drawing
 )
 
 // Plays is the list of plays: a sentence with a small court each.
@@ -74,8 +71,7 @@ func newRow() fyne.CanvasObject {
 
 func (p *Plays) fill(i widget.ListItemID, o fyne.CanvasObject) {
 	row := o.(*fyne.Container).Objects
-	play := p.session.Lesson().Plays[i]
-	row[0].(*widget.Label).SetText(fmt.Sprintf("%d. %s", i+1, play.Title))
+	row[0].(*widget.Label).SetText(PlayName(p.session, i))
 	small := row[1].(*fynecanvas.Image)
 	small.Image = p.thumb(i)
 	small.Refresh()
@@ -100,11 +96,7 @@ func Thumb(s *session.Session, i int) image.Image {
 	if err != nil {
 		return nil
 	}
-	surface := s.Lesson().Venue.Surface()
-	const sharp = 2
-	l := compose.Bare(thumbWidth*sharp, thumbHeight*sharp, canvas.Upright, surface, 0.45*sharp)
-	p := compose.Of(r, surface, canvas.Upright)
-	return raster.NewFrames(p.StaticIn(l)).Draw(p.MovingIn(l, 0))
+	return smallCourt(r, s.Lesson().Venue.Surface(), fyne.NewSize(thumbWidth, thumbHeight), thumbPoint, 0)
 }
 
 // Refresh shows the session's plays and the one selected.

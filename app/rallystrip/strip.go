@@ -14,6 +14,8 @@ import (
 	"homeside/app/session"
 	"homeside/canvas/compose"
 	"homeside/canvas/raster"
+	"homeside/model/formation"
+	"homeside/words"
 )
 
 // pointPx is how many pixels of an unscaled screen a point takes in the window.
@@ -71,11 +73,29 @@ func (v *Strip) paint(w, h int) image.Image {
 		return image.NewRGBA(image.Rect(0, 0, max(w, 1), max(h, 1)))
 	}
 	if k := (key{v.session.Revision(), w, h, v.noMargins}); v.frames == nil || k != v.drawn {
-		v.scene = compose.Strip{Rally: r, Width: w, Height: h, PxPerPoint: v.scale(w) * pointPx, NoMargins: v.noMargins}
+		v.scene = compose.Strip{Rally: r, Width: w, Height: h, PxPerPoint: v.scale(w) * pointPx, NoMargins: v.noMargins, Signs: v.signs()}
 		v.frames = raster.NewFrames(v.scene.Static())
 		v.drawn = k
 	}
 	return v.frames.Draw(v.scene.Moving(v.session.Now()))
+}
+
+// signs mark where the play shown first differs from the one it is compared with.
+func (v *Strip) signs() []compose.StripSign {
+	t, ok := v.session.Tell()
+	if !ok {
+		return nil
+	}
+	var all []compose.StripSign
+	for _, s := range []struct {
+		formation.Sign
+		text string
+	}{{t.Place, words.PlaceShows}, {t.Facing, words.FacingShows}} {
+		if s.Shows {
+			all = append(all, compose.StripSign{At: s.At, Who: s.Who, Text: s.text})
+		}
+	}
+	return all
 }
 
 func (v *Strip) scale(w int) float64 {

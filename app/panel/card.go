@@ -1,0 +1,139 @@
+package panel
+
+import (
+	"fyne.io/fyne/v2"
+	fynecanvas "fyne.io/fyne/v2/canvas"
+	"fyne.io/fyne/v2/container"
+	"fyne.io/fyne/v2/driver/desktop"
+	"fyne.io/fyne/v2/theme"
+	"fyne.io/fyne/v2/widget"
+)
+
+// Room of a card's words, and the air round it.
+const (
+	cardTitle = 26
+	cardText  = 74
+	cardAir   = 6
+)
+
+// card is one small court that can be chosen.
+type card struct {
+	widget.BaseWidget
+	choice  Choice
+	tapped  func()
+	keys    func(*fyne.KeyEvent)
+	frame   *fynecanvas.Rectangle
+	picture *fynecanvas.Image
+	title   *widget.Label
+	text    *widget.Label
+	size    fyne.Size // of the picture
+	focused bool
+	chosen  bool
+}
+
+var (
+	_ fyne.Focusable     = (*card)(nil)
+	_ fyne.Tappable      = (*card)(nil)
+	_ desktop.Cursorable = (*card)(nil)
+)
+
+func newCard(picture fyne.Size, tapped func(), keys func(*fyne.KeyEvent)) *card {
+	c := &card{tapped: tapped, keys: keys, size: picture, frame: fynecanvas.NewRectangle(nil), picture: fynecanvas.NewImageFromImage(nil), title: widget.NewLabel(""), text: wrapped()}
+	c.frame.CornerRadius = 6
+	c.picture.FillMode = fynecanvas.ImageFillContain
+	c.title.Alignment, c.title.TextStyle.Bold = fyne.TextAlignCenter, true
+	c.title.Truncation = fyne.TextTruncateEllipsis
+	c.text.Alignment, c.text.SizeName = fyne.TextAlignCenter, theme.SizeNameCaptionText
+	c.ExtendBaseWidget(c)
+	return c
+}
+
+// CreateRenderer implements fyne.Widget.
+func (c *card) CreateRenderer() fyne.WidgetRenderer {
+	return widget.NewSimpleRenderer(container.New(cardLayout{c.size}, c.frame, c.picture, c.title, c.text))
+}
+
+// cardLayout puts frame, picture, title and text of a card one below the other.
+type cardLayout struct{ picture fyne.Size }
+
+// MinSize implements fyne.Layout.
+func (l cardLayout) MinSize([]fyne.CanvasObject) fyne.Size {
+	return fyne.NewSize(l.picture.Width+2*cardAir, l.picture.Height+cardTitle+cardText+cardAir)
+}
+
+// Layout implements fyne.Layout.
+func (l cardLayout) Layout(o []fyne.CanvasObject, size fyne.Size) {
+	o[0].Resize(size)
+	o[0].Move(fyne.Position{})
+	tall := size.Height - cardTitle - cardText - cardAir
+	top := float32(cardAir)
+	for i, h := range []float32{tall, cardTitle, cardText} {
+		o[i+1].Resize(fyne.NewSize(size.Width-2*cardAir, h))
+		o[i+1].Move(fyne.NewPos(cardAir, top))
+		top += h
+	}
+}
+
+func (c *card) set(choice Choice) {
+	c.choice = choice
+	c.title.SetText(choice.Title)
+	c.text.SetText(choice.Text)
+	c.title.Importance, c.text.Importance = widget.MediumImportance, widget.MediumImportance
+	if choice.Refused {
+		c.title.Importance = widget.LowImportance
+	}
+	c.title.Refresh()
+	c.picture.Image = choice.Picture
+	c.picture.Refresh()
+	c.colour()
+}
+
+func (c *card) choose(chosen bool) {
+	c.chosen = chosen
+	c.colour()
+}
+
+// colour frames the card that is chosen thick, the one with the keys thin.
+func (c *card) colour() {
+	c.frame.FillColor = theme.Color(theme.ColorNameButton)
+	c.frame.StrokeColor, c.frame.StrokeWidth = theme.Color(theme.ColorNameSeparator), 1
+	if c.focused {
+		c.frame.StrokeColor = theme.Color(theme.ColorNameFocus)
+	}
+	if c.chosen {
+		c.frame.StrokeColor, c.frame.StrokeWidth = theme.Color(theme.ColorNamePrimary), 3
+	}
+	c.frame.Refresh()
+}
+
+// Tapped implements fyne.Tappable.
+func (c *card) Tapped(*fyne.PointEvent) {
+	focus(c)
+	c.tapped()
+}
+
+// Cursor implements desktop.Cursorable.
+func (c *card) Cursor() desktop.Cursor {
+	if c.choice.Refused {
+		return desktop.DefaultCursor
+	}
+	return desktop.PointerCursor
+}
+
+// FocusGained implements fyne.Focusable.
+func (c *card) FocusGained() {
+	c.focused = true
+	c.colour()
+}
+
+// FocusLost implements fyne.Focusable.
+func (c *card) FocusLost() {
+	c.focused = false
+	c.colour()
+}
+
+// TypedRune implements fyne.Focusable.
+func (c *card) TypedRune(rune) {}
+
+// TypedKey implements fyne.Focusable.
+func (c *card) TypedKey(k *fyne.KeyEvent) { c.keys(k) }

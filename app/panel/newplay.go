@@ -1,0 +1,199 @@
+package panel
+
+import (
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/container"
+	"fyne.io/fyne/v2/widget"
+
+	"homeside/app/session"
+	"homeside/model/court"
+	"homeside/model/formation"
+	"homeside/model/lesson"
+	"homeside/words"
+)
+
+// Size of a kind's small court in the window's units, and a point of its drawing.
+var kindSize = fyne.NewSize(132, 250)
+
+const (
+	kindPoint  = 0.62
+	serveWidth = 220 // holds the longest place of a serve
+)
+
+// NewPlay is the chooser of a play for the present score: whose formation, where
+// the serve goes, and every kind as a small court of the very play it writes.
+type NewPlay struct {
+	Box     fyne.CanvasObject
+	Gallery *Gallery
+
+	session *session.Session
+	who     *widget.RadioGroup
+	serve   *widget.Select
+	walk    *widget.Check
+	said    *widget.Label
+	drawn   map[session.Request]drawnKind // since the chooser was opened
+	ready   func(bool)
+}
+
+// drawnKind is what a request writes: the play with its small court, or why none.
+type drawnKind struct {
+	written formation.Written
+	err     error
+	choice  Choice
+	notes   string
+}
+
+// NewNewPlay is the chooser for a session's score. ready is told whether there
+// is a play to insert. The error says why none can be written.
+func NewNewPlay(s *session.Session, ready func(bool)) (*NewPlay, error) {
+	p := &NewPlay{session: s, drawn: map[session.Request]drawnKind{}, ready: ready, said: wrapped()}
+	var pairs []string
+	for _, returns := range []bool{false, true} {
+		situation, err := s.Situation(session.Request{Returns: returns})
+		if err != nil {
+			return nil, err
+		}
+		pairs = append(pairs, words.PairAt(situation))
+	}
+	p.who = widget.NewRadioGroup(pairs, func(string) { p.refresh() })
+	p.who.Horizontal, p.who.Required = true, true
+	p.serve = widget.NewSelect(words.ServesTo(), func(string) { p.refresh() })
+	p.walk = widget.NewCheck("Begin where the play shown ends, with the walk to the places", func(bool) { p.refresh() })
+	p.Gallery = NewGallery(len(formation.Kinds), len(formation.Kinds), kindSize)
+	p.Gallery.OnChosen = func(int) { p.say() }
+	p.Box = p.layOut()
+	p.begin(pairs)
+	return p, nil
+}
+
+func (p *NewPlay) layOut() fyne.CanvasObject {
+	serve := container.NewHBox(widget.NewLabel("The serve goes"), container.NewGridWrap(fyne.NewSize(serveWidth, p.serve.MinSize().Height), p.serve))
+	return container.NewVBox(p.who, container.NewHBox(serve, p.walk), p.Gallery.Box, container.New(lines{3}, p.said))
+}
+
+// begin chooses the near pair and the first kind worth writing: a stack where
+// somebody is to change sides, or else ordinary places.
+func (p *NewPlay) begin(pairs []string) {
+	p.serve.Selected = p.serve.Options[formation.ServeMiddle]
+	p.who.Selected = pairs[0]
+	if s, _ := p.session.Situation(session.Request{}); s.Team != court.Near {
+		p.who.Selected = pairs[1]
+	}
+	_, ok := p.session.Play()
+	show(p.walk, ok)
+	p.refresh()
+	for _, k := range []formation.Kind{lesson.Stacked, lesson.Ordinary} {
+		if _, chosen := p.Gallery.Chosen(); !chosen {
+			p.Gallery.Choose(numberOf(k))
+		}
+	}
+}
+
+// numberOf is a kind's number among formation.Kinds.
+func numberOf(k formation.Kind) int {
+	for i, other := range formation.Kinds {
+		if other == k {
+			return i
+		}
+	}
+	return -1
+}
+
+// request is what the chooser asks for of a kind.
+func (p *NewPlay) request(k formation.Kind) session.Request {
+	return session.Request{
+		Kind: k, Returns: p.who.Selected == p.who.Options[1],
+		Serve: formation.ServeTo(max(p.serve.SelectedIndex(), 0)), WalkOn: p.walk.Checked,
+	}
+}
+
+func (p *NewPlay) refresh() {
+	all := make([]Choice, len(formation.Kinds))
+	for i, k := range formation.Kinds {
+		all[i] = p.draw(p.request(k)).choice
+	}
+	p.Gallery.Show(all)
+	p.say()
+}
+
+// draw writes and draws a request once.
+func (p *NewPlay) draw(r session.Request) drawnKind {
+	if d, ok := p.drawn[r]; ok {
+		return d
+	}
+	l := p.session.Lesson()
+	d := drawnKind{choice: Choice{Title: words.KindTitle(r.Kind), Text: words.KindDoes(r.Kind, !r.Returns)}}
+	d.written, d.err = p.session.WriteFormation(r)
+	if d.err != nil {
+		d.choice.Text, d.choice.Refused = words.FormationRefused(d.err, l), true
+	} else {
+		d.choice.Picture = smallCourt(d.written.Rally, l.Venue.Surface(), kindSize, kindPoint, 0)
+		d.notes = notesOf(d.written)
+	}
+	p.drawn[r] = d
+	return d
+}
+
+// notesOf is what a written play comes to, with its tell where it pretends something.
+func notesOf(w formation.Written) string {
+	tell, ok, err := w.Tell(formation.TellOptions{})
+	if err != nil || !ok {
+		return words.FormationNotes(w, nil)
+	}
+	return words.FormationNotes(w, &tell)
+}
+
+// chosen is the play that would be inserted.
+func (p *NewPlay) chosen() (drawnKind, bool) {
+	i, ok := p.Gallery.Chosen()
+	if !ok {
+		return drawnKind{}, false
+	}
+	return p.draw(p.request(formation.Kinds[i])), true
+}
+
+// say says of the kind chosen whether the pair is in time, and what it gives away.
+func (p *NewPlay) say() {
+	d, ok := p.chosen()
+	text := "Choose what the pair does."
+	if ok {
+		text = d.notes
+	}
+	p.said.SetText(text)
+	p.ready(ok)
+}
+
+// Insert puts the chosen play behind the one shown, as one step.
+func (p *NewPlay) Insert() error {
+	d, ok := p.chosen()
+	if !ok {
+		return nil
+	}
+	return p.session.InsertWritten(d.written)
+}
+
+// Named are the chooser's controls by name, for tests of the window.
+func (p *NewPlay) Named() map[string]fyne.CanvasObject {
+	named := map[string]fyne.CanvasObject{"serve-to": p.serve}
+	for i, k := range formation.Kinds {
+		named["kind-"+k.String()] = p.Gallery.Card(i)
+	}
+	return named
+}
+
+// lines gives a text the room of so many lines, whatever it says.
+type lines struct{ n int }
+
+// MinSize implements fyne.Layout.
+func (l lines) MinSize([]fyne.CanvasObject) fyne.Size {
+	return fyne.NewSize(0, float32(l.n)*lineHeight)
+}
+
+// Layout implements fyne.Layout.
+func (l lines) Layout(o []fyne.CanvasObject, size fyne.Size) {
+	o[0].Resize(size)
+	o[0].Move(fyne.Position{})
+}
+
+// lineHeight is the height of a line of the window's text with the air of a label.
+const lineHeight = 22
