@@ -52,7 +52,9 @@ func newPage(m moment) *page {
 	pdf.SetCatalogSort(true)
 	pdf.SetCreationDate(made)
 	pdf.SetModificationDate(made)
-	pdf.SetTitle(m.title(), true)
+	if title := m.title(); title != "" {
+		pdf.SetTitle(utf16BE(title), false)
+	}
 	pdf.SetProducer("Homeside", true)
 	pdf.SetAutoPageBreak(false, 0)
 	pdf.AddUTF8FontFromBytes(fontFamily, fontStyle(false), look.TTF(false))

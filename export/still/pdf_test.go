@@ -24,9 +24,11 @@ func TestPDFPage(t *testing.T) {
 			t.Errorf("pdfinfo says\n%s, want %s", info, want)
 		}
 	}
-	wide := tool(t, "poppler-utils", writeBytes(t, "PDF", sampler{}, &export.Options{Width: 1001, Height: 500}), "pdfinfo", "FILE")
-	if !bytes.Contains(wide, []byte("750.75 x 375 pts")) {
-		t.Errorf("pdfinfo of 1001 x 500 px says\n%s, want 750.75 x 375 pts", wide)
+	for size, want := range map[[2]int]string{{1001, 500}: "750.75 x 375 pts", {16, 16}: "12 x 12 pts", {8192, 8192}: "6144 x 6144 pts"} {
+		info := tool(t, "poppler-utils", writeBytes(t, "PDF", sampler{}, &export.Options{Width: size[0], Height: size[1]}), "pdfinfo", "FILE")
+		if !bytes.Contains(info, []byte(want)) {
+			t.Errorf("pdfinfo of %v px says\n%s, want %s", size, info, want)
+		}
 	}
 }
 
@@ -46,7 +48,7 @@ func TestPDFEmbedsItsFonts(t *testing.T) {
 // Texts can be searched and copied, also where they are kerned.
 func TestPDFText(t *testing.T) {
 	got := poppler(t, "pdftotext", "-layout", "FILE", "-")
-	for _, want := range []string{`Fault & <volley> "in" kitchen`, "Señal: ¿quién tapa? ÁÉÍÓÚÜ", "AVATAR, To, Te. 4-7-2", "Ελλάδα Жучок Tiếng Việt", "1.20 s"} {
+	for _, want := range []string{`Fault & <volley> "in" kitchen`, "Señal: ¿quién tapa? ÁÉÍÓÚÜ", "AVATAR, To, Te. 4-7-2", "Ελλάδα Жучок Tiếng Việt", "(Щука č) \\ Шќ", "1.20 s"} {
 		if !strings.Contains(got, want) {
 			t.Errorf("pdftotext gives\n%s\nwant %q in it", got, want)
 		}
@@ -74,5 +76,21 @@ func TestPieces(t *testing.T) {
 		if len(line) != 0 {
 			t.Errorf("%q: %d letters are left after %q", text, len(line), want)
 		}
+	}
+}
+
+// Titles come back as they went in, signs beyond the first plane, brackets and
+// line ends in their codes included.
+func TestPDFTitle(t *testing.T) {
+	for title, want := range map[string]string{
+		"Señal (č) \\ \U0001F3D3 → 4-7-2": "Señal (č) \\ \U0001F3D3 → 4-7-2", "a\xffb": "a\uFFFDb", "Щ)(": "Щ)(",
+	} {
+		info := tool(t, "poppler-utils", writeBytes(t, "PDF", worded{words: title}, &export.Options{Width: 36, Height: 64}), "pdfinfo", "-enc", "UTF-8", "FILE")
+		if got := regexp.MustCompile(`Title: +(.*)`).FindSubmatch(info); got == nil || string(got[1]) != want {
+			t.Errorf("the title %q is read as\n%s, want %q", title, info, want)
+		}
+	}
+	if info := tool(t, "poppler-utils", writeBytes(t, "PDF", play, nil), "pdfinfo", "FILE"); bytes.Contains(info, []byte("Title")) {
+		t.Errorf("a scene without a title has one:\n%s", info)
 	}
 }

@@ -1,6 +1,9 @@
 package still
 
 import (
+	"encoding/binary"
+	"unicode/utf16"
+
 	"golang.org/x/image/font/sfnt"
 
 	"homeside/canvas"
@@ -80,4 +83,14 @@ func placed(outline sfnt.Segments, at canvas.Px, scale float64) []canvas.PxStep 
 		}
 	}
 	return steps
+}
+
+// utf16BE is a text as PDF keeps it beside the page (ISO 32000-1, 7.9.2.2). The
+// one of fpdf fails on signs beyond the first plane and on broken UTF-8.
+func utf16BE(s string) string {
+	out := []byte{0xFE, 0xFF}
+	for _, unit := range utf16.Encode([]rune(s)) {
+		out = binary.BigEndian.AppendUint16(out, unit)
+	}
+	return string(out)
 }

@@ -73,10 +73,15 @@ func samplerTexts() []canvas.Shape {
 		text(16, "Señal: ¿quién tapa? ÁÉÍÓÚÜ", canvas.Start, false),
 		text(13, "AVATAR, To, Te. 4-7-2", canvas.Finish, true),
 		text(10, "Ελλάδα Жучок Tiếng Việt", canvas.Centre, false),
+		text(8, apart, canvas.Finish, false),
 		text(6, missing, canvas.Start, true),
 		labelled,
 	}
 }
+
+// apart has accents that are signs of their own, and letters whose codes hold
+// the bytes of PDF's brackets, backslash and line end.
+const apart = "Jose\u0301 n\u0303 (Щука č) \\ Шќ"
 
 // missing has letters that the fonts lack: a sign beyond the first plane, two
 // Hebrew letters, an arrow.

@@ -11,8 +11,13 @@ import (
 	"strings"
 	"testing"
 
+	"pgregory.net/rapid"
+
+	"homeside/canvas"
 	"homeside/canvas/look"
 	"homeside/export"
+	_ "homeside/internal/fixedseed"
+	"homeside/model/units"
 )
 
 // element is an element of a document with its text.
@@ -95,7 +100,7 @@ func TestSVGLabels(t *testing.T) {
 		}
 	}
 	want := []string{"box", "glass over the box", `ring with a "hole" & <more>`, "disc", "bend",
-		`Fault & <volley> "in" kitchen`, "Señal: ¿quién tapa? ÁÉÍÓÚÜ", "AVATAR, To, Te. 4-7-2", "Ελλάδα Жучок Tiếng Việt", missing,
+		`Fault & <volley> "in" kitchen`, "Señal: ¿quién tapa? ÁÉÍÓÚÜ", "AVATAR, To, Te. 4-7-2", "Ελλάδα Жучок Tiếng Việt", apart, missing,
 		"time since the serve: 1.20 s"}
 	if !slices.Equal(got, want) {
 		t.Errorf("labels\n got %q\nwant %q", got, want)
@@ -204,6 +209,48 @@ func TestOutlinePath(t *testing.T) {
 	for _, y := range []int{0, -714} {
 		if !strings.Contains(path, " "+strconv.Itoa(y)) {
 			t.Errorf("I is %q, want it to reach %d", path, y)
+		}
+	}
+}
+
+// worded is a sampler with a title, a label and a text of somebody's own.
+type worded struct {
+	sampler
+	words string
+}
+
+func (w worded) Static(width, height int) *canvas.Scene {
+	s := w.sampler.Static(width, height)
+	s.Title, s.Panels[0].Shapes[0].Label = w.words, w.words
+	return s
+}
+
+func (w worded) Moving(width, height int, t units.Seconds) *canvas.Scene {
+	s := w.sampler.Moving(width, height, t)
+	s.Title, s.Panels[0].Shapes[0].Text.Text = w.words, w.words
+	return s
+}
+
+// Whatever the words, the SVG is a document that says them, and the PDF is
+// written; what XML has no way to say (XML 1.0, 2.2) is replaced.
+func TestAnyWords(t *testing.T) {
+	o := &export.Options{Width: 36, Height: 64}
+	rapid.Check(t, func(rt *rapid.T) {
+		w := worded{words: rapid.String().Draw(rt, "words")}
+		all := elements(t, writeBytes(t, "SVG", w, o))
+		want := strings.Map(func(r rune) rune {
+			if r < ' ' && r != '\t' && r != '\n' && r != '\r' || r == 0xFFFE || r == 0xFFFF {
+				return '\uFFFD'
+			}
+			return r
+		}, w.words)
+		if got := all[0].attr["aria-label"]; got != want {
+			rt.Errorf("title %q is read as %q, want %q", w.words, got, want)
+		}
+	})
+	for _, words := range []string{"", " ", "\x00\n\r\t", "\\", "((", "))", strings.Repeat("W", 5000), "\U0010FFFF\uFFFF\uFEFF", "\xff\xfe"} {
+		if pdf := writeBytes(t, "PDF", worded{words: words}, o); !bytes.HasSuffix(bytes.TrimSpace(pdf), []byte("%%EOF")) {
+			t.Errorf("the PDF of %q has no end", words)
 		}
 	}
 }
