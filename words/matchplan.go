@@ -132,6 +132,28 @@ func MatchWritten(n int) string {
 	}
 }
 
+// ScoreHeads are the headings of the plan score by score.
+var ScoreHeads = [...]string{"Call", "Who serves, from, to", "Formation", "Ends: left | right", "Rallies a game", "Chance to win", "Play"}
+
+// ServeAt is who serves at a state, from where and to whom.
+func ServeAt(l lesson.Lesson, s game.State) string {
+	return fmt.Sprintf("%s, %v, to %s", l.NameOf(s.Server()), s.From(), l.NameOf(s.Receiver()))
+}
+
+// ScoresFound says how many of the states of a game are shown.
+func ScoresFound(shown, of int) string {
+	switch {
+	case of == 0:
+		return ""
+	case shown == 0:
+		return "No game comes to this score."
+	case shown == of:
+		return fmt.Sprintf("%d serves that a game can come to; past deuce, one for all that are further on.", of)
+	default:
+		return fmt.Sprintf("%d of %d serves", shown, of)
+	}
+}
+
 // PlanCaution stands under every plan.
 const PlanCaution = "Feet and times are estimates, not instructions to sprint; each rally is taken as independent of the last."
 

@@ -42,6 +42,7 @@ type MatchPlan struct {
 	line    *widget.Label // what has been done, or what could not be
 	views   *views
 	table   *planTable
+	scores  *planScores
 	start   *starters
 	signals *signals
 	pairs   *pairs
@@ -67,14 +68,17 @@ func NewMatchPlan(s *session.Session, events MatchPlanEvents) *MatchPlan {
 		p.chances[e] = newCommitEntry(func(string) { p.remake() })
 		p.chances[e].show("50")
 		p.served[e] = widget.NewLabel("")
+		p.served[e].Truncation = fyne.TextTruncateEllipsis
+		p.served[e].Alignment = fyne.TextAlignTrailing
 	}
 	p.write = widget.NewButtonWithIcon("Write the whole match", theme.ContentAddIcon(), p.writeMatch)
 	p.back = widget.NewButtonWithIcon("Back to the court", theme.NavigateBackIcon(), p.Close)
 	p.pulse = fynecanvas.NewRaster(func(int, int) image.Image { p.painted(); return image.NewRGBA(image.Rect(0, 0, 1, 1)) })
-	p.table, p.start, p.signals = newPlanTable(p.open), newStarters(), newSignals(s, p.save)
+	p.table, p.scores, p.start, p.signals = newPlanTable(p.open), newPlanScores(p.open), newStarters(), newSignals(s, p.save)
 	p.pairs = newPairs(s, events.Pairs, p.Say, p.pulse.Refresh)
 	p.SetRoster(roster.Roster{}, "")
-	p.views = newViews(p.pulse.Refresh, view{"Table", p.table.box}, view{"Starters and margins", p.start.box}, view{"Signals", p.signals.box}, view{"Pairs", p.pairs.box})
+	p.views = newViews(p.pulse.Refresh, view{"Table", p.table.box}, view{"Score by score", p.scores.box},
+		view{"Starters and margins", p.start.box}, view{"Signals", p.signals.box}, view{"Pairs", p.pairs.box})
 	p.Box = container.NewBorder(p.asked(), nil, nil, nil, p.views.stack)
 	p.Box.Hide()
 	return p
@@ -87,7 +91,7 @@ func (p *MatchPlan) asked() fyne.CanvasObject {
 		beside("Stack"), container.NewGridWrap(fyne.NewSize(310, 34), p.policy), container.NewGridWrap(fyne.NewSize(300, 34), p.goal))
 	second := container.NewHBox(beside("Rallies won on the own serve, in percent:"))
 	for _, e := range court.Ends {
-		second.Add(container.NewCenter(p.served[e]))
+		second.Add(container.NewGridWrap(fyne.NewSize(170, 34), p.served[e]))
 		second.Add(container.NewGridWrap(entry, p.chances[e]))
 	}
 	second.Add(p.write)
@@ -141,9 +145,9 @@ func (p *MatchPlan) Refresh() {
 	}
 	enable(p.write, err == nil)
 	p.table.show(m)
+	p.scores.show(m, p.session.Lesson())
 	p.start.show(m)
 	p.signals.show(p.ask().Team)
-	p.pairs.refresh()
 	p.pulse.Refresh()
 }
 

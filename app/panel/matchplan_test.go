@@ -272,3 +272,63 @@ func TestSignalsFromTheTally(t *testing.T) {
 		t.Errorf("the tally counts %d chances, want the one noted", found)
 	}
 }
+
+// Score by score: a call that is typed finds its serves, and a click opens the
+// play at that very score or else that of its situation.
+func TestScoreByScore(t *testing.T) {
+	p, s := planned(t, lefty(), MatchPlanEvents{})
+	p.goal.SetSelected("Forehands in the middle")
+	test.Tap(p.write)
+	all := len(p.scores.states)
+	if all != len(p.table.plan.States) || all < 500 {
+		t.Fatalf("without a call %d serves are shown, want all %d", all, len(p.table.plan.States))
+	}
+	p.scores.find.SetText("0-0-2")
+	var row []string
+	for col := range scoreWidths {
+		row = append(row, p.scores.text(widget.TableCellID{Col: col}))
+	}
+	if got, want := strings.Join(row[:4], "; "), "0-0-2; Ivo, right, to Oskar; stacked; Ivo | Mara"; got != want || row[6] != "1" {
+		t.Errorf("the first serve is %q with play %s, want %q with play 1, which was there before", got, row[6], want)
+	}
+	// At 7-5-1 Ivo, who started, is on the left if he serves: 7 is odd.
+	p.scores.find.SetText("7-5-1")
+	found := false
+	for i, st := range p.scores.states {
+		if st.State.Server() == game.Near1 {
+			found = true
+			if got, want := p.scores.text(widget.TableCellID{Row: i, Col: 1}), "Ivo, left, to "; !strings.HasPrefix(got, want) {
+				t.Errorf("7-5-1 is served as %q, want %q", got, want)
+			}
+			p.scores.selected(widget.TableCellID{Row: i})
+			if play, _ := s.Play(); !strings.Contains(play.Title, "Ivo serves from the left") || p.Shown() {
+				t.Errorf("a click at 7-5-1 opens %q, want Ivo serving from the left", play.Title)
+			}
+		}
+	}
+	if !found {
+		t.Errorf("no serve of Ivo's at 7-5-1 among %d", len(p.scores.states))
+	}
+	p.scores.find.SetText("12-3")
+	if got, want := p.scores.found.Text, "No game comes to this score."; got != want || len(p.scores.states) != 0 {
+		t.Errorf("12-3: %q with %d serves, want %q", got, len(p.scores.states), want)
+	}
+}
+
+// The longest names that a lesson allows do not make the page wider than the window.
+func TestLongNames(t *testing.T) {
+	l := start()
+	for _, e := range court.Ends {
+		l.Teams[e].Name = strings.Repeat("W", lesson.MaxName)
+		for i := range l.Teams[e].Players {
+			l.Teams[e].Players[i].Name = strings.Repeat("M", lesson.MaxName)
+		}
+	}
+	p, _ := planned(t, l, MatchPlanEvents{})
+	for i := range p.views.buttons {
+		p.views.choose(i)
+		if got := p.Box.MinSize(); got.Width > 1270 || got.Height > 740 {
+			t.Errorf("with long names view %d needs %v, want at most 1270 x 740", i, got)
+		}
+	}
+}

@@ -60,7 +60,7 @@ func newPairs(s *session.Session, events PairEvents, say func(string), changed f
 		ways.Add(p.put[e])
 	}
 	for _, e := range court.Ends {
-		p.keep[e] = widget.NewButton("", func() {
+		p.keep[e] = widget.NewButton("Keep the "+e.String()+" team in the roster", func() {
 			if events.Keep != nil {
 				events.Keep(e)
 			}
@@ -102,9 +102,8 @@ func (p *pairs) choose(i widget.ListItemID) {
 	p.changed()
 }
 
-// refresh says what is known of the chosen pair and names the lesson's teams.
+// refresh says what is known of the chosen pair.
 func (p *pairs) refresh() {
-	l := p.session.Lesson()
 	chosen := p.chosen >= 0
 	text := "A roster keeps pairs in a file of its own, with their names, hands, paces and wished sides. Choose a pair to put it into the lesson."
 	if chosen {
@@ -118,7 +117,6 @@ func (p *pairs) refresh() {
 	enable(p.remove, chosen)
 	for _, e := range court.Ends {
 		enable(p.put[e], chosen)
-		p.keep[e].SetText("Keep " + l.NameOfTeam(e) + " in the roster")
 	}
 }
 

@@ -53,7 +53,7 @@ func startersChart(m session.MatchPlan) compose.BarChart {
 		sec := compose.BarSection{Title: title}
 		for i := range m.Starters {
 			v := value(i)
-			sec.Bars = append(sec.Bars, compose.Bar{Label: l.NameOf(m.Pair.Player(i+1)) + " starts", Value: v, Text: fmt.Sprintf(format, v), Other: i == 1})
+			sec.Bars = append(sec.Bars, compose.Bar{Label: clipped(l.NameOf(m.Pair.Player(i+1))) + " starts", Value: v, Text: fmt.Sprintf(format, v), Other: i == 1})
 		}
 		return sec
 	}
@@ -84,7 +84,16 @@ func marginsChart(m session.MatchPlan) compose.BarChart {
 }
 
 func nameAndSide(m session.MatchPlan, who game.Player, side string) string {
-	return m.Pair.Lesson.NameOf(who) + " " + side
+	return clipped(m.Pair.Lesson.NameOf(who)) + " " + side
+}
+
+// clipped keeps a long name from pushing what stands beside it out of the window.
+func clipped(name string) string {
+	const most = 20
+	if r := []rune(name); len(r) > most {
+		return string(r[:most-1]) + "…"
+	}
+	return name
 }
 
 func secondsOr0(t *units.Seconds) float64 {

@@ -19,7 +19,7 @@ func TestKeepAPair(t *testing.T) {
 	w := openWindow(t, path)
 	w.keys("ctrl+m")
 	w.waitFor("painted plan")
-	w.click("plan-view-3")
+	w.click("plan-view-4")
 	w.waitFor("painted plan")
 	w.screenshot("pairs-none.png")
 	w.click("pairs-keep-near")
