@@ -17,6 +17,7 @@ type Options struct {
 	Speed         float64               // 0.5 is half speed; 0 means 1
 	At            *units.Seconds        // the moment of a still; nil means the start
 	From, To      *units.Seconds        // the stretch of a clip; nil means the play's own ends
+	FullColour    bool                  // an AVI has a colour sample for every pixel, not for every four
 	Progress      func(done, total int) // called after every frame; nil means nobody asks
 }
 

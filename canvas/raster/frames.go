@@ -76,7 +76,7 @@ func (f *Frames) spoil() {
 			old = old[at+1:]
 		}
 		if m.stale {
-			f.stale.add(m.box)
+			f.stale.Add(m.box)
 		}
 	}
 	f.drop(old)
@@ -84,7 +84,7 @@ func (f *Frames) spoil() {
 
 func (f *Frames) drop(gone []mark) {
 	for i := range gone {
-		f.stale.add(gone[i].box)
+		f.stale.Add(gone[i].box)
 	}
 }
 
@@ -97,7 +97,7 @@ func (f *Frames) spread() {
 			m := &f.new.list[i]
 			if !m.stale && f.stale.touches(m.box) {
 				m.stale, again = true, true
-				f.stale.add(m.box)
+				f.stale.Add(m.box)
 			}
 		}
 	}
@@ -121,7 +121,7 @@ func (f *Frames) compare() {
 	f.changed.Clear()
 	for box := range f.stale.Boxes() {
 		if !equalBox(f.frame.img, f.before, box) {
-			f.changed.add(box)
+			f.changed.Add(box)
 			copyBox(f.before, f.frame.img, box)
 		}
 	}

@@ -38,8 +38,8 @@ func (t *Tiles) Fill() {
 	}
 }
 
-// add puts the tiles that a box touches into the set.
-func (t *Tiles) add(box image.Rectangle) {
+// Add puts the tiles that a box touches into the set.
+func (t *Tiles) Add(box image.Rectangle) {
 	for row := range t.rows(box) {
 		for i := range row {
 			row[i] = true

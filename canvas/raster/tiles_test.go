@@ -18,7 +18,7 @@ func TestTiles(t *testing.T) {
 		}
 		tiles, want := NewTiles(w, h), map[image.Point]bool{}
 		a, b := box("a"), box("b")
-		tiles.add(a)
+		tiles.Add(a)
 		for y := range h {
 			for x := range w {
 				if image.Pt(x, y).In(a) {
@@ -31,7 +31,7 @@ func TestTiles(t *testing.T) {
 		for row := range (h + 15) / 16 {
 			for column := range (w + 15) / 16 {
 				if got := tiles.Has(column, row); got != want[image.Pt(column, row)] {
-					t.Fatalf("after add(%v) to %dx%d, Has(%d, %d) = %v", a, w, h, column, row, got)
+					t.Fatalf("after Add(%v) to %dx%d, Has(%d, %d) = %v", a, w, h, column, row, got)
 				}
 				if tile := image.Rect(column*16, row*16, min(w, column*16+16), min(h, row*16+16)); tiles.Has(column, row) {
 					all = all.Union(tile)

@@ -1,10 +1,8 @@
 package clip
 
 import (
-	"bytes"
 	"context"
 	"fmt"
-	"image/jpeg"
 	"io"
 	"os"
 	"path/filepath"
@@ -13,9 +11,6 @@ import (
 
 	"homeside/export"
 )
-
-// jpegQuality keeps lines and letters clean.
-const jpegQuality = 92
 
 // maxAVI is how long an AVI may be in bytes: many players take lengths for
 // signed numbers of 32 bits.
@@ -26,14 +21,16 @@ const maxAVI = 2_000_000_000
 const aviPerFrame = 8 + 1 + 16
 
 // WriteAVI writes a stretch of a play as an AVI of JPEG frames (Motion JPEG),
-// which every player and editor of films reads. It is made in the folder for
+// which every player and editor of films reads, with a quarter of the colour
+// samples unless FullColour is asked for. It is made in the folder for
 // temporary files and copied to w when it is whole. o may be nil.
 func WriteAVI(ctx context.Context, w io.Writer, src export.Source, o *export.Options) error {
 	f, err := newFilm(src, o, "an AVI", export.MaxFPS)
 	if err != nil {
 		return err
 	}
-	if err := f.foresee(ctx); err != nil {
+	first, err := f.foresee(ctx)
+	if err != nil {
 		return err
 	}
 	folder, err := os.MkdirTemp("", "homeside-avi-")
@@ -42,26 +39,23 @@ func WriteAVI(ctx context.Context, w io.Writer, src export.Source, o *export.Opt
 	}
 	defer os.RemoveAll(folder)
 	path := filepath.Join(folder, "clip.avi")
-	if err := f.writeFrames(ctx, path); err != nil {
+	if err := f.writeFrames(ctx, path, first); err != nil {
 		return err
 	}
 	return copyAVI(export.Writer(ctx, w), path)
 }
 
-// foresee makes three frames to see whether the file will be too long.
-func (f *film) foresee(ctx context.Context) error {
+// foresee makes three frames to see whether the file will be too long, and
+// gives their maker, for whom much is done.
+func (f *film) foresee(ctx context.Context) (*jpegMaker, error) {
 	m, largest, last := newJPEGMaker(f), 0, f.times.Count-1
-	for _, i := range []int{0, last / 2, last} {
+	for _, i := range []int{last, last / 2, 0} {
 		if err := ctx.Err(); err != nil {
-			return err
+			return nil, err
 		}
-		frame, err := m.jpeg(i)
-		if err != nil {
-			return err
-		}
-		largest = max(largest, len(frame))
+		largest = max(largest, len(m.jpeg(i)))
 	}
-	return checkLength(int64(f.times.Count) * int64(largest+aviPerFrame))
+	return m, checkLength(int64(f.times.Count) * int64(largest+aviPerFrame))
 }
 
 func checkLength(size int64) error {
@@ -71,13 +65,19 @@ func checkLength(size int64) error {
 	return fmt.Errorf("the AVI would have about %.1f GB and can have %.0f: choose a smaller picture, fewer frames a second or a shorter stretch", float64(size)/1e9, maxAVI/1e9)
 }
 
-func (f *film) writeFrames(ctx context.Context, path string) error {
+func (f *film) writeFrames(ctx context.Context, path string, first *jpegMaker) error {
 	avi, err := mjpeg.New(path, int32(f.o.Width), int32(f.o.Height), int32(f.o.FPS))
 	if err != nil {
 		return fmt.Errorf("begin the AVI: %w", err)
 	}
 	size := int64(0)
-	newMaker := func(int) func(int) ([]byte, error) { return newJPEGMaker(f).jpeg }
+	newMaker := func(worker int) func(int) ([]byte, error) {
+		m := first
+		if worker > 0 {
+			m = newJPEGMaker(f)
+		}
+		return func(i int) ([]byte, error) { return m.jpeg(i), nil }
+	}
 	err = inOrder(ctx, f.times.Count, newMaker, func(i int, frame []byte) error {
 		size += int64(len(frame) + aviPerFrame)
 		if err := checkLength(size); err != nil {
@@ -96,15 +96,13 @@ func (f *film) writeFrames(ctx context.Context, path string) error {
 }
 
 // jpegMaker makes JPEGs for one goroutine.
-type jpegMaker struct{ *camera }
-
-func newJPEGMaker(f *film) jpegMaker { return jpegMaker{f.camera()} }
-
-func (m jpegMaker) jpeg(i int) ([]byte, error) {
-	var b bytes.Buffer
-	img, _ := m.frame(i)
-	if err := jpeg.Encode(&b, img, &jpeg.Options{Quality: jpegQuality}); err != nil {
-		return nil, fmt.Errorf("make frame %d of the AVI: %w", i+1, err)
-	}
-	return b.Bytes(), nil
+type jpegMaker struct {
+	*camera
+	*stills
 }
+
+func newJPEGMaker(f *film) *jpegMaker {
+	return &jpegMaker{f.camera(), newStills(f.o.Width, f.o.Height, f.o.FullColour)}
+}
+
+func (m *jpegMaker) jpeg(i int) []byte { return m.next(m.frame(i)) }

@@ -14,6 +14,7 @@ import (
 	"runtime"
 	"slices"
 	"strings"
+	"sync/atomic"
 	"testing"
 
 	"homeside/assets"
@@ -359,7 +360,7 @@ func TestTransparentScenesStandOnWhite(t *testing.T) {
 }
 
 func TestInOrder(t *testing.T) {
-	for n := range 6 {
+	for _, n := range []int{0, 1, 2, 5, run, run + 1, 2 * run, 5*run - 1} {
 		var got []int
 		newMaker := func(int) func(int) (int, error) { return func(i int) (int, error) { return i * i, nil } }
 		err := inOrder(context.Background(), n, newMaker, func(i, piece int) error {
@@ -373,6 +374,27 @@ func TestInOrder(t *testing.T) {
 		if err != nil || !slices.Equal(got, want) {
 			t.Errorf("inOrder of %d: got %v (%v), want %v", n, got, err, want)
 		}
+	}
+}
+
+// However slowly pieces are taken, no more than some are made ahead: memory does
+// not grow with a clip.
+func TestInOrderIsNotFarAhead(t *testing.T) {
+	var made atomic.Int64
+	newMaker := func(int) func(int) (int, error) {
+		return func(i int) (int, error) { made.Add(1); return i, nil }
+	}
+	err := inOrder(context.Background(), 20*run, newMaker, func(i, _ int) error {
+		for range 100 {
+			runtime.Gosched()
+		}
+		if ahead := int(made.Load()) - i; ahead > workers*(run+2) {
+			return fmt.Errorf("%d pieces are ahead", ahead)
+		}
+		return nil
+	})
+	if err != nil {
+		t.Error(err)
 	}
 }
 

@@ -1,0 +1,172 @@
+package clip
+
+import (
+	"encoding/binary"
+	"image"
+
+	"homeside/canvas/raster"
+)
+
+// jpegQuality keeps lines and letters clean.
+const jpegQuality = 92
+
+// interval is how many squares stand between two restart markers. A stretch
+// between them does not depend on any other: it is packed again only if
+// something in it changed.
+const interval = 8
+
+// stills packs a sequence of pictures of one size as JPEGs (ITU-T T.81, baseline),
+// each with what the one before it has left. It is not safe for two goroutines
+// at once.
+type stills struct {
+	width, height int
+	full          bool // a sample of colour for every pixel; one for four otherwise
+	head          []byte
+	parts         [][]byte // the stretches with their restart markers
+	coder         *coder
+	y, cb, cr     [256]int32 // of a square, worked in
+}
+
+// side is that of a square in which colour and brightness are packed together.
+func (s *stills) side() int {
+	if s.full {
+		return 8
+	}
+	return 16
+}
+
+func (s *stills) across() int { return (s.width + s.side() - 1) / s.side() }
+func (s *stills) squares() int {
+	return s.across() * ((s.height + s.side() - 1) / s.side())
+}
+
+func newStills(width, height int, full bool) *stills {
+	s := &stills{width: width, height: height, full: full, coder: newCoder(jpegQuality)}
+	s.head = s.header()
+	s.parts = make([][]byte, (s.squares()+interval-1)/interval)
+	return s
+}
+
+// next is the picture as a JPEG. The tiles are those that are not as in the
+// picture before; the first needs none.
+func (s *stills) next(img *image.RGBA, changed *raster.Tiles) []byte {
+	size := len(s.head) + 2
+	for i := range s.parts {
+		if s.parts[i] == nil || s.touched(i, changed) {
+			s.pack(i, img)
+		}
+		size += len(s.parts[i])
+	}
+	out := append(make([]byte, 0, size), s.head...)
+	for _, p := range s.parts {
+		out = append(out, p...)
+	}
+	return append(out, 0xFF, 0xD9)
+}
+
+// ofPart are the first square of a stretch and the first of the next.
+func (s *stills) ofPart(i int) (from, to int) {
+	return i * interval, min(i*interval+interval, s.squares())
+}
+
+func (s *stills) corner(square int) (x, y int) {
+	return square % s.across() * s.side(), square / s.across() * s.side()
+}
+
+func (s *stills) touched(part int, changed *raster.Tiles) bool {
+	from, to := s.ofPart(part)
+	for q := from; q < to; q++ {
+		if x, y := s.corner(q); changed.Has(x/raster.TileSide, y/raster.TileSide) {
+			return true
+		}
+	}
+	return false
+}
+
+func (s *stills) pack(part int, img *image.RGBA) {
+	s.coder.out = s.parts[part]
+	s.coder.begin()
+	from, to := s.ofPart(part)
+	for q := from; q < to; q++ {
+		x, y := s.corner(q)
+		s.square(img, x, y)
+	}
+	s.coder.end()
+	if to < s.squares() {
+		s.coder.out = append(s.coder.out, 0xFF, 0xD0+byte(part%8))
+	}
+	s.parts[part] = s.coder.out
+}
+
+// square packs the square with a corner. Beyond the picture's edges its last
+// pixels go on.
+func (s *stills) square(img *image.RGBA, x0, y0 int) {
+	side := s.side()
+	for y := range side {
+		row := img.Pix[min(y0+y, s.height-1)*img.Stride:]
+		for x := range side {
+			p := row[4*min(x0+x, s.width-1):]
+			s.y[y*side+x], s.cb[y*side+x], s.cr[y*side+x] = ycc(int32(p[0]), int32(p[1]), int32(p[2]))
+		}
+	}
+	var b block
+	for v := 0; v < side; v += 8 {
+		for h := 0; h < side; h += 8 {
+			for i := range b {
+				b[i] = s.y[(v+i/8)*side+h+i%8] - 128
+			}
+			s.coder.samples(0, &b)
+		}
+	}
+	for i, plane := range [2]*[256]int32{&s.cb, &s.cr} {
+		s.colour(plane, &b)
+		s.coder.samples(1+i, &b)
+	}
+}
+
+// colour makes a block of a plane: as it is, or the means of four.
+func (s *stills) colour(plane *[256]int32, b *block) {
+	for i := range b {
+		if s.full {
+			b[i] = plane[i] - 128
+			continue
+		}
+		at := i/8*32 + i%8*2
+		b[i] = (plane[at]+plane[at+1]+plane[at+16]+plane[at+17]+2)>>2 - 128
+	}
+}
+
+// ycc is a colour as brightness and two differences (ITU-T T.871, JFIF),
+// rounded.
+func ycc(r, g, b int32) (y, cb, cr int32) {
+	y = (19595*r + 38470*g + 7471*b + 1<<15) >> 16
+	cb = (-11056*r - 21712*g + 32768*b + 257<<15 - 1) >> 16
+	cr = (32768*r - 27440*g - 5328*b + 257<<15 - 1) >> 16
+	return y, cb, cr
+}
+
+// header is all before the first square.
+func (s *stills) header() []byte {
+	b := []byte{0xFF, 0xD8}
+	for i, steps := range s.coder.steps {
+		b = append(b, 0xFF, 0xDB, 0, 67, byte(i))
+		for _, step := range steps {
+			b = append(b, byte(step))
+		}
+	}
+	sampling := byte(0x22)
+	if s.full {
+		sampling = 0x11
+	}
+	b = append(b, 0xFF, 0xC0, 0, 17, 8)
+	b = binary.BigEndian.AppendUint16(b, uint16(s.height))
+	b = binary.BigEndian.AppendUint16(b, uint16(s.width))
+	b = append(b, 3, 1, sampling, 0, 2, 0x11, 1, 3, 0x11, 1)
+	for _, h := range huffmans {
+		b = append(b, 0xFF, 0xC4)
+		b = binary.BigEndian.AppendUint16(b, uint16(19+len(h.values)))
+		b = append(append(append(b, h.class), h.counts[:]...), h.values...)
+	}
+	b = append(b, 0xFF, 0xDD, 0, 4, 0, interval)
+	return append(b, 0xFF, 0xDA, 0, 12, 3, 1, 0x00, 2, 0x11, 3, 0x11, 0, 63, 0)
+}

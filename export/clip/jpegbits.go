@@ -1,0 +1,101 @@
+package clip
+
+import (
+	"math/bits"
+	"sync"
+)
+
+// coder writes blocks as the bits of a JPEG's scan (ITU-T T.81, F.1.2).
+type coder struct {
+	out   []byte
+	acc   uint64 // bits not yet in out, the oldest highest
+	held  uint
+	last  [3]int32     // the DC of the block before, by component
+	steps [2][64]int32 // of the quantiser, in zigzag order
+	recip [2][64]uint64
+	codes [4][256]code
+}
+
+var allCodes = sync.OnceValue(func() (all [4][256]code) {
+	for i, h := range huffmans {
+		all[i] = h.codes()
+	}
+	return all
+})
+
+func newCoder(quality int32) *coder {
+	k := &coder{steps: scaledQuant(quality), codes: allCodes()}
+	for i := range k.steps {
+		for z, step := range k.steps[i] {
+			k.recip[i][z] = 1<<32/uint64(8*step) + 1
+		}
+	}
+	return k
+}
+
+// begin starts a stretch between restart markers.
+func (k *coder) begin() { k.out, k.last = k.out[:0], [3]int32{} }
+
+// end fills the last byte with ones.
+func (k *coder) end() {
+	k.put(0x7F, 7)
+	k.acc, k.held = 0, 0
+}
+
+func (k *coder) put(v uint32, n uint) {
+	k.acc = k.acc<<n | uint64(v)
+	for k.held += n; k.held >= 8; k.held -= 8 {
+		b := byte(k.acc >> (k.held - 8))
+		k.out = append(k.out, b)
+		if b == 0xFF {
+			k.out = append(k.out, 0)
+		}
+	}
+}
+
+// symbol writes a Huffman code and the bits of the value it announces: run zeros
+// before a value that is not 0.
+func (k *coder) symbol(codes *[256]code, run int, v int32) {
+	size, low := uint(bits.Len32(uint32(max(v, -v)))), v
+	if v < 0 {
+		low--
+	}
+	c := codes[run<<4|int(size)]
+	k.put(c.bits<<size|uint32(low)&(1<<size-1), uint(c.n)+size)
+}
+
+// samples writes a block of samples of a component, 0 for brightness. The block
+// is used up.
+func (k *coder) samples(component int, b *block) {
+	b.dct()
+	table := min(component, 1)
+	recip, steps := &k.recip[table], &k.steps[table]
+	dc := quantise(b[0], steps[0], recip[0])
+	k.symbol(&k.codes[2*table], 0, dc-k.last[component])
+	k.last[component] = dc
+	ac, run := &k.codes[2*table+1], 0
+	for z := 1; z < 64; z++ {
+		v := quantise(b[zigzag[z]], steps[z], recip[z])
+		if v == 0 {
+			run++
+			continue
+		}
+		for ; run > 15; run -= 16 {
+			k.put(ac[0xF0].bits, uint(ac[0xF0].n))
+		}
+		k.symbol(ac, run, v)
+		run = 0
+	}
+	if run > 0 {
+		k.put(ac[0].bits, uint(ac[0].n))
+	}
+}
+
+// quantise is v over 8 steps, rounded.
+func quantise(v, step int32, recip uint64) int32 {
+	n := int32(uint64(max(v, -v)+4*step) * recip >> 32)
+	if v < 0 {
+		return -n
+	}
+	return n
+}
