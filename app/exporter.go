@@ -14,6 +14,7 @@ import (
 	"fyne.io/fyne/v2/layout"
 	"fyne.io/fyne/v2/widget"
 
+	"homeside/app/panel"
 	"homeside/canvas/compose"
 	"homeside/export"
 	"homeside/export/formats"
@@ -35,12 +36,12 @@ var rates = []string{"10", "15", "25", "30", "50"}
 
 // exportForm is what the export dialog asks besides the file.
 type exportForm struct {
-	format, size, rate *widget.Select
+	format, size, rate *panel.Dropdown
 }
 
 func newExportForm() *exportForm {
 	f := &exportForm{
-		format: widget.NewSelect(nil, nil), size: widget.NewSelect(nil, nil), rate: widget.NewSelect(rates, nil),
+		format: panel.NewDropdown(nil, nil), size: panel.NewDropdown(nil, nil), rate: panel.NewDropdown(rates, nil),
 	}
 	for _, m := range formats.All {
 		f.format.Options = append(f.format.Options, m.Name)

@@ -6,6 +6,7 @@ import (
 	"fyne.io/fyne/v2/theme"
 	"fyne.io/fyne/v2/widget"
 
+	"homeside/app/panel"
 	"homeside/app/session"
 	"homeside/words"
 )
@@ -16,7 +17,7 @@ type playbar struct {
 	box     *fyne.Container
 	play    *widget.Button
 	now     *widget.Label
-	speed   *widget.Select
+	speed   *panel.Dropdown
 	playing bool
 	text    string
 }
@@ -33,7 +34,7 @@ func newPlaybar(s *session.Session) *playbar {
 	for i, v := range speeds {
 		names[i] = v.name
 	}
-	b.speed = widget.NewSelect(names, nil)
+	b.speed = panel.NewDropdown(names, nil)
 	b.speed.SetSelectedIndex(0)
 	b.speed.OnChanged = func(string) { s.SetSpeed(speeds[b.speed.SelectedIndex()].rate) }
 	b.box = container.NewHBox(

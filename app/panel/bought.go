@@ -25,7 +25,7 @@ type Bought struct {
 	chart   *fynecanvas.Image
 	said    *widget.Label
 	ask     *widget.Check
-	detail  *widget.Select
+	detail  *Dropdown
 	keep    *widget.Button
 	shown   image.Image
 	made    int // the revision shown
@@ -38,7 +38,7 @@ func NewBought(s *session.Session, save func(image.Image)) *Bought {
 	b.chart.FillMode = fynecanvas.ImageFillContain
 	b.chart.SetMinSize(fyne.NewSize(250, 190))
 	b.said.Wrapping = fyne.TextWrapWord
-	b.detail = widget.NewSelect(words.Details(), func(string) { b.made = -1; b.Refresh() })
+	b.detail = NewDropdown(words.Details(), func(string) { b.made = -1; b.Refresh() })
 	b.detail.Selected = words.Details()[words.WithTimes]
 	b.keep = widget.NewButton("Save the chart…", func() {
 		if save != nil && b.shown != nil {

@@ -14,7 +14,7 @@ import (
 type callEntry struct {
 	box   *fyne.Container
 	entry *widget.Entry
-	team  *widget.Select
+	team  *Dropdown
 	names []string
 }
 
@@ -25,7 +25,7 @@ var (
 )
 
 func newCallEntry(take func(text string, serving court.End)) *callEntry {
-	c := &callEntry{entry: widget.NewEntry(), team: widget.NewSelect(nil, nil)}
+	c := &callEntry{entry: widget.NewEntry(), team: NewDropdown(nil, nil)}
 	submit := func() { take(c.entry.Text, court.End(max(c.team.SelectedIndex(), 0))) }
 	c.entry.OnSubmitted = func(string) { submit() }
 	c.box = container.NewHBox(

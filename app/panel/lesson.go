@@ -22,8 +22,8 @@ type LessonForm struct {
 	Box    fyne.CanvasObject
 	before lesson.Lesson
 	title  *widget.Entry
-	format *widget.Select
-	ball   *widget.Select
+	format *Dropdown
+	ball   *Dropdown
 	fields []field
 }
 
@@ -42,9 +42,9 @@ func NewLessonForm(l lesson.Lesson) *LessonForm {
 	for i, m := range game.Formats {
 		names[i] = m.String()
 	}
-	f.format = widget.NewSelect(names, nil)
+	f.format = NewDropdown(names, nil)
 	f.format.SetSelectedIndex(int(l.Scoring.Format))
-	f.ball = widget.NewSelect(words.Balls(), nil)
+	f.ball = NewDropdown(words.Balls(), nil)
 	f.ball.SetSelectedIndex(map[bool]int{false: 0, true: 1}[l.Conditions.Indoor])
 	f.fields = fieldsOf(l)
 	form := container.New(layout.NewFormLayout(),

@@ -31,11 +31,11 @@ type MatchPlan struct {
 	Box     *fyne.Container
 	session *session.Session
 	events  MatchPlanEvents
-	team    *widget.Select
-	policy  *widget.Select
+	team    *Dropdown
+	policy  *Dropdown
 	chances [2]*commitEntry
 	served  [2]*widget.Label
-	goal    *widget.Select
+	goal    *Dropdown
 	goals   []goalChoice
 	write   *widget.Button
 	back    *widget.Button
@@ -60,9 +60,9 @@ type goalChoice struct {
 func NewMatchPlan(s *session.Session, events MatchPlanEvents) *MatchPlan {
 	p := &MatchPlan{session: s, events: events, line: widget.NewLabel(""), made: -1}
 	p.line.Truncation = fyne.TextTruncateEllipsis
-	p.team = widget.NewSelect(nil, func(string) { p.remake() })
-	p.policy = widget.NewSelect(nil, func(string) { p.remake() })
-	p.goal = widget.NewSelect(nil, func(string) { p.wantFor() })
+	p.team = NewDropdown(nil, func(string) { p.remake() })
+	p.policy = NewDropdown(nil, func(string) { p.remake() })
+	p.goal = NewDropdown(nil, func(string) { p.wantFor() })
 	p.goal.PlaceHolder = "What do you want from your sides?"
 	for _, e := range court.Ends {
 		p.chances[e] = newCommitEntry(func(string) { p.remake() })
@@ -189,7 +189,7 @@ func goalsOf(pair plan.Pair) (goals []goalChoice) {
 
 // relabel gives a choice other words and keeps which one is chosen, telling
 // nobody; -1 chooses none.
-func relabel(s *widget.Select, options []string, chosen int) {
+func relabel(s *Dropdown, options []string, chosen int) {
 	s.Options, s.Selected = options, ""
 	if chosen >= 0 && chosen < len(options) {
 		s.Selected = options[chosen]

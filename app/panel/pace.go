@@ -23,9 +23,9 @@ import (
 type Pace struct {
 	Box     *fyne.Container
 	session *session.Session
-	preset  *widget.Select
+	preset  *Dropdown
 	speed   *commitEntry
-	unit    *widget.Select
+	unit    *Dropdown
 	timed   *commitEntry
 	means   *widget.Label
 }
@@ -52,10 +52,10 @@ func NewPace(s *session.Session) *Pace {
 	for _, m := range movement.Presets {
 		options = append(options, m.Name)
 	}
-	p.preset = widget.NewSelect(append(options, ownPace), nil)
+	p.preset = NewDropdown(append(options, ownPace), nil)
 	p.preset.OnChanged = func(string) { p.usePreset(p.preset.SelectedIndex()) }
 	p.speed = newCommitEntry(p.useSpeed)
-	p.unit = widget.NewSelect([]string{speedUnits[0].name, speedUnits[1].name, speedUnits[2].name}, func(string) { p.Refresh() })
+	p.unit = NewDropdown([]string{speedUnits[0].name, speedUnits[1].name, speedUnits[2].name}, func(string) { p.Refresh() })
 	p.unit.Selected = speedUnits[0].name
 	p.timed = newCommitEntry(p.useTime)
 	p.timed.SetPlaceHolder("1.9")

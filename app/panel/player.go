@@ -18,20 +18,20 @@ import (
 type Player struct {
 	Box      *fyne.Container
 	session  *session.Session
-	who      *widget.Select
+	who      *Dropdown
 	name     *commitEntry
 	initials *commitEntry
-	hand     *widget.Select
+	hand     *Dropdown
 	chair    *widget.Check
-	serving  *widget.Select
-	taking   *widget.Select
+	serving  *Dropdown
+	taking   *Dropdown
 	pace     *Pace
 }
 
 // NewPlayer is the player card of a session.
 func NewPlayer(s *session.Session) *Player {
 	p := &Player{session: s}
-	p.who = widget.NewSelect(nil, func(string) { s.Select(game.Player(p.who.SelectedIndex())) })
+	p.who = NewDropdown(nil, func(string) { s.Select(game.Player(p.who.SelectedIndex())) })
 	p.name = newCommitEntry(func(t string) {
 		p.change("rename", func(w lesson.Player) lesson.Player { w.Name = shortened(t, lesson.MaxName); return w })
 	})
@@ -60,8 +60,8 @@ func NewPlayer(s *session.Session) *Player {
 	return p
 }
 
-func (p *Player) choice(options []string, what string, set func(lesson.Player, int) lesson.Player) *widget.Select {
-	s := widget.NewSelect(options, nil)
+func (p *Player) choice(options []string, what string, set func(lesson.Player, int) lesson.Player) *Dropdown {
+	s := NewDropdown(options, nil)
 	s.OnChanged = func(string) {
 		p.change(what, func(w lesson.Player) lesson.Player { return set(w, s.SelectedIndex()) })
 	}

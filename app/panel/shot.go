@@ -23,8 +23,8 @@ type Shot struct {
 	Box     *fyne.Container
 	session *session.Session
 	title   *widget.Label
-	kind    *widget.Select
-	meet    *widget.Select
+	kind    *Dropdown
+	meet    *Dropdown
 	mean    *widget.Button
 	scatter *widget.Check
 	figures []*figure
@@ -37,8 +37,8 @@ func NewShot(s *session.Session) *Shot {
 	p.title.TextStyle.Bold = true
 	p.title.Wrapping = fyne.TextWrapWord
 	p.facts.Wrapping = fyne.TextWrapWord
-	p.kind = widget.NewSelect(words.ShotKinds(), nil)
-	p.meet = widget.NewSelect(words.Meets(), nil)
+	p.kind = NewDropdown(words.ShotKinds(), nil)
+	p.meet = NewDropdown(words.Meets(), nil)
 	p.mean = widget.NewButton("Make this the usual one here", p.define)
 	p.scatter = widget.NewCheck("Show how it scatters", nil)
 	p.figures = p.newFigures()
@@ -240,7 +240,7 @@ func setText(l *widget.Label, text string) {
 }
 
 // choose selects an entry without telling anybody.
-func choose(s *widget.Select, i int) {
+func choose(s *Dropdown, i int) {
 	if s.Selected != s.Options[i] {
 		s.Selected = s.Options[i]
 		s.Refresh()

@@ -22,7 +22,7 @@ type signals struct {
 	box     fyne.CanvasObject
 	session *session.Session
 	team    court.End
-	from    *widget.Select
+	from    *Dropdown
 	chances [2][2]*commitEntry // by signal.Action and signal.Aim
 	counted [2][2]*widget.Label
 	taken   [2][2]lesson.Count // from the tally; zero where a chance was typed
@@ -42,7 +42,7 @@ func newSignals(s *session.Session, save func(name, text string)) *signals {
 	p := &signals{session: s, save: save, say: wrapped(), wrong: wrapped(), sheet: widget.NewLabel("")}
 	p.sheet.TextStyle.Monospace = true
 	p.wrong.Importance = widget.DangerImportance
-	p.from = widget.NewSelect([]string{"serving from the right", "serving from the left"}, nil)
+	p.from = NewDropdown([]string{"serving from the right", "serving from the left"}, nil)
 	p.from.SetSelectedIndex(0)
 	p.take = widget.NewButton("Take them from the tally", p.fromTally)
 	p.keep = widget.NewButton("Save the signals…", func() { p.save("signals.txt", p.sheet.Text) })

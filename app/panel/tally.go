@@ -16,8 +16,8 @@ type tally struct {
 	box     *fyne.Container
 	session *session.Session
 	names   [2]*widget.Label
-	did     [2]*widget.Select
-	went    *widget.Select
+	did     [2]*Dropdown
+	went    *Dropdown
 }
 
 func newTally(s *session.Session) *tally {
@@ -25,11 +25,11 @@ func newTally(s *session.Session) *tally {
 	form := container.NewVBox(widget.NewLabelWithStyle("What was played", fyne.TextAlignLeading, fyne.TextStyle{Bold: true}))
 	for _, e := range court.Ends {
 		t.names[e] = wrapped()
-		t.did[e] = widget.NewSelect(formationNames(), nil)
+		t.did[e] = NewDropdown(formationNames(), nil)
 		t.did[e].OnChanged = func(string) { s.NoteFormation(e, lesson.Formation(t.did[e].SelectedIndex())) }
 		form.Add(container.NewGridWithColumns(2, t.names[e], t.did[e]))
 	}
-	t.went = widget.NewSelect(returnNames(), nil)
+	t.went = NewDropdown(returnNames(), nil)
 	t.went.OnChanged = func(string) { s.NoteReturn(lesson.ReturnTo(t.went.SelectedIndex())) }
 	form.Add(container.NewGridWithColumns(2, widget.NewLabel("The return went"), t.went))
 	t.box = form
@@ -60,7 +60,7 @@ func (t *tally) refresh() {
 	chooseIndex(t.went, int(r.Return))
 }
 
-func chooseIndex(s *widget.Select, i int) {
+func chooseIndex(s *Dropdown, i int) {
 	if s.SelectedIndex() != i {
 		s.SetSelectedIndex(i)
 	}
