@@ -51,8 +51,6 @@ func (e *Editor) askVariation(title string, of func(formation.Written, court.Rec
 	insert := func(step string, plays []lesson.Play) { e.inserted(e.session.InsertPlays(step, plays...)) }
 	c := e.newChooser("Insert", func() { insert(v.Chosen()) })
 	all := widget.NewButton("Insert all", func() { c.close(func() { insert(v.All()) }) })
-	v.Gallery.OnChosen = func(int) { c.ready(true) }
-	c.ready(false)
 	c.show(title, v.Box, v.Gallery, map[string]fyne.CanvasObject{"insert-all": all, "variation-1": v.Gallery.Card(0)}, all)
 }
 

@@ -76,6 +76,9 @@ func Changed(s formation.Sibling) (title, takes string) {
 // MistakeTitle heads a usual mistake.
 func MistakeTitle(m formation.Mistake) string { return capital(m.String()) }
 
+// AsItWas says what a mistake inserts.
+const AsItWas = "Two plays come in: as it was and, behind it, as it should be. Compare them to see both on one clock."
+
 // NotWritten says why there is nothing to vary in a play.
 const NotWritten = "This play is not as the program writes one at this score: write it first with New play from the score."
 

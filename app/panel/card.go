@@ -9,12 +9,14 @@ import (
 	"fyne.io/fyne/v2/widget"
 )
 
-// Room of a card's words, and the air round it.
-const (
-	cardTitle = 26
-	cardText  = 74
-	cardAir   = 6
-)
+// CardSize is the room of a card's parts in the window's units.
+type CardSize struct {
+	Picture     fyne.Size
+	Title, Text float32 // their heights
+}
+
+// cardAir is the air round a card's parts.
+const cardAir = 6
 
 // card is one small court that can be chosen.
 type card struct {
@@ -26,7 +28,7 @@ type card struct {
 	picture *fynecanvas.Image
 	title   *widget.Label
 	text    *widget.Label
-	size    fyne.Size // of the picture
+	size    CardSize
 	focused bool
 	chosen  bool
 }
@@ -37,12 +39,11 @@ var (
 	_ desktop.Cursorable = (*card)(nil)
 )
 
-func newCard(picture fyne.Size, tapped func(), keys func(*fyne.KeyEvent)) *card {
-	c := &card{tapped: tapped, keys: keys, size: picture, frame: fynecanvas.NewRectangle(nil), picture: fynecanvas.NewImageFromImage(nil), title: widget.NewLabel(""), text: wrapped()}
+func newCard(size CardSize, tapped func(), keys func(*fyne.KeyEvent)) *card {
+	c := &card{tapped: tapped, keys: keys, size: size, frame: fynecanvas.NewRectangle(nil), picture: fynecanvas.NewImageFromImage(nil), title: wrapped(), text: wrapped()}
 	c.frame.CornerRadius = 6
 	c.picture.FillMode = fynecanvas.ImageFillContain
 	c.title.Alignment, c.title.TextStyle.Bold = fyne.TextAlignCenter, true
-	c.title.Truncation = fyne.TextTruncateEllipsis
 	c.text.Alignment, c.text.SizeName = fyne.TextAlignCenter, theme.SizeNameCaptionText
 	c.ExtendBaseWidget(c)
 	return c
@@ -54,20 +55,20 @@ func (c *card) CreateRenderer() fyne.WidgetRenderer {
 }
 
 // cardLayout puts frame, picture, title and text of a card one below the other.
-type cardLayout struct{ picture fyne.Size }
+type cardLayout struct{ CardSize }
 
 // MinSize implements fyne.Layout.
 func (l cardLayout) MinSize([]fyne.CanvasObject) fyne.Size {
-	return fyne.NewSize(l.picture.Width+2*cardAir, l.picture.Height+cardTitle+cardText+cardAir)
+	return fyne.NewSize(l.Picture.Width+2*cardAir, l.Picture.Height+l.Title+l.Text+cardAir)
 }
 
 // Layout implements fyne.Layout.
 func (l cardLayout) Layout(o []fyne.CanvasObject, size fyne.Size) {
 	o[0].Resize(size)
 	o[0].Move(fyne.Position{})
-	tall := size.Height - cardTitle - cardText - cardAir
+	tall := size.Height - l.Title - l.Text - cardAir
 	top := float32(cardAir)
-	for i, h := range []float32{tall, cardTitle, cardText} {
+	for i, h := range []float32{tall, l.Title, l.Text} {
 		o[i+1].Resize(fyne.NewSize(size.Width-2*cardAir, h))
 		o[i+1].Move(fyne.NewPos(cardAir, top))
 		top += h

@@ -26,11 +26,11 @@ type Gallery struct {
 	OnCancel func()      // Escape
 }
 
-// NewGallery is a gallery of so many columns whose pictures have a size.
-func NewGallery(columns, count int, picture fyne.Size) *Gallery {
+// NewGallery is a gallery of so many columns whose cards have a size.
+func NewGallery(columns, count int, size CardSize) *Gallery {
 	g := &Gallery{Box: container.NewGridWithColumns(columns), chosen: -1}
 	for i := range count {
-		c := newCard(picture, func() { g.Choose(i) }, func(k *fyne.KeyEvent) { g.key(i, k) })
+		c := newCard(size, func() { g.Choose(i) }, func(k *fyne.KeyEvent) { g.key(i, k) })
 		g.cards = append(g.cards, c)
 		g.Box.Add(c)
 	}

@@ -12,12 +12,12 @@ import (
 	"homeside/words"
 )
 
-// Size of a kind's small court in the window's units, and a point of its drawing.
-var kindSize = fyne.NewSize(132, 250)
+// kindSize is the size of a kind's card: what it refuses takes five lines.
+var kindSize = CardSize{Picture: fyne.NewSize(132, 250), Title: 26, Text: 90}
 
 const (
-	kindPoint  = 0.62
-	serveWidth = 220 // holds the longest place of a serve
+	kindPoint  = 0.62 // a point of its drawing
+	serveWidth = 220  // holds the longest place of a serve
 )
 
 // NewPlay is the chooser of a play for the present score: whose formation, where
@@ -28,7 +28,7 @@ type NewPlay struct {
 
 	session *session.Session
 	who     *widget.RadioGroup
-	serve   *widget.Select
+	serve   *Dropdown
 	walk    *widget.Check
 	said    *widget.Label
 	drawn   map[session.Request]drawnKind // since the chooser was opened
@@ -57,7 +57,7 @@ func NewNewPlay(s *session.Session, ready func(bool)) (*NewPlay, error) {
 	}
 	p.who = widget.NewRadioGroup(pairs, func(string) { p.refresh() })
 	p.who.Horizontal, p.who.Required = true, true
-	p.serve = widget.NewSelect(words.ServesTo(), func(string) { p.refresh() })
+	p.serve = NewDropdown(words.ServesTo(), func(string) { p.refresh() })
 	p.walk = widget.NewCheck("Begin where the play shown ends, with the walk to the places", func(bool) { p.refresh() })
 	p.Gallery = NewGallery(len(formation.Kinds), len(formation.Kinds), kindSize)
 	p.Gallery.OnChosen = func(int) { p.say() }
@@ -127,7 +127,7 @@ func (p *NewPlay) draw(r session.Request) drawnKind {
 	if d.err != nil {
 		d.choice.Text, d.choice.Refused = words.FormationRefused(d.err, l), true
 	} else {
-		d.choice.Picture = smallCourt(d.written.Rally, l.Venue.Surface(), kindSize, kindPoint, 0)
+		d.choice.Picture = smallCourt(d.written.Rally, l.Venue.Surface(), kindSize.Picture, kindPoint, 0)
 		d.notes = notesOf(d.written)
 	}
 	p.drawn[r] = d

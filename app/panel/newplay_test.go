@@ -131,7 +131,7 @@ func TestNewPlayNeedsAScore(t *testing.T) {
 // cancels.
 func TestGalleryKeys(t *testing.T) {
 	test.NewTempApp(t)
-	g := NewGallery(4, 4, fyne.NewSize(10, 10))
+	g := NewGallery(4, 4, CardSize{})
 	g.Show([]Choice{{Title: "a"}, {Title: "b", Refused: true}, {Title: "c"}})
 	var log []string
 	g.OnChosen = func(i int) { log = append(log, g.cards[i].title.Text) }

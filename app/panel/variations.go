@@ -3,6 +3,7 @@ package panel
 import (
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
+	"fyne.io/fyne/v2/widget"
 
 	"homeside/model/court"
 	"homeside/model/formation"
@@ -15,15 +16,23 @@ import (
 type Variations struct {
 	Box     fyne.CanvasObject
 	Gallery *Gallery
-	plays   [][]lesson.Play // by card: what it inserts
-	step    string
+	step    string // the name of what is done
+	all     []variation
+	said    *widget.Label
 }
 
-// Size of a variation's small court in the window's units.
-var variationSize = fyne.NewSize(160, 200)
+// variation is a card, what is said of it and what it inserts.
+type variation struct {
+	choice Choice
+	notes  string
+	plays  []lesson.Play
+}
+
+// variationSize is the size of a variation's card: titles take two lines.
+var variationSize = CardSize{Picture: fyne.NewSize(160, 190), Title: 44, Text: 26}
 
 const (
-	variationPoint   = 0.55
+	variationPoint   = 0.52
 	variationColumns = 4
 )
 
@@ -33,15 +42,15 @@ func NewWhatIf(w formation.Written, surface court.Rect) (*Variations, error) {
 	if err != nil {
 		return nil, err
 	}
-	p := newVariations("what if", len(siblings))
-	all := make([]Choice, len(siblings))
-	for i, s := range siblings {
+	p := &Variations{step: "what if"}
+	for _, s := range siblings {
 		title, takes := words.Changed(s)
-		all[i] = Choice{Title: title, Text: takes, Picture: smallCourt(s.Rally, surface, variationSize, variationPoint, 0)}
-		p.plays = append(p.plays, []lesson.Play{s.Play})
+		p.all = append(p.all, variation{
+			choice: Choice{Title: title, Text: takes, Picture: smallCourt(s.Rally, surface, variationSize.Picture, variationPoint, 0)},
+			notes:  words.FormationNotes(s.Written, nil), plays: []lesson.Play{s.Play},
+		})
 	}
-	p.Gallery.Show(all)
-	return p, nil
+	return p.shown(), nil
 }
 
 // NewMistakes is a chooser among the usual mistakes of a written play, each inserted
@@ -51,35 +60,44 @@ func NewMistakes(w formation.Written, surface court.Rect) (*Variations, error) {
 	if err != nil {
 		return nil, err
 	}
-	p := newVariations("as it was, as it should be", len(pairs))
-	all := make([]Choice, len(pairs))
-	for i, m := range pairs {
-		all[i] = Choice{Title: "As it was", Text: words.MistakeTitle(m.Mistake) + ".", Picture: smallCourt(m.WasRally, surface, variationSize, variationPoint, 0)}
-		p.plays = append(p.plays, []lesson.Play{m.Was, m.Should})
+	p := &Variations{step: "as it was, as it should be"}
+	for _, m := range pairs {
+		p.all = append(p.all, variation{
+			choice: Choice{Title: words.MistakeTitle(m.Mistake), Picture: smallCourt(m.WasRally, surface, variationSize.Picture, variationPoint, 0)},
+			notes:  words.AsItWas, plays: []lesson.Play{m.Was, m.Should},
+		})
 	}
-	p.Gallery.Show(all)
-	return p, nil
+	return p.shown(), nil
 }
 
-func newVariations(step string, count int) *Variations {
-	p := &Variations{step: step, Gallery: NewGallery(min(count, variationColumns), count, variationSize)}
-	p.Box = container.NewVBox(p.Gallery.Box)
+// shown makes the cards and chooses the first.
+func (p *Variations) shown() *Variations {
+	p.said = wrapped()
+	p.Gallery = NewGallery(min(len(p.all), variationColumns), len(p.all), variationSize)
+	all := make([]Choice, len(p.all))
+	for i, v := range p.all {
+		all[i] = v.choice
+	}
+	p.Gallery.Show(all)
+	p.Gallery.OnChosen = func(i int) { p.said.SetText(p.all[i].notes) }
+	p.Gallery.Choose(0)
+	p.Box = container.NewVBox(p.Gallery.Box, container.New(lines{3}, p.said))
 	return p
 }
 
 // Chosen is what the card chosen inserts, with the name of the step; nothing
-// where none is chosen.
+// where there is none.
 func (p *Variations) Chosen() (step string, plays []lesson.Play) {
 	if i, ok := p.Gallery.Chosen(); ok {
-		return p.step, p.plays[i]
+		return p.step, p.all[i].plays
 	}
 	return p.step, nil
 }
 
 // All is what all cards together insert.
 func (p *Variations) All() (step string, plays []lesson.Play) {
-	for _, each := range p.plays {
-		plays = append(plays, each...)
+	for _, v := range p.all {
+		plays = append(plays, v.plays...)
 	}
 	return p.step, plays
 }

@@ -34,15 +34,15 @@ func TestWhatIf(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	if step, plays := v.Chosen(); plays != nil {
-		t.Errorf("before a choice %q inserts %d plays, want none", step, len(plays))
-	}
 	for i, change := range formation.Changes {
 		c := v.Gallery.cards[i]
 		if !strings.EqualFold(c.title.Text, change.String()) || !strings.HasSuffix(c.text.Text, " takes it.") || c.picture.Image == nil {
 			t.Errorf("card %d says %q, %q with a picture %v; want %q and who takes it", i, c.title.Text, c.text.Text, c.picture.Image != nil, change)
 		}
 		v.Gallery.Choose(i)
+		if !strings.Contains(v.said.Text, " to spare") && !strings.Contains(v.said.Text, " late") {
+			t.Errorf("of %v it says %q, want whether the pair is in time", change, v.said.Text)
+		}
 		if _, plays := v.Chosen(); len(plays) != 1 || !strings.HasSuffix(plays[0].Title, change.String()) {
 			t.Errorf("card %d inserts %d plays, want the one of %q", i, len(plays), change)
 		}
@@ -65,7 +65,7 @@ func TestMistakes(t *testing.T) {
 	if len(plays) != 2 || !strings.Contains(plays[0].Title, "as it was") || !strings.HasSuffix(plays[1].Title, "as it should be") {
 		t.Fatalf("a mistake inserts %d plays, want as it was and as it should be", len(plays))
 	}
-	if got, want := v.Gallery.cards[0].text.Text, "Both end on one side."; got != want {
+	if got, want := v.Gallery.cards[0].title.Text, "Both end on one side"; got != want {
 		t.Errorf("the first card says %q, want %q", got, want)
 	}
 	if _, all := v.All(); len(all) != 8 { // all but the servers' own mistake
