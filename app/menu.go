@@ -26,6 +26,7 @@ func (e *Editor) menu() *fyne.MainMenu {
 			item("Export…", e.askExport, ctrl(fyne.KeyE)),
 			fyne.NewMenuItemSeparator(),
 			item("Pairs…", e.showPairs, nil),
+			item("Open a roster…", func() { e.showPairs(); e.askOpenRoster() }, nil),
 			item("Save the roster as…", e.askSaveRosterAs, nil),
 		),
 		fyne.NewMenu("Edit",

@@ -113,6 +113,25 @@ func PlanRefused(p plan.Plan, r plan.Row) string {
 	return fmt.Sprintf("%s, %s: %s. %s.", PlanWhen(r), PlanLead(l, r), Formation(r.Formation), capital(r.Refused))
 }
 
+// PlanLate says in how many situations the pair changes sides too late; empty
+// if in none.
+func PlanLate(p plan.Plan) string {
+	n := 0
+	for _, r := range p.Rows {
+		if r.Margin != nil && *r.Margin < 0 && r.EndsRight() != r.Right() {
+			n++
+		}
+	}
+	switch n {
+	case 0:
+		return ""
+	case 1:
+		return "In one situation somebody is late even behind a higher ball: do not change sides there with these legs."
+	default:
+		return fmt.Sprintf("In %d situations somebody is late even behind a higher ball: do not change sides there with these legs.", n)
+	}
+}
+
 // Starter says what a game comes to with a starting server.
 func Starter(p plan.Plan, who game.Player) string {
 	l, one, two := p.Pair.Lesson, p.Pair.Player(1), p.Pair.Player(2)

@@ -59,6 +59,21 @@ func TestRowWords(t *testing.T) {
 	}
 }
 
+// Being late counts only where the partners change sides.
+func TestPlanLate(t *testing.T) {
+	row := func(f lesson.Formation, margin units.Seconds) plan.Row {
+		return plan.Row{Formation: f, Effort: plan.Effort{Margin: &margin}}
+	}
+	rows := []plan.Row{row(lesson.Stacked, 0.2), row(lesson.Ordinary, -0.2), {Formation: lesson.Stacked}}
+	if got := words.PlanLate(plan.Plan{Rows: rows}); got != "" {
+		t.Errorf("PlanLate of nobody who changes sides late = %q, want nothing", got)
+	}
+	rows = append(rows, row(lesson.Stacked, -0.2), row(lesson.Switched, -0.1))
+	if got, want := words.PlanLate(plan.Plan{Rows: rows}), "In 2 situations somebody is late"; !strings.HasPrefix(got, want) {
+		t.Errorf("PlanLate = %q, want %q", got, want)
+	}
+}
+
 func TestMatchWritten(t *testing.T) {
 	for n, want := range map[int]string{0: "Every play of this plan is in the lesson already.", 1: "One play added to the lesson.", 8: "8 plays added to the lesson."} {
 		if got := words.MatchWritten(n); got != want {

@@ -12,6 +12,7 @@ import (
 	"homeside/model/court"
 	"homeside/model/game"
 	"homeside/model/lesson"
+	"homeside/model/movement"
 	"homeside/model/plan"
 	"homeside/model/signal"
 )
@@ -329,6 +330,39 @@ func TestLongNames(t *testing.T) {
 		p.views.choose(i)
 		if got := p.Box.MinSize(); got.Width > 1270 || got.Height > 740 {
 			t.Errorf("with long names view %d needs %v, want at most 1270 x 740", i, got)
+		}
+	}
+}
+
+// A lesson without names, plays or wishes can be planned and written.
+func TestEmptyLesson(t *testing.T) {
+	p, s := planned(t, lesson.Lesson{}, MatchPlanEvents{})
+	test.Tap(p.write)
+	if got, want := p.line.Text, "8 plays added to the lesson."; got != want || len(s.Lesson().Plays) != 8 || s.PlayIndex() != 0 {
+		t.Errorf("the empty lesson: %q with %d plays, shown %d; want %q", got, len(s.Lesson().Plays), s.PlayIndex(), want)
+	}
+	if got, want := p.table.row(0), "Serving, even; near1 serves, right; near2 | near1; either; ordinary places;"; !strings.HasPrefix(got, want) {
+		t.Errorf("the first row is %q, want %q", got, want)
+	}
+}
+
+// Legs that cannot change sides in time are told so.
+func TestTooSlowToStack(t *testing.T) {
+	l := plan.Pair{Lesson: lefty()}.With([2]lesson.Want{lesson.WantLeft, lesson.WantRight}).Lesson
+	slow, ok := movement.PresetByKey("wheelchair")
+	for _, id := range game.Players {
+		who := l.Player(id)
+		who.Pace = &slow.Pace
+		l = l.WithPlayer(id, who)
+	}
+	p, _ := planned(t, l, MatchPlanEvents{})
+	if !ok || !strings.Contains(p.table.say.Text, "do not change sides there with these legs") {
+		t.Errorf("slow legs: %q, want the advice not to change sides", p.table.say.Text)
+	}
+	for i, r := range p.table.plan.Rows {
+		late := *r.Margin < 0
+		if got := p.table.importance(widget.TableCellID{Row: i, Col: marginColumn}) == widget.DangerImportance; got != late {
+			t.Errorf("row %d with %v s is marked %v, want %v", i, *r.Margin, got, late)
 		}
 	}
 }

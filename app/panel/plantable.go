@@ -61,6 +61,9 @@ func saidOf(m session.MatchPlan) string {
 	if !m.Pair.Lesson.Scoring.Format.SwapsSides() {
 		said = append(said, words.ChooseSides)
 	}
+	if late := words.PlanLate(m.Plan); late != "" {
+		said = append(said, late)
+	}
 	for _, r := range m.Rows {
 		if refused := words.PlanRefused(m.Plan, r); refused != "" {
 			said = append(said, refused)
