@@ -47,6 +47,7 @@ func (e *Editor) side() fyne.CanvasObject {
 	player := widget.NewAccordionItem("Player", e.player.Box)
 	e.cards.fold = widget.NewAccordion(e.cards.checks, e.cards.match, shot, player)
 	e.cards.fold.MultiOpen = true
+	e.shot.Resized, e.bought.Resized = e.cards.fold.Refresh, e.cards.fold.Refresh
 	return container.NewVScroll(container.New(narrow{}, e.cards.fold))
 }
 

@@ -112,9 +112,9 @@ func (e *Editor) changed() {
 		e.trace.say("playing=%v", e.playing)
 	}
 	if !e.playing {
-		e.shot.Refresh() // it follows the moment and the hand
 		e.player.Refresh()
 	}
+	e.shot.Follow(e.playing) // the moment and the hand
 	if e.shown == e.session.Revision() {
 		return
 	}

@@ -1,6 +1,8 @@
 package app
 
 import (
+	"fmt"
+
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/theme"
@@ -55,7 +57,11 @@ func (b *playbar) refresh() {
 		b.play.SetText(map[bool]string{true: "Pause", false: "Play"}[b.playing])
 		b.play.SetIcon(map[bool]fyne.Resource{true: theme.MediaPauseIcon(), false: theme.MediaPlayIcon()}[b.playing])
 	}
-	if text := words.Seconds(b.session.Now()); !b.playing && text != b.text {
+	text := words.Seconds(b.session.Now())
+	if b.playing {
+		text = fmt.Sprintf("%.1f s", float64(b.session.Now())) // ten times a second is enough to read
+	}
+	if text != b.text {
 		b.text = text
 		b.now.SetText(text)
 	}

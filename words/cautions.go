@@ -20,5 +20,5 @@ func Cautions() []string { return cautions }
 
 // Caution is the one line that stands where there is room for one.
 func Caution() string {
-	return cautions[0] + " " + cautions[1] + " " + cautions[len(cautions)-1]
+	return "Times are estimates, not orders to sprint. Walk it first. Your coach, doctor and venue decide."
 }

@@ -22,9 +22,14 @@ func Situation(l lesson.Lesson, p lesson.Play) string {
 	return strings.Join(slices.DeleteFunc(said, func(s string) bool { return s == "" }), " ")
 }
 
-// serves names the server and the side the server stands on in the play.
+// serves names the server and the side that the score gives or, where it leaves
+// that open, the side the server stands on in the play.
 func serves(l lesson.Lesson, p lesson.Play, server game.Player) string {
-	s := fmt.Sprintf("%s serves from the %v.", l.NameOf(server), court.SideOf(server.Team(), p.AtServe(server).Place))
+	from := court.SideOf(server.Team(), p.AtServe(server).Place)
+	if states, err := l.QueryOf(p).Who(); err == nil && len(states) == 1 && states[0].Server() == server {
+		from = states[0].From()
+	}
+	s := fmt.Sprintf("%s serves from the %v.", l.NameOf(server), from)
 	if CallSaid(l, p) {
 		return p.Situation.Call.String() + ": " + s
 	}

@@ -84,7 +84,7 @@ func New(s *session.Session, e Events) *View {
 func (v *View) CreateRenderer() fyne.WidgetRenderer { return widget.NewSimpleRenderer(v.raster) }
 
 // MinSize implements fyne.Widget.
-func (v *View) MinSize() fyne.Size { return fyne.NewSize(220, 300) }
+func (v *View) MinSize() fyne.Size { return fyne.NewSize(220, 200) }
 
 // Refresh asks for a paint; many calls before it make one.
 func (v *View) Refresh() { v.raster.Refresh() }
@@ -183,7 +183,7 @@ func (v *View) MouseDown(e *desktop.MouseEvent) {
 	if v.onApex(px) {
 		r := v.session.Current()
 		i := r.ShotAt(v.session.Now())
-		v.apex.Press(v.session, i, r.Strokes[i].Planned.Apex.State.Height().Feet(), v.layout.HeightAt(px))
+		v.apex.Press(v.session, i, r.Strokes[i].Planned.Apex.State.Height().Feet(), v.layout.HeightAt(px), r.ContactHeight(i))
 		return
 	}
 	id, ok := v.playerAt(px)

@@ -19,15 +19,17 @@ type Apex struct {
 	editor ShotEditor
 	shot   int
 	grab   units.Feet // from the pointer to the top
+	least  units.Feet // the contact's height: no shot has its top below
 	down   bool
 	moved  bool
 }
 
 // Press starts to drag the top of a shot, at height top, with the pointer at
-// height z. A drag that is still under way is cancelled.
-func (a *Apex) Press(e ShotEditor, shot int, top, z units.Feet) {
+// height z. The top stays above least, the height of the contact. A drag that is
+// still under way is cancelled.
+func (a *Apex) Press(e ShotEditor, shot int, top, z, least units.Feet) {
 	a.Cancel()
-	*a = Apex{editor: e, shot: shot, grab: top - z, down: true}
+	*a = Apex{editor: e, shot: shot, grab: top - z, least: least, down: true}
 	e.Pause()
 }
 
@@ -40,15 +42,15 @@ func (a *Apex) Move(z units.Feet) {
 		return
 	}
 	a.moved = true
-	top := min(max(z+a.grab, lowestApex), lesson.MaxHeight)
+	top := min(max(z+a.grab, a.least+aboveContact), lesson.MaxHeight)
 	a.editor.PreviewShot(a.shot, func(s lesson.Shot) lesson.Shot {
 		s.Intent = lesson.Apex(top)
 		return s
 	})
 }
 
-// lowestApex is the lowest top a hand can drag to: a ball just off the court.
-const lowestApex units.Feet = 0.2
+// aboveContact is how far above the contact the top stays: a ball hit level.
+const aboveContact units.Feet = 0.05
 
 // Release ends the drag as one step called name.
 func (a *Apex) Release(name string) {

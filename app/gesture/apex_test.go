@@ -21,11 +21,11 @@ func (l *shotLog) Pause()                                                  {}
 
 func TestApexFollowsThePointer(t *testing.T) {
 	for _, c := range []struct{ top, press, move, want units.Feet }{
-		{8, 8, 10, 10}, {8, 8.5, 10, 9.5}, {8, 8, -3, lowestApex}, {8, 8, 1000, lesson.MaxHeight},
+		{8, 8, 10, 10}, {8, 8.5, 10, 9.5}, {8, 8, -3, 2.5 + aboveContact}, {8, 8, 1000, lesson.MaxHeight},
 	} {
 		log := &shotLog{shot: lesson.Shot{Intent: lesson.Speed(20)}}
 		var a Apex
-		a.Press(log, 1, c.top, c.press)
+		a.Press(log, 1, c.top, c.press, 2.5)
 		a.Move(c.move)
 		a.Release("raise the return")
 		if want := lesson.Apex(c.want); log.shot.Intent != want {
@@ -40,12 +40,12 @@ func TestApexFollowsThePointer(t *testing.T) {
 func TestApexClickAndEscape(t *testing.T) {
 	log := &shotLog{}
 	var a Apex
-	a.Press(log, 0, 8, 8)
+	a.Press(log, 0, 8, 8, 2.5)
 	a.Release("nothing")
 	if len(log.committed) != 0 {
 		t.Errorf("a click on the handle left the steps %v, want none", log.committed)
 	}
-	a.Press(log, 0, 8, 8)
+	a.Press(log, 0, 8, 8, 2.5)
 	a.Move(9)
 	a.Cancel()
 	a.Release("nothing")
@@ -58,9 +58,9 @@ func TestApexClickAndEscape(t *testing.T) {
 func TestApexPressDuringADrag(t *testing.T) {
 	log := &shotLog{}
 	var a Apex
-	a.Press(log, 0, 8, 8)
+	a.Press(log, 0, 8, 8, 2.5)
 	a.Move(9)
-	a.Press(log, 1, 6, 6)
+	a.Press(log, 1, 6, 6, 2.5)
 	if log.cancelled != 1 || len(log.committed) != 0 || !a.Down() {
 		t.Errorf("a second press: cancelled %d, committed %v, down %v, want the first cancelled", log.cancelled, log.committed, a.Down())
 	}

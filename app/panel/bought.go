@@ -28,7 +28,8 @@ type Bought struct {
 	detail  *Dropdown
 	keep    *widget.Button
 	shown   image.Image
-	made    int // the revision shown
+	Resized func() // called when the card grows or shrinks; nil means nobody asks
+	made    int    // the revision shown
 }
 
 // NewBought is the card of a session; save keeps the chart as a picture, nil
@@ -101,6 +102,9 @@ func (b *Bought) advice(r *rally.Rally) (units.Seconds, string) {
 }
 
 func (b *Bought) visible(yes bool) {
+	if yes != b.chart.Visible() && b.Resized != nil {
+		defer b.Resized()
+	}
 	for _, o := range []fyne.CanvasObject{b.detail, b.said, b.chart, b.keep} {
 		if yes {
 			o.Show()

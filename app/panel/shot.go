@@ -20,15 +20,17 @@ import (
 // Shot is the card of the shot in play at the moment shown: its word, its
 // figures as sliders that agree with one another, and what follows from them.
 type Shot struct {
-	Box     *fyne.Container
-	session *session.Session
-	title   *widget.Label
-	kind    *Dropdown
-	meet    *Dropdown
-	mean    *widget.Button
-	scatter *widget.Check
-	figures []*figure
-	facts   *widget.Label
+	Box      *fyne.Container
+	session  *session.Session
+	title    *widget.Label
+	kind     *Dropdown
+	meet     *Dropdown
+	mean     *widget.Button
+	scatter  *widget.Check
+	figures  []*figure
+	followed int    // the shot last followed
+	Resized  func() // called when the card grows or shrinks; nil means nobody asks
+	facts    *widget.Label
 }
 
 // NewShot is the shot card of a session.
@@ -42,7 +44,7 @@ func NewShot(s *session.Session) *Shot {
 	p.mean = widget.NewButton("Make this the usual one here", p.define)
 	p.scatter = widget.NewCheck("Show how it scatters", nil)
 	p.figures = p.newFigures()
-	p.Box = container.NewVBox(p.title, container.New(layout.NewFormLayout(), widget.NewLabel("Hit as"), p.kind, widget.NewLabel("Taken"), p.meet))
+	p.Box = container.NewVBox(p.title, container.New(layout.NewFormLayout(), widget.NewLabel("Hit as"), p.kind, widget.NewLabel("Met"), p.meet))
 	for _, f := range p.figures[:scatterFigures] {
 		p.Box.Add(f.box)
 	}
@@ -62,7 +64,7 @@ const scatterFigures = 3
 func (p *Shot) newFigures() []*figure {
 	return []*figure{
 		p.figure("top", 1, 24, 0.25, func(s lesson.Shot, v float64) lesson.Shot {
-			s.Intent = lesson.Apex(units.Feet(v))
+			s.Intent = lesson.Apex(max(units.Feet(v), p.lowest()))
 			return s
 		}),
 		p.figure("speed", 4, 30, 0.25, func(s lesson.Shot, v float64) lesson.Shot {
@@ -123,6 +125,18 @@ func (p *Shot) listen() {
 // usualHeight is where a ball is met that is not met at the top: below the waist.
 const usualHeight units.Feet = 2.5
 
+// levelHit is how far above the contact the top of a level shot is.
+const levelHit units.Feet = 0.05
+
+// lowest is the lowest top of the shot in play: just above its contact.
+func (p *Shot) lowest() units.Feet {
+	r := p.session.Current()
+	if r == nil {
+		return 0
+	}
+	return r.ContactHeight(p.shot()) + levelHit
+}
+
 // define makes the shot's figures what its word means in this lesson.
 func (p *Shot) define() {
 	if r := p.session.Current(); r != nil {
@@ -143,6 +157,16 @@ func (p *Shot) do(what string, change func(lesson.Shot) lesson.Shot) {
 	i := p.shot()
 	p.session.PreviewShot(i, change)
 	p.session.Commit(fmt.Sprintf("change the %s of the %s", what, lesson.ShotName(i)))
+}
+
+// Follow shows the shot in play; while playing only when another one begins.
+func (p *Shot) Follow(playing bool) {
+	i := p.shot()
+	if playing && i == p.followed {
+		return
+	}
+	p.followed = i
+	p.Refresh()
 }
 
 // Refresh shows the shot in play.
@@ -186,8 +210,12 @@ func (p *Shot) show(r *rally.Rally, i int, s lesson.Shot, st *rally.Stroke) {
 	e := errorOf(s)
 	p.figures[3].show(float64(e.Speed), fmt.Sprintf("Speed varies by %.1f m/s", float64(e.Speed)))
 	p.figures[4].show(float64(e.Angle), fmt.Sprintf("Direction varies by %.1f degrees", float64(e.Angle)))
+	shown := p.figures[scatterFigures].box.Visible()
 	for _, f := range p.figures[scatterFigures:] {
 		f.visible(s.Error != nil)
+	}
+	if shown != (s.Error != nil) && p.Resized != nil {
+		p.Resized()
 	}
 }
 

@@ -6,6 +6,7 @@ import (
 	"fyne.io/fyne/v2/widget"
 
 	"homeside/app/session"
+	"homeside/model/units"
 	"homeside/words"
 )
 
@@ -14,7 +15,21 @@ type Tell struct {
 	Box     *fyne.Container
 	session *session.Session
 	said    *widget.Label
+	needs   *widget.Select // an opponent's reaction and swing
 	stop    *widget.Button
+}
+
+// needs are the times to choose from; the usual one is the model's own.
+var needs = [...]units.Seconds{0.3, 0.4, 0.5, 0.6}
+
+const usualNeed = 1
+
+func needed() []string {
+	all := make([]string, len(needs))
+	for i, t := range needs {
+		all[i] = words.Seconds(t)
+	}
+	return all
 }
 
 // NewTell is the tell of a session's two plays; it takes no room while none are
@@ -22,7 +37,9 @@ type Tell struct {
 func NewTell(s *session.Session) *Tell {
 	p := &Tell{session: s, said: wrapped(), stop: widget.NewButton("Stop comparing", s.StopComparing)}
 	p.stop.Importance = widget.LowImportance
-	p.Box = container.NewVBox(p.said, p.stop)
+	p.needs = widget.NewSelect(needed(), func(string) { s.OpponentsNeed(needs[p.needs.SelectedIndex()]) })
+	p.needs.Selected = p.needs.Options[usualNeed]
+	p.Box = container.NewVBox(p.said, container.NewBorder(nil, nil, widget.NewLabel(words.OpponentsNeed), nil, p.needs), p.stop)
 	p.Refresh()
 	return p
 }

@@ -85,6 +85,13 @@ func TestTellIsSaid(t *testing.T) {
 	if !strings.HasPrefix(p.Text(), "Beside play 1: ") || !strings.Contains(p.Text(), "'s place shows ") {
 		t.Errorf("compared with the play drawn by hand it says %q, want who shows it", p.Text())
 	}
+	if got, want := p.needs.Selected, "0.40 s"; got != want {
+		t.Errorf("opponents need %q, want %q", got, want)
+	}
+	p.needs.SetSelectedIndex(3)
+	if got := s.Revision(); got == 0 || p.needs.Selected != "0.60 s" {
+		t.Errorf("after a choice opponents need %q", p.needs.Selected)
+	}
 	tap(t, p.Box, "Stop comparing")
 	p.Refresh()
 	if p.Text() != "" {

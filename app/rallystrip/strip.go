@@ -56,7 +56,7 @@ func New(s *session.Session) *Strip {
 func (v *Strip) CreateRenderer() fyne.WidgetRenderer { return widget.NewSimpleRenderer(v.raster) }
 
 // MinSize implements fyne.Widget.
-func (v *Strip) MinSize() fyne.Size { return fyne.NewSize(300, 138) }
+func (v *Strip) MinSize() fyne.Size { return fyne.NewSize(300, 116) }
 
 // Refresh asks for a paint; many calls before it make one.
 func (v *Strip) Refresh() { v.raster.Refresh() }
@@ -108,7 +108,7 @@ func (v *Strip) scale(w int) float64 {
 func (v *Strip) seek(p fyne.Position) {
 	if v.frames != nil {
 		v.session.Pause()
-		v.session.Seek(v.scene.TimeAt(float64(p.X) * v.scale(v.scene.Width)))
+		v.session.Seek(v.scene.Snapped(float64(p.X) * v.scale(v.scene.Width)))
 	}
 }
 

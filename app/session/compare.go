@@ -4,6 +4,7 @@ import (
 	"homeside/model/court"
 	"homeside/model/formation"
 	"homeside/model/rally"
+	"homeside/model/units"
 )
 
 // compare is the play that is shown beside the one shown, on one clock.
@@ -61,6 +62,16 @@ func (s *Session) Tell() (Tell, bool) {
 	return s.compare.tell, s.compare.other != nil
 }
 
+// OpponentsNeed says how long an opponent takes to react and to swing at another
+// place; 0 is the usual. What shows later cannot be used.
+func (s *Session) OpponentsNeed(t units.Seconds) {
+	if t != s.needs {
+		s.needs = t
+		s.forget()
+		s.touch()
+	}
+}
+
 func (s *Session) solveCompared() {
 	c := &s.compare
 	if !c.on || c.done || c.play == s.play {
@@ -73,14 +84,14 @@ func (s *Session) solveCompared() {
 		return
 	}
 	c.other = b
-	c.tell = firstTell(a, b)
+	c.tell = firstTell(a, b, s.needs)
 }
 
 // firstTell is the tell of the pair that shows first: what the other pair does
 // otherwise follows from it.
-func firstTell(a, b *rally.Rally) (first Tell) {
+func firstTell(a, b *rally.Rally, needs units.Seconds) (first Tell) {
 	for _, e := range court.Ends {
-		t := Tell{e, formation.TellOf(a, b, e, formation.TellOptions{})}
+		t := Tell{e, formation.TellOf(a, b, e, formation.TellOptions{Needs: needs})}
 		if e == court.Near || t.sooner(first) {
 			first = t
 		}

@@ -9,6 +9,7 @@ import (
 	"homeside/model/formation"
 	"homeside/model/game"
 	"homeside/model/lesson"
+	"homeside/model/units"
 )
 
 // compared is a session with an ordinary play and the kinds behind it; the last
@@ -56,6 +57,22 @@ func uses(all []formation.Use, u formation.Use) bool {
 		}
 	}
 	return false
+}
+
+// How long opponents need decides what they can use of the same sign.
+func TestOpponentsNeed(t *testing.T) {
+	s := compared(t, false, lesson.Stayed, lesson.Switched)
+	s.Compare(1)
+	before, _ := s.Tell()
+	for _, c := range []struct {
+		needs units.Seconds
+		want  formation.Use
+	}{{before.Place.Before - 0.01, formation.InTimeToUse}, {before.Place.Before + 0.01, formation.TooLateToUse}, {0, before.Place.Use}} {
+		s.OpponentsNeed(c.needs)
+		if got, _ := s.Tell(); got.Place.Use != c.want || got.Place.At != before.Place.At {
+			t.Errorf("needing %v s a sign %v s before the contact is %v at %v, want %v at %v", c.needs, before.Place.Before, got.Place.Use, got.Place.At, c.want, before.Place.At)
+		}
+	}
 }
 
 // The comparing follows the two plays: opening the other one swaps them, new

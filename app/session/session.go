@@ -20,7 +20,8 @@ type Session struct {
 	speed   float64
 	walk    walk // through the match
 	checked checked
-	compare compare // with another play
+	compare compare       // with another play
+	needs   units.Seconds // an opponent's reaction and swing; 0 is the usual
 
 	selected game.Player // whose card is shown
 

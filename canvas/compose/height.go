@@ -160,6 +160,9 @@ func (s strip) outward(i int, by canvas.Points) canvas.Points {
 	return -by
 }
 
+// lyingAside is how far beside an upright net its figures stand, in points.
+const lyingAside canvas.Points = 52
+
 // clearance is the height of the ball over the net where it passes.
 func (s strip) clearance(g *canvas.Panel, i int) {
 	net := s.p.Rally.Strokes[i].Planned.Net
@@ -171,8 +174,11 @@ func (s strip) clearance(g *canvas.Panel, i int) {
 	from, to := s.at(0, min(top, ball)), s.at(0, max(top, ball))
 	s.line(g, "clearance", "", canvas.Polyline(from, to), canvas.Style{Stroke: s.lk.Ink, Width: canvas.Pts(look.Outline)})
 	at := canvas.On(s.at(0, (top+ball)/2))
+	if s.l.Court.Turn == canvas.Lying {
+		at = at.Shift(lyingAside, -20) // beside the net, which stands upright there
+	}
 	s.figure(g, "clearance", at.Shift(0, -s.outward(i, 13)), words.OverNet(ball, top))
-	s.figure(g, "times", at.Shift(0, -s.outward(i, 28)), words.TimesNet(ball, top))
+	s.figure(g, "times", at.Shift(0, -s.outward(i, 28)), "at net "+words.TimesNet(ball, top))
 }
 
 // figure is a tag kept inside the strip.

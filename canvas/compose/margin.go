@@ -5,7 +5,9 @@ import (
 
 	"homeside/canvas"
 	"homeside/canvas/look"
+	"homeside/model/advice"
 	"homeside/model/game"
+	"homeside/model/rally"
 	"homeside/model/units"
 )
 
@@ -24,8 +26,11 @@ func (s Strip) margin(g *canvas.Panel, id game.Player, i int) {
 		return
 	}
 	leg, due := s.Rally.Tracks[id].Legs[i], s.Rally.Tracks[id].Runs[i].To
-	if leg.Margin < leastMargin && leg.Margin > -leastMargin {
+	if leg.Margin < leastMargin && leg.Margin > -advice.Shown {
 		return
+	}
+	if leg.Margin < 0 && s.Rally.Tracks[id].Stops[i+1].Index == rally.Implied {
+		return // a striker a little short reaches for the ball: the checks say when that is not enough
 	}
 	from, to := max(due-leg.Margin, leg.From), due
 	style := canvas.Style{Fill: s.look().Surface, Stroke: s.look().Ink, Width: canvas.Pts(0.7)}
@@ -39,6 +44,6 @@ func (s Strip) margin(g *canvas.Panel, id game.Player, i int) {
 	name := fmt.Sprintf("margin.%v.%d", id, i)
 	g.Add(canvas.Shape{ID: name, Layer: canvas.BallLayer, Label: label, Path: boxAbout(canvas.Pos{}.Shift(0, y), s.x(from), -marginBar/2, s.x(min(to, s.Rally.To)), marginBar/2), Style: style})
 	if leg.Margin < 0 {
-		Picture{Look: s.Look}.tag(g, name+".text", canvas.Pos{}.Shift(min(s.x(to)+18, s.x(s.Rally.To)), y-4), 0, fmt.Sprintf("%.2f late", -float64(leg.Margin)))
+		Picture{Look: s.Look}.tag(g, name+".text", canvas.Pos{}.Shift(min(s.x(to)+18, s.x(s.Rally.To)), y-4), 0, fmt.Sprintf("%.2f s late", -float64(leg.Margin)))
 	}
 }

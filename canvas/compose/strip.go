@@ -2,6 +2,7 @@ package compose
 
 import (
 	"fmt"
+	"math"
 
 	"homeside/canvas"
 	"homeside/canvas/look"
@@ -41,6 +42,20 @@ func (s Strip) TimeAt(x float64) units.Seconds {
 	share := (pt - stripGutter) / s.span()
 	r := s.Rally
 	return min(max(r.From+units.Seconds(share)*(r.To-r.From), r.From), r.To)
+}
+
+// snapReach is how near to an event's line, in points, the pointer means the event.
+const snapReach = 4
+
+// Snapped is the time under a pixel, or of the nearest event if its line is within reach.
+func (s Strip) Snapped(x float64) units.Seconds {
+	t, best := s.TimeAt(x), snapReach*s.PxPerPoint
+	for _, e := range s.Rally.Events {
+		if d := math.Abs(float64(s.x(e.At))*s.PxPerPoint - x); d < best {
+			t, best = e.At, d
+		}
+	}
+	return t
 }
 
 // span is the width of the time axis in points.

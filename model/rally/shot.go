@@ -18,3 +18,8 @@ func (r *Rally) NetTop(shot int) units.Feet {
 	}
 	return court.NetHeight(net.State.Ground().X)
 }
+
+// ContactHeight is the height of the ball's centre where a shot is struck.
+func (r *Rally) ContactHeight(shot int) units.Feet {
+	return units.Metres(r.Strokes[shot].From.Z).Feet()
+}

@@ -28,7 +28,7 @@ func landed(e court.End, from court.Side, p court.Point) finding.ID {
 func serveLands(s *sheet) []finding.Finding {
 	serve := s.Strokes[0]
 	at, where := serve.At+serve.Flown.Duration, serve.Flown.End.Ground()
-	id := landed(s.server.Team().Other(), s.from, where)
+	id := landed(s.server.Team().Other(), s.courtMeant(), where)
 	switch {
 	case serve.Stopped():
 		id = finding.ServeIntoNet
@@ -40,7 +40,7 @@ func serveLands(s *sheet) []finding.Finding {
 	if id == "" {
 		return nil
 	}
-	return one(finding.New(id, at, where, finding.Is("court", s.from), finding.Is("end", s.server.Team().Other())).About(s.server))
+	return one(finding.New(id, at, where, finding.Is("court", s.courtMeant()), finding.Is("end", s.server.Team().Other())).About(s.server))
 }
 
 // shotsLand: a later shot into the net or outside the court ends the rally. It may

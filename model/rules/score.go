@@ -53,13 +53,24 @@ func receiverRight(s *sheet) []finding.Finding {
 		return nil
 	}
 	by := s.Strokes[1].By
-	receives := func(state game.State) bool { return state.On(by.Team(), s.from) == by }
+	from := s.courtMeant()
+	receives := func(state game.State) bool { return state.On(by.Team(), from) == by }
 	if slices.ContainsFunc(s.judged.states, receives) {
 		return nil
 	}
 	at := s.Strokes[1].At
 	return one(finding.New(finding.WrongReceiver, at, s.At(at).Players[by].Run.Place, finding.Is("receiver", by.Partner()),
-		finding.Is("court", s.from), finding.Is("call", s.Play.Situation.Call)).About(by))
+		finding.Is("court", from), finding.Is("call", s.Play.Situation.Call)).About(by))
+}
+
+// courtMeant is the court the serve is played from: where the server stands or,
+// if that is the wrong court for this server, the right one. One mistake is then
+// told once, and not again as a wrong receiver and a serve to the wrong court.
+func (s *sheet) courtMeant() court.Side {
+	if j := s.judged; j.decided() && j.verdict == game.WrongCourt {
+		return j.states[0].From()
+	}
+	return s.from
 }
 
 // ofServer is a finding about the server at the serve.
