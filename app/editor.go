@@ -92,7 +92,8 @@ func (e *Editor) content() fyne.CanvasObject {
 	under := container.NewBorder(bar, nil, nil, nil, e.strip)
 	right := container.NewHSplit(e.court, e.side())
 	right.Offset = 0.72
-	middle := container.NewHSplit(e.plays.List, right)
+	write := widget.NewButton("New play from the score…", e.guard(e.askNewPlay))
+	middle := container.NewHSplit(container.NewBorder(nil, write, nil, nil, e.plays.List), right)
 	middle.Offset = 0.19
 	return container.NewBorder(e.score.Box, under, nil, nil, middle)
 }

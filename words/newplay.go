@@ -103,6 +103,9 @@ func TellSentence(l lesson.Lesson, t formation.Tell, shown, other int) string {
 	return beside + ": " + strings.Join(said, "; ") + "."
 }
 
+// OpponentsNeed asks how long opponents take to react and swing at another place.
+const OpponentsNeed = "They react and swing in"
+
 // The words for signs on the rally strip.
 const (
 	PlaceShows  = "place shows"
