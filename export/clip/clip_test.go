@@ -31,7 +31,7 @@ import (
 type writeFunc func(context.Context, io.Writer, export.Source, *export.Options) error
 
 // writers are all of this package, so that every test walks them.
-var writers = map[string]writeFunc{".gif": WriteGIF, ".avi": WriteAVI}
+var writers = map[string]writeFunc{".gif": WriteGIF, ".avi": WriteAVI, ".apng": WriteAPNG}
 
 var play = exporttest.Play{From: -0.5, To: 1.5}
 
@@ -71,7 +71,7 @@ func TestClipsReadByFFmpeg(t *testing.T) {
 		{"double speed from 0.5 s", export.Options{Width: 90, Height: 160, FPS: 50, Speed: 2, From: &at}, 25, 0.5},
 		{"one frame", export.Options{Width: 90, Height: 160, FPS: 1, Speed: 8}, 1, 1},
 	} {
-		for ext, codec := range map[string]string{".gif": "gif", ".avi": "mjpeg"} {
+		for ext, codec := range map[string]string{".gif": "gif", ".avi": "mjpeg", ".apng": "apng"} {
 			got := exporttest.Probe(t, writeFile(t, ext, &c.o))
 			want := exporttest.Clip{Codec: codec, Format: ext[1:], Width: c.o.Width, Height: c.o.Height, Frames: c.frames, DurationS: got.DurationS}
 			if got != want {
@@ -88,7 +88,7 @@ func TestClipsReadByFFmpeg(t *testing.T) {
 func TestClipsShowTheCourtToScale(t *testing.T) {
 	o := small()
 	v := exporttest.View(o.Width, o.Height)
-	for ext, tolerance := range map[string]int{".gif": 0, ".avi": 12} {
+	for ext, tolerance := range map[string]int{".gif": 0, ".avi": 12, ".apng": 0} {
 		frames := exporttest.Decode(t, writeFile(t, ext, o))
 		for _, i := range []int{0, 7, 19} {
 			disc := play.Centre(export.FrameTime(i, 10, 1, play.From))
@@ -111,6 +111,21 @@ func TestClipsShowTheCourtToScale(t *testing.T) {
 					}
 				}
 			}
+		}
+	}
+}
+
+// nothing moves in it.
+type frozen struct{ blinks }
+
+func (f frozen) Moving(w, h int, _ units.Seconds) *canvas.Scene { return f.blinks.Moving(w, h, 1) }
+
+// A clip in which nothing moves has all its frames.
+func TestClipsOfAStill(t *testing.T) {
+	o := export.Options{Width: 40, Height: 30, FPS: 5}
+	for ext := range writers {
+		if got := exporttest.Probe(t, writeSource(t, ext, frozen{}, &o)); got.Frames != 20 || math.Abs(got.DurationS-4) > 0.001 {
+			t.Errorf("%s: %d frames in %v s, want 20 in 4 s", ext, got.Frames, got.DurationS)
 		}
 	}
 }
@@ -145,7 +160,7 @@ func TestDelays(t *testing.T) {
 }
 
 // The standard library's reader finds the delays, one palette, a whole first
-// frame and small ones after it, even if nothing changes.
+// frame and small ones after it.
 func TestGIFStructure(t *testing.T) {
 	f, err := os.Open(writeFile(t, ".gif", &export.Options{Width: 90, Height: 160, FPS: 30}))
 	if err != nil {
@@ -303,6 +318,7 @@ func TestClipBounds(t *testing.T) {
 		{".gif", export.Options{Width: 4097, Height: 100}, "width"},
 		{".avi", export.Options{Width: 100, Height: 4097}, "height"},
 		{".avi", export.Options{Speed: 9}, "speed"},
+		{".apng", export.Options{FPS: 61}, "fps"},
 	} {
 		var out *export.OptionError
 		if err := writers[c.ext](context.Background(), io.Discard, play, &c.o); !errors.As(err, &out) || out.Option != c.option {
@@ -341,10 +357,13 @@ func TestAVIHasNoDate(t *testing.T) {
 	}
 }
 
-// A transparent scene stands on white: neither format knows transparency.
+// A transparent scene stands on white in formats that know no transparency.
 func TestTransparentScenesStandOnWhite(t *testing.T) {
 	clear := exporttest.Play{To: 0.2, Transparent: true}
 	for ext, write := range writers {
+		if ext == ".apng" {
+			continue
+		}
 		var b bytes.Buffer
 		if err := write(context.Background(), &b, clear, small()); err != nil {
 			t.Fatal(err)

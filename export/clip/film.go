@@ -18,8 +18,14 @@ type film struct {
 	base  *image.RGBA // the static layer; read only
 }
 
-// newFilm checks the options against the play and the bounds of a format.
+// newFilm is a film on white paper, for formats that know no transparency.
 func newFilm(src export.Source, o *export.Options, format string, maxFPS int) (*film, error) {
+	return filmOn(opaque, src, o, format, maxFPS)
+}
+
+// filmOn checks the options against the play and the bounds of a format; ground
+// is what becomes of the static layer.
+func filmOn(ground func(*canvas.Scene) *canvas.Scene, src export.Source, o *export.Options, format string, maxFPS int) (*film, error) {
 	c, err := o.Checked()
 	if err != nil {
 		return nil, err
@@ -36,10 +42,10 @@ func newFilm(src export.Source, o *export.Options, format string, maxFPS int) (*
 	if err != nil {
 		return nil, err
 	}
-	return &film{src, c, times, raster.Scene(opaque(src.Static(c.Width, c.Height)))}, nil
+	return &film{src, c, times, raster.Scene(ground(src.Static(c.Width, c.Height)))}, nil
 }
 
-// opaque is s on white paper: these formats know no transparency.
+// opaque is s on white paper.
 func opaque(s *canvas.Scene) *canvas.Scene {
 	c, over := *s, func(v, a uint8) uint8 { return uint8((int(v)*int(a) + 255*(255-int(a)) + 127) / 255) }
 	b := s.Background

@@ -9,6 +9,7 @@ import (
 	"os/exec"
 	"path/filepath"
 	"strconv"
+	"strings"
 	"testing"
 )
 
@@ -17,7 +18,7 @@ type Clip struct {
 	Codec, Format string
 	Width, Height int
 	Frames        int     // decoded, not believed
-	DurationS     float64 // of the container
+	DurationS     float64 // of the container, or of its frames if it has none
 	StreamNames   int     // tags on the stream
 }
 
@@ -44,11 +45,29 @@ func Probe(t testing.TB, path string) Clip {
 	}
 	s := found.Streams[0]
 	frames, err := strconv.Atoi(s.Frames)
+	if found.Format.Duration == "" {
+		found.Format.Duration = lengthOf(t, path)
+	}
 	duration, err2 := strconv.ParseFloat(found.Format.Duration, 64)
 	if err := errors.Join(err, err2); err != nil {
 		t.Fatalf("ffprobe %s: %v", path, err)
 	}
 	return Clip{s.Codec, found.Format.Name, s.Width, s.Height, frames, duration, len(s.Tags)}
+}
+
+// lengthOf is the sum of the times that frames are shown, in seconds.
+func lengthOf(t testing.TB, path string) string {
+	t.Helper()
+	out := run(t, "ffprobe", "-v", "error", "-select_streams", "v", "-of", "csv=p=0", "-show_entries", "packet=duration_time", path)
+	sum := 0.0
+	for _, field := range strings.Fields(string(out)) {
+		s, err := strconv.ParseFloat(strings.TrimRight(field, ","), 64)
+		if err != nil {
+			t.Fatalf("ffprobe %s: %v", path, err)
+		}
+		sum += s
+	}
+	return strconv.FormatFloat(sum, 'f', 6, 64)
 }
 
 // Decode reads all frames of a clip with ffmpeg.

@@ -28,6 +28,7 @@ var All = []Format{
 	{Name: "PDF page", Ext: ".pdf", Write: still.WritePDF},
 	{Name: "GIF clip", Ext: ".gif", Clip: true, MaxFPS: clip.GIFMaxFPS, Write: clip.WriteGIF},
 	{Name: "AVI clip", Ext: ".avi", Clip: true, MaxFPS: export.MaxFPS, Write: clip.WriteAVI},
+	{Name: "animated PNG", Ext: ".apng", Clip: true, MaxFPS: export.MaxFPS, Write: clip.WriteAPNG},
 }
 
 // UnknownError is a file name whose ending belongs to no format.

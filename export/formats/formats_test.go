@@ -18,7 +18,7 @@ var play = exporttest.Play{To: 1}
 func small() *export.Options { return &export.Options{Width: 90, Height: 160, FPS: 10} }
 
 // endings are those of the table in its order: stills, then clips.
-const endings = ".png, .svg, .pdf, .gif, .avi"
+const endings = ".png, .svg, .pdf, .gif, .avi, .apng"
 
 func TestByPath(t *testing.T) {
 	for path, want := range map[string]string{"a.png": ".png", "a.b.GIF": ".gif", "/x.png/y.Avi": ".avi", "a.SVG": ".svg", "a.pdf": ".pdf"} {
@@ -41,7 +41,7 @@ func TestByPath(t *testing.T) {
 
 // Every format of the table is what it says it is, and can be found by its ending.
 func TestAllAreWhole(t *testing.T) {
-	magic := map[string]string{".png": "\x89PNG\r\n", ".svg": "<svg xmlns=", ".pdf": "%PDF-1.", ".gif": "GIF89a", ".avi": "RIFF"}
+	magic := map[string]string{".png": "\x89PNG\r\n", ".svg": "<svg xmlns=", ".pdf": "%PDF-1.", ".gif": "GIF89a", ".avi": "RIFF", ".apng": "\x89PNG\r\n"}
 	for _, f := range All {
 		if got, err := ByPath("x" + f.Ext); err != nil || got.Name != f.Name {
 			t.Errorf("ByPath(x%s) = %q, %v, want %q", f.Ext, got.Name, err, f.Name)
