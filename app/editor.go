@@ -44,10 +44,13 @@ type Editor struct {
 	shown   int                // the revision the words were made for
 	painted int                // the last revision traced
 	cards   cards
-	plan    *panel.MatchPlan
-	pairs   keptPairs
-	editing *fyne.Container // all of the window that the match plan takes the place of
-	playing bool
+	turns   [2]*fyne.MenuItem // by canvas.Turn
+
+	undoItem, redoItem *fyne.MenuItem
+	plan               *panel.MatchPlan
+	pairs              keptPairs
+	editing            *fyne.Container // all of the window that the match plan takes the place of
+	playing            bool
 }
 
 // New makes the editor's window; Show it and run the app.
@@ -130,6 +133,7 @@ func (e *Editor) changed() {
 		e.bought.Refresh()
 		e.plan.Refresh()
 		e.title()
+		e.refreshUndo()
 		e.traceStep()
 	}
 }

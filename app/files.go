@@ -20,7 +20,8 @@ const lessonExt = ".json"
 // askOpen asks for a lesson to open; unsaved changes are asked about first.
 func (e *Editor) askOpen() {
 	e.unlessModified("Open another lesson?", func() {
-		e.askPath("Open a lesson", "Open", e.suggestedPath(), nil, e.open)
+		askFile(e.win, "Open a lesson", "Open", e.suggestedPath(), e.open)
+		e.trace.say("asking Open a lesson")
 	})
 }
 

@@ -1,6 +1,8 @@
 package app
 
 import (
+	"slices"
+
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/driver/desktop"
 
@@ -17,6 +19,11 @@ func (e *Editor) menu() *fyne.MainMenu {
 		m.Shortcut = shortcut
 		return m
 	}
+	for t, name := range [...]string{"Upright court", "Lying court"} {
+		e.turns[t] = item(name, func() { e.turn(canvas.Turn(t)) }, nil)
+	}
+	e.turns[canvas.Upright].Checked = true
+	e.undoItem, e.redoItem = item("Undo", e.undo, &fyne.ShortcutUndo{}), item("Redo", e.redo, &fyne.ShortcutRedo{})
 	return fyne.NewMainMenu(
 		fyne.NewMenu("File",
 			item("Open…", e.askOpen, ctrl(fyne.KeyO)),
@@ -30,8 +37,8 @@ func (e *Editor) menu() *fyne.MainMenu {
 			item("Save the roster as…", e.askSaveRosterAs, nil),
 		),
 		fyne.NewMenu("Edit",
-			item("Undo", e.undo, &fyne.ShortcutUndo{}),
-			item("Redo", e.redo, &fyne.ShortcutRedo{}),
+			e.undoItem,
+			e.redoItem,
 			fyne.NewMenuItemSeparator(),
 			item("The lesson: scoring, ball, court…", e.askLesson, nil),
 		),
@@ -50,8 +57,8 @@ func (e *Editor) menu() *fyne.MainMenu {
 			item("Match plan…", e.openMatchPlan, ctrl(fyne.KeyM)),
 		),
 		fyne.NewMenu("View",
-			item("Upright court", func() { e.court.SetTurn(canvas.Upright) }, nil),
-			item("Lying court", func() { e.court.SetTurn(canvas.Lying) }, nil),
+			e.turns[canvas.Upright],
+			e.turns[canvas.Lying],
 			fyne.NewMenuItemSeparator(),
 			e.toggle("Half-second ticks", true, func(on bool) { e.show(func(s *courtview.Show) { s.NoTicks = !on }) }),
 			e.toggle("Ghost of the plan", true, func(on bool) { e.show(func(s *courtview.Show) { s.NoGhosts = !on }) }),
@@ -80,18 +87,55 @@ func (e *Editor) toggle(label string, on bool, set func(bool)) *fyne.MenuItem {
 func (e *Editor) coverMenu() *fyne.MenuItem {
 	m := fyne.NewMenuItem("Covered against", nil)
 	m.ChildMenu = fyne.NewMenu("")
-	for _, shot := range cover.Shots {
+	for i, shot := range cover.Shots {
 		m.ChildMenu.Items = append(m.ChildMenu.Items, fyne.NewMenuItem(shot.String(), e.guard(func() {
 			e.show(func(s *courtview.Show) { s.CoverShot = shot })
+			mark(m.ChildMenu.Items, i)
+			e.win.MainMenu().Refresh()
 		})))
 	}
+	mark(m.ChildMenu.Items, slices.Index(cover.Shots[:], cover.Shot{Drive: cover.DefaultDrive}))
 	return m
+}
+
+// mark marks one of the items as chosen.
+func mark(items []*fyne.MenuItem, chosen int) {
+	for i, m := range items {
+		m.Checked = i == chosen
+	}
 }
 
 func (e *Editor) show(change func(*courtview.Show)) {
 	s := e.court.Shown()
 	change(&s)
 	e.court.SetShow(s)
+}
+
+// turn stands the court up or lays it down and marks which.
+func (e *Editor) turn(t canvas.Turn) {
+	e.court.SetTurn(t)
+	mark(e.turns[:], int(t))
+	e.win.MainMenu().Refresh()
+}
+
+// refreshUndo names what undo and redo would do and greys out what they cannot.
+func (e *Editor) refreshUndo() {
+	back, can := e.session.CanUndo()
+	again, could := e.session.CanRedo()
+	if e.undoItem.Disabled == !can && e.redoItem.Disabled == !could && e.undoItem.Label == named("Undo", back) && e.redoItem.Label == named("Redo", again) {
+		return
+	}
+	e.undoItem.Label, e.undoItem.Disabled = named("Undo", back), !can
+	e.redoItem.Label, e.redoItem.Disabled = named("Redo", again), !could
+	e.win.MainMenu().Refresh()
+}
+
+// named is what a menu says of a step: "Undo: move Tobin".
+func named(what, step string) string {
+	if step == "" {
+		return what
+	}
+	return what + ": " + step
 }
 
 // guard keeps a menu's shortcut from acting under an open dialog.

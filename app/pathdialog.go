@@ -21,12 +21,22 @@ type pathDialog struct {
 	done   bool
 }
 
+// askFile is askPath for a file that is there: its button shows the lessons and
+// rosters of a folder to choose from.
+func askFile(win fyne.Window, title, confirm, path string, accept func(string)) {
+	askWith(win, title, confirm, path, nil, accept, "Choose…", (*pathDialog).choose)
+}
+
 // askPath shows the dialog. extra may be nil; accept is called with a path that is not empty.
 func askPath(win fyne.Window, title, confirm, path string, extra fyne.CanvasObject, accept func(string)) {
+	askWith(win, title, confirm, path, extra, accept, "Folder…", (*pathDialog).browse)
+}
+
+func askWith(win fyne.Window, title, confirm, path string, extra fyne.CanvasObject, accept func(string), button string, look func(*pathDialog)) {
 	d := &pathDialog{win: win, path: newEscapeEntry(path), accept: accept}
 	d.path.cancel = func() { d.close(false) }
 	d.path.OnSubmitted = func(string) { d.close(true) }
-	row := container.NewBorder(nil, nil, nil, widget.NewButton("Folder…", d.browse), d.path)
+	row := container.NewBorder(nil, nil, nil, widget.NewButton(button, func() { look(d) }), d.path)
 	box := container.NewVBox(widget.NewLabel("File"), row)
 	if extra != nil {
 		box.Add(extra)
@@ -48,6 +58,23 @@ func (d *pathDialog) close(ok bool) {
 	if ok && d.path.Text != "" {
 		d.accept(d.path.Text)
 	}
+}
+
+// choose shows the files of the path's folder; one that is chosen is accepted.
+func (d *pathDialog) choose() {
+	files := dialog.NewFileOpen(func(u fyne.URIReadCloser, err error) {
+		if err != nil || u == nil {
+			return
+		}
+		d.path.SetText(u.URI().Path())
+		_ = u.Close() // it was only opened for its path
+		d.close(true)
+	}, d.win)
+	files.SetFilter(storage.NewExtensionFileFilter([]string{lessonExt}))
+	if at, err := storage.ListerForURI(storage.NewFileURI(filepath.Dir(d.path.Text))); err == nil {
+		files.SetLocation(at)
+	}
+	files.Show()
 }
 
 func (d *pathDialog) browse() {

@@ -16,7 +16,6 @@ type Dropdown struct{ widget.Select }
 func NewDropdown(options []string, changed func(string)) *Dropdown {
 	d := &Dropdown{}
 	d.Options, d.OnChanged = options, changed
-	d.PlaceHolder = " "
 	d.ExtendBaseWidget(d)
 	return d
 }
