@@ -29,10 +29,10 @@ type variation struct {
 }
 
 // variationSize is the size of a variation's card: titles take two lines.
-var variationSize = CardSize{Picture: fyne.NewSize(160, 190), Title: 44, Text: 26}
+var variationSize = CardSize{Picture: fyne.NewSize(156, 165), Title: 44, Text: 26}
 
 const (
-	variationPoint   = 0.52
+	variationPoint   = 0.46
 	variationColumns = 4
 )
 
