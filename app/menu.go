@@ -26,6 +26,7 @@ func (e *Editor) menu() *fyne.MainMenu {
 	e.undoItem, e.redoItem = item("Undo", e.undo, &fyne.ShortcutUndo{}), item("Redo", e.redo, &fyne.ShortcutRedo{})
 	return fyne.NewMainMenu(
 		fyne.NewMenu("File",
+			item("New lesson", e.newLesson, ctrl(fyne.KeyN)),
 			item("Open…", e.askOpen, ctrl(fyne.KeyO)),
 			item("Save", e.save, ctrl(fyne.KeyS)),
 			item("Save as…", e.askSaveAs, ctrlShift(fyne.KeyS)),
@@ -48,6 +49,10 @@ func (e *Editor) menu() *fyne.MainMenu {
 			item("Previous event\tLeft", e.session.PreviousEvent, nil),
 			fyne.NewMenuItemSeparator(),
 			item("New play from the score…", e.askNewPlay, ctrlShift(fyne.KeyN)),
+			item("Duplicate this play", e.session.DuplicatePlay, ctrl(fyne.KeyD)),
+			item("Rename this play…", e.askRenamePlay, nil),
+			item("Delete this play", e.session.DeletePlay, nil),
+			fyne.NewMenuItemSeparator(),
 			item("What if…", e.askWhatIf, nil),
 			item("As it was, as it should be…", e.askMistakes, nil),
 			fyne.NewMenuItemSeparator(),

@@ -11,7 +11,6 @@ import (
 
 	"homeside/app/session"
 	"homeside/model/court"
-	"homeside/model/game"
 	"homeside/model/plan"
 	"homeside/model/roster"
 	"homeside/words"
@@ -48,12 +47,6 @@ type MatchPlan struct {
 	pairs   *pairs
 	pulse   *fynecanvas.Raster
 	made    int // the revision shown
-}
-
-// goalChoice is a goal with whom it is about, nil for nobody.
-type goalChoice struct {
-	goal plan.Goal
-	who  *game.Player
 }
 
 // NewMatchPlan is the match plan's page of a session, hidden until Open.
@@ -170,21 +163,6 @@ func (p *MatchPlan) relabel() {
 	for _, e := range court.Ends {
 		p.served[e].SetText(l.NameOfTeam(e))
 	}
-}
-
-// goalsOf are the goals that lead to sides for a pair.
-func goalsOf(pair plan.Pair) (goals []goalChoice) {
-	one, two := pair.Player(1), pair.Player(2)
-	for _, g := range plan.Goals {
-		about := []*game.Player{&one, &two}
-		if _, err := pair.Wants(g, nil); err == nil {
-			about = []*game.Player{nil}
-		}
-		for _, who := range about {
-			goals = append(goals, goalChoice{g, who})
-		}
-	}
-	return goals
 }
 
 // relabel gives a choice other words and keeps which one is chosen, telling

@@ -24,6 +24,8 @@ type Score struct {
 	change   *widget.Button
 	call     *callEntry
 	calling  bool // the call is being changed
+	sides    *sidesChoice
+	wanting  bool // the sides are being chosen
 }
 
 // NewScore is the score strip of a session.
@@ -36,10 +38,11 @@ func NewScore(s *session.Session) *Score {
 	p.call = newCallEntry(p.takeCall)
 	p.change = widget.NewButtonWithIcon("Score", theme.DocumentCreateIcon(), p.toggleCall)
 	p.change.Importance = widget.LowImportance
+	p.sides = newSidesChoice(p.toggleSides, p.wantSides)
 	for _, e := range court.Ends {
 		p.won[e] = widget.NewButton("", func() { p.tell(s.RallyWon(e)) })
 	}
-	first := container.NewBorder(nil, nil, nil, container.NewCenter(container.NewHBox(p.change, p.won[court.Near], p.won[court.Far])), p.sentence)
+	first := container.NewBorder(nil, nil, nil, container.NewCenter(container.NewHBox(p.change, p.sides.button, p.won[court.Near], p.won[court.Far])), p.sentence)
 	p.Box = container.NewVBox(first, container.NewBorder(nil, nil, p.ask, nil, p.wrong))
 	return p
 }
@@ -62,6 +65,7 @@ func (p *Score) Refresh() {
 		show(p.won[e], ok && !over && !p.session.OutOfMatch())
 	}
 	show(p.change, ok && !over)
+	show(p.sides.button, ok && !over)
 	p.askMissing(ok && !over)
 }
 
@@ -78,6 +82,9 @@ func (p *Score) askMissing(ask bool) {
 		p.button("Start a match here", func() { p.tell(p.session.StartMatch()) })
 	case m.Call || m.Serving || p.calling:
 		p.askCall(m)
+	case p.wanting:
+		p.sides.show(p.session.Lesson())
+		p.ask.Add(p.sides.box)
 	}
 	if ask {
 		p.questions(m)
@@ -121,10 +128,24 @@ func (p *Score) add(text string) { p.ask.Add(widget.NewLabel(text)) }
 func (p *Score) button(text string, tapped func()) { p.ask.Add(widget.NewButton(text, tapped)) }
 
 func (p *Score) toggleCall() {
-	p.calling = !p.calling
+	p.calling, p.wanting = !p.calling, false
 	p.Refresh()
 	if p.calling {
 		p.call.focus(p.change)
+	}
+}
+
+func (p *Score) toggleSides() {
+	p.wanting, p.calling = !p.wanting, false
+	p.Refresh()
+}
+
+// wantSides takes a goal for a pair's sides and writes the play for the score.
+func (p *Score) wantSides(c goalChoice) {
+	p.wanting = false
+	if err := p.session.PlayForGoal(c.team, c.goal, c.who); err != nil {
+		p.Refresh()
+		p.tell(err)
 	}
 }
 
@@ -150,7 +171,8 @@ func (p *Score) tell(err error) {
 
 // Named are the strip's controls by name, for tests of the window.
 func (p *Score) Named() map[string]fyne.CanvasObject {
-	named := map[string]fyne.CanvasObject{"won-near": p.won[court.Near], "won-far": p.won[court.Far], "score": p.change, "call": p.call.entry}
+	named := map[string]fyne.CanvasObject{"won-near": p.won[court.Near], "won-far": p.won[court.Far], "score": p.change, "call": p.call.entry,
+		"sides": p.sides.button, "sides-goal": p.sides.goal}
 	for i, o := range p.ask.Objects {
 		if b, ok := o.(*widget.Button); ok {
 			named["answer-"+string(rune('0'+i))] = b

@@ -163,3 +163,25 @@ func TestScoreLeadsBackToTheMatch(t *testing.T) {
 		t.Errorf("back at the match the play is at %v, want 1-0-2", play.Situation.Call)
 	}
 }
+
+// The strip asks for a goal; the sides and their play are one step.
+func TestSidesFromAGoal(t *testing.T) {
+	p, s := strip(t, start())
+	test.Tap(p.sides.button)
+	if got := said(p.ask); !strings.Contains(got, "What do you want from your sides?") || len(p.sides.goals) != 14 {
+		t.Fatalf("the strip asks %q with %d goals, want the sides with seven for each pair", got, len(p.sides.goals))
+	}
+	p.sides.goal.SetSelected("Harbour Lane: Ivo on the left")
+	play, _ := s.Play()
+	if got, want := play.Title, "0-0-2: stack, Ivo serves from the right"; got != want || s.Lesson().Player(game.Near1).Serving != lesson.WantLeft {
+		t.Errorf("the goal opens %q and Ivo wants %v, want %q and the left", got, s.Lesson().Player(game.Near1).Serving, want)
+	}
+	if strings.Contains(said(p.ask), "What do you want") || !strings.Contains(p.sentence.Text, "Ivo left, Mara right") {
+		t.Errorf("afterwards the strip asks %q and says %q, want nothing asked and the wanted sides", said(p.ask), p.sentence.Text)
+	}
+	test.Tap(p.sides.button)
+	test.Tap(p.change) // the score instead
+	if got := said(p.ask); strings.Contains(got, "What do you want") || !strings.Contains(got, "called by") {
+		t.Errorf("with the score being changed the strip asks %q", got)
+	}
+}

@@ -15,7 +15,7 @@ type Tell struct {
 	Box     *fyne.Container
 	session *session.Session
 	said    *widget.Label
-	needs   *widget.Select // an opponent's reaction and swing
+	needs   *Dropdown // an opponent's reaction and swing
 	stop    *widget.Button
 }
 
@@ -37,7 +37,7 @@ func needed() []string {
 func NewTell(s *session.Session) *Tell {
 	p := &Tell{session: s, said: wrapped(), stop: widget.NewButton("Stop comparing", s.StopComparing)}
 	p.stop.Importance = widget.LowImportance
-	p.needs = widget.NewSelect(needed(), func(string) { s.OpponentsNeed(needs[p.needs.SelectedIndex()]) })
+	p.needs = NewDropdown(needed(), func(string) { s.OpponentsNeed(needs[p.needs.SelectedIndex()]) })
 	p.needs.Selected = p.needs.Options[usualNeed]
 	p.Box = container.NewVBox(p.said, container.NewBorder(nil, nil, widget.NewLabel(words.OpponentsNeed), nil, p.needs), p.stop)
 	p.Refresh()

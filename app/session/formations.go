@@ -104,7 +104,11 @@ func (s *Session) WriteFormation(r Request) (formation.Written, error) {
 // first of them at its serve. Nothing happens where the lesson has no room.
 func (s *Session) InsertPlays(name string, plays ...lesson.Play) error {
 	s.Cancel()
-	l := s.history.Lesson()
+	return s.insert(name, s.history.Lesson(), plays...)
+}
+
+// insert makes l with the plays put behind the one shown the lesson.
+func (s *Session) insert(name string, l lesson.Lesson, plays ...lesson.Play) error {
 	if len(l.Plays)+len(plays) > lesson.MaxPlays {
 		return ErrFull
 	}

@@ -33,9 +33,6 @@ type MatchPlan struct {
 	Plays     []int // by row: the lesson's play of that situation, -1 where it has none
 }
 
-// ErrTooManyPlays says that the lesson has no room for what is to be added.
-var ErrTooManyPlays = errors.New("too many plays")
-
 // MatchPlan plans the game of a pair; the error says in one line what is wrong
 // with what is asked or with the sides the pair wants.
 func (s *Session) MatchPlan(a PlanAsk) (MatchPlan, error) {
@@ -144,7 +141,7 @@ func (s *Session) WriteMatch(a PlanAsk) (written int, err error) {
 		}
 	}
 	if len(l.Plays) > lesson.MaxPlays {
-		return 0, fmt.Errorf("%w: %d with these, want at most %d", ErrTooManyPlays, len(l.Plays), lesson.MaxPlays)
+		return 0, ErrFull
 	}
 	if len(l.Plays) > first {
 		s.Do("write the whole match", l)
@@ -166,4 +163,33 @@ func (s *Session) WantFor(team court.End, g plan.Goal, x *game.Player) error {
 		s.Do("sides for "+g.String(), after)
 	}
 	return nil
+}
+
+// PlayForGoal sets the sides that a pair wants by a goal and puts the play that
+// brings the partners there, at the score of the play shown, behind it: one
+// step. Where the score gives them their sides already it is an ordinary one.
+// The error says in one line why there are no sides or no play; nothing is
+// changed then.
+func (s *Session) PlayForGoal(team court.End, g plan.Goal, x *game.Player) error {
+	s.Cancel()
+	pair := plan.Pair{Lesson: s.history.Lesson(), Team: team, Policy: plan.Full()}
+	wants, err := pair.Wants(g, x)
+	if err != nil {
+		return err
+	}
+	pair = pair.With(wants)
+	state, err := s.ScoreState()
+	if err != nil {
+		return err
+	}
+	p, err := plan.Of(state, pair, plan.Chances{0.5, 0.5}, plan.Plays{}) // the chances do not matter to the first play
+	if err != nil {
+		return err
+	}
+	at, _ := p.StateAt(state)
+	w, err := formation.Write(formation.Situation{Lesson: pair.At(state), State: state, Team: team}, p.Formation(at))
+	if err != nil {
+		return err
+	}
+	return s.insert("sides for "+g.String()+", with their play", pair.Lesson, w.Play)
 }

@@ -134,7 +134,7 @@ func TestWriteMatchRefuses(t *testing.T) {
 		{"a chance above 1", pairs(game.SideOut), session.PlanAsk{Chances: plan.Chances{1.5, 0}}, plan.ErrChance},
 		{"no server ever wins", pairs(game.SideOut), session.PlanAsk{}, plan.ErrEndless},
 		{"a poach as a policy", pairs(game.SideOut), asking(plan.Policy{Serve: lesson.Poached}), plan.ErrPolicy},
-		{"no room in the lesson", full, asking(plan.Full()), session.ErrTooManyPlays},
+		{"no room in the lesson", full, asking(plan.Full()), session.ErrFull},
 	} {
 		s := session.New(c.l, "", nil)
 		if n, err := s.WriteMatch(c.ask); n != 0 || !errors.Is(err, c.want) {
@@ -220,6 +220,56 @@ func TestParsePercent(t *testing.T) {
 	for _, text := range []string{"", "-1", "100.1", "NaN", "Inf", "half", "45,5", "0x", "a very long text that nobody should see twice"} {
 		if got, err := session.ParsePercent(text); !errors.Is(err, session.ErrPercent) || len(err.Error()) > 100 {
 			t.Errorf("ParsePercent(%q) = %v, %v, want %v in one short line", text, got, err, session.ErrPercent)
+		}
+	}
+}
+
+// The goal and its play are one step: a stack where the score puts the partners
+// on each other's sides, ordinary places where it does not.
+func TestPlayForGoal(t *testing.T) {
+	one, two := game.Near1, game.Near2
+	for _, c := range []struct {
+		team  court.End
+		who   game.Player
+		title string
+	}{
+		{court.Near, one, "0-0-2: stack, Pnear1 serves from the right"}, // near1 starts on the right and wants the left
+		{court.Near, two, "0-0-2: ordinary, Pnear1 serves from the right"},
+		{court.Far, game.Far1, "0-0-2: stack, Pfar1 receives from the right"},
+	} {
+		l := pairs(game.SideOut)
+		s := session.New(l, "", nil)
+		must(t, s.PlayForGoal(c.team, plan.OnTheLeft, &c.who))
+		p, _ := s.Play()
+		if p.Title != c.title || s.PlayIndex() != 1 || s.Lesson().Player(c.who).Serving != lesson.WantLeft {
+			t.Errorf("%v on the left: play %d %q, wants %v; want 1 %q and the left", c.who, s.PlayIndex(), p.Title, s.Lesson().Player(c.who).Serving, c.title)
+		}
+		noFault(t, s.Lesson(), 1)
+		s.Undo()
+		if !reflect.DeepEqual(s.Lesson(), l) {
+			t.Errorf("%v on the left: one Undo leaves %d plays, want the lesson as before", c.who, len(s.Lesson().Plays))
+		}
+	}
+}
+
+func TestPlayForGoalRefuses(t *testing.T) {
+	unsaid := pairs(game.SideOut)
+	unsaid.Plays[0].Situation.Call = game.Call{}
+	for _, c := range []struct {
+		name string
+		l    lesson.Lesson
+		goal plan.Goal
+		want error
+	}{
+		{"nobody named", pairs(game.SideOut), plan.OnTheLeft, plan.ErrGoal},
+		{"no score", unsaid, plan.LessRunning, session.ErrNoScore},
+	} {
+		s := session.New(c.l, "", nil)
+		if err := s.PlayForGoal(court.Near, c.goal, nil); !errors.Is(err, c.want) {
+			t.Errorf("%s: PlayForGoal = %v, want %v", c.name, err, c.want)
+		}
+		if name, ok := s.CanUndo(); ok {
+			t.Errorf("%s: a refused goal made the step %q", c.name, name)
 		}
 	}
 }

@@ -19,3 +19,19 @@ func InsertPlays(l lesson.Lesson, i int, plays ...lesson.Play) lesson.Lesson {
 	}
 	return l
 }
+
+// RemovePlay is the lesson without play i. Rallies of the match that were shown
+// by it are shown by none, the others keep theirs.
+func RemovePlay(l lesson.Lesson, i int) lesson.Lesson {
+	l.Plays = slices.Delete(slices.Clone(l.Plays), i, i+1)
+	l.Match.Rallies = slices.Clone(l.Match.Rallies)
+	for n, r := range l.Match.Rallies {
+		switch {
+		case r.Play == i+1: // counted from 1
+			l.Match.Rallies[n].Play = 0
+		case r.Play > i+1:
+			l.Match.Rallies[n].Play--
+		}
+	}
+	return l
+}

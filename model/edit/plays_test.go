@@ -53,3 +53,20 @@ func shownLesson() lesson.Lesson {
 	l.Match.Rallies = []lesson.MatchRally{{}, {Play: 1}, {Play: 2}, {Play: 3}, {Play: 9}}
 	return l
 }
+
+func TestRemovePlay(t *testing.T) {
+	l := lessontest.Long(3)
+	l.Match.Rallies = []lesson.MatchRally{{Play: 1}, {Play: 2}, {Play: 3}, {Play: 0}}
+	got := RemovePlay(l, 1)
+	if len(got.Plays) != 2 || got.Plays[1].Title != l.Plays[2].Title {
+		t.Errorf("RemovePlay(1) leaves %d plays, want the first and the last", len(got.Plays))
+	}
+	for n, want := range []int{1, 0, 2, 0} {
+		if got.Match.Rallies[n].Play != want {
+			t.Errorf("after RemovePlay(1) rally %d shows play %d, want %d", n, got.Match.Rallies[n].Play, want)
+		}
+	}
+	if len(l.Plays) != 3 || l.Match.Rallies[2].Play != 3 {
+		t.Error("RemovePlay changed the lesson it was given")
+	}
+}

@@ -1,0 +1,46 @@
+package app
+
+import (
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/dialog"
+	"fyne.io/fyne/v2/widget"
+
+	"homeside/model/edit"
+	"homeside/model/game"
+	"homeside/model/lesson"
+)
+
+// askRenamePlay asks for the title of the play shown.
+func (e *Editor) askRenamePlay() {
+	p, ok := e.session.Play()
+	if !ok {
+		e.say("There is no play to rename.")
+		return
+	}
+	title := newEscapeEntry(p.Title)
+	var d *dialog.ConfirmDialog
+	done := func(ok bool) {
+		d.Hide()
+		if r := []rune(title.Text); ok && len(r) <= lesson.MaxTitle {
+			e.session.RenamePlay(title.Text)
+		}
+	}
+	d = dialog.NewCustomConfirm("Title of the play", "Rename", "Cancel", widget.NewForm(widget.NewFormItem("Title", title)), done, e.win)
+	title.cancel = func() { d.Hide() }
+	title.OnSubmitted = func(string) { done(true) }
+	d.Resize(fyne.NewSize(560, 160))
+	d.Show()
+	e.win.Canvas().Focus(title)
+}
+
+// newLesson shows a lesson with one ordinary play and nobody's names.
+func (e *Editor) newLesson() {
+	e.unlessModified("Start a new lesson?", func() {
+		l := lesson.Lesson{Title: "New lesson", Plays: []lesson.Play{edit.OrdinaryPlay()}}
+		for i, id := range game.Players {
+			l = l.WithPlayer(id, lesson.Player{Name: "Player " + string(rune('A'+i)), Initials: string(rune('A' + i))})
+		}
+		e.session.Load(l, "")
+		e.trace.say("new lesson")
+	})
+}
