@@ -3,6 +3,7 @@ package app
 import (
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
+	"fyne.io/fyne/v2/layout"
 	"fyne.io/fyne/v2/widget"
 
 	"homeside/app/session"
@@ -14,6 +15,10 @@ const (
 	cardWidth = 250
 	scrollbar = 10
 )
+
+// checksHeight is the room of the checks: always the same, so that what is found
+// while a hand moves a slider below does not move the slider.
+const checksHeight = 190
 
 // narrow gives the cards the width there is, whatever they ask for, so that a
 // long line never moves the court under the hand.
@@ -41,7 +46,9 @@ type cards struct {
 func (e *Editor) side() fyne.CanvasObject {
 	shot := widget.NewAccordionItem("Shot", container.NewVBox(e.shot.Box, e.bought.Box))
 	shot.Open = true
-	e.cards.checks = widget.NewAccordionItem(e.checks.Title(), container.NewVBox(e.checks.Box, e.tell.Box))
+	found := container.NewVScroll(container.New(layout.NewCustomPaddedLayout(0, 0, 0, scrollbar), container.NewVBox(e.checks.Box, e.tell.Box)))
+	found.SetMinSize(fyne.NewSize(0, checksHeight))
+	e.cards.checks = widget.NewAccordionItem(e.checks.Title(), found)
 	e.cards.checks.Open = true
 	e.cards.match = widget.NewAccordionItem("Match", e.match.Box)
 	player := widget.NewAccordionItem("Player", e.player.Box)

@@ -26,7 +26,7 @@ type TimeChart struct {
 const (
 	chartLeft   = 34
 	chartRight  = 12
-	chartTop    = 12
+	chartTop    = 24
 	chartBottom = 30
 )
 
@@ -71,7 +71,8 @@ func (c TimeChart) frame(g *canvas.Panel, lk *look.Look) {
 	for depth := units.Feet(0); depth <= deepest; depth += 5 {
 		c.text(g, lk, fmt.Sprintf("depth.%.0f", float64(depth)), c.at(first, depth).Shift(-4, 3), canvas.Finish, fmt.Sprintf("%.0f ft", float64(depth)))
 	}
-	c.text(g, lk, "axis.apex", c.at((first+last)/2, deepest).Shift(0, 23), canvas.Centre, "top of the return (down: shorter)")
+	c.text(g, lk, "axis.apex", c.at((first+last)/2, deepest).Shift(0, 23), canvas.Centre, "top of the return")
+	c.text(g, lk, "axis.depth", c.at(first, 0).Shift(-chartLeft+4, -8), canvas.Start, "lands inside the baseline by")
 }
 
 func (c TimeChart) text(g *canvas.Panel, lk *look.Look, id string, at canvas.Pos, a canvas.Align, s string) {
@@ -89,8 +90,15 @@ func (c TimeChart) levels(g *canvas.Panel, lk *look.Look) {
 		}
 		id := fmt.Sprintf("level.%.2f", float64(level))
 		g.Add(canvas.Shape{ID: id, Layer: canvas.Runs, Label: fmt.Sprintf("%.2f s", float64(level)), Path: path, Style: canvas.Style{Stroke: lk.Teams[0].Run, Width: canvas.Pts(1.2)}})
-		Picture{Look: c.Look}.tag(g, id+".text", foot, -8, fmt.Sprintf("%.2f", float64(level)))
+		Picture{Look: c.Look}.tag(g, id+".text", c.inside(foot), -8, fmt.Sprintf("%.2f s", float64(level)))
 	}
+}
+
+// inside is a place moved to the left so that a figure there stays in the picture.
+func (c TimeChart) inside(at canvas.Pos) canvas.Pos {
+	const half = 22
+	at.Right = min(at.Right, canvas.Points(float64(c.Width)/c.PxPerPoint)-half)
+	return at
 }
 
 // span is the least and the greatest time on the chart.
