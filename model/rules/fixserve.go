@@ -10,8 +10,9 @@ import (
 
 // Margins of what a fix puts right: our choice, clear of the line by eye.
 const (
-	FootMargin units.Feet = 0.25 // from a foot to the line
-	AimMargin  units.Feet = 1    // from a ball's landing to the line
+	FootMargin  units.Feet = 0.25 // from a foot to the line
+	ServeMargin units.Feet = 0.75 // from a server's foot to the baseline, as far as servers usually stand
+	AimMargin   units.Feet = 1    // from a ball's landing to the line
 )
 
 // otherTeam says that the server's team has the serve or, where that is wrong by
@@ -65,7 +66,7 @@ func (m *mend) intoServingArea() []lesson.Play {
 	aside, along := footprint(k.Facing)
 	right, behind := k.Place.X*court.SideX(e, m.from), k.Place.Y*e.Sign()
 	right = min(max(right, aside+FootMargin-court.LineWidth/2), court.HalfWidth-aside-FootMargin)
-	behind = max(behind, court.Baseline+along+FootMargin)
+	behind = max(behind, court.Baseline+along+ServeMargin)
 	k.Place = court.Pt(right*court.SideX(e, m.from), behind*e.Sign())
 	return []lesson.Play{withKeyframe(m.play, m.server, m.play.ServeIndex(m.server), k)}
 }
