@@ -68,7 +68,7 @@ func TestFixes(t *testing.T) {
 		{"the right receiver returns from the same place", finding.WrongReceiver, returns(game.Far2), func(p lesson.Play) bool {
 			return p.Shots[1].By == game.Far1 && p.AtServe(game.Far1).Place == pt(5, 8.5)
 		}},
-		{"the server steps back", finding.FootOnCourt, at(game.Near1, 5, -21), func(p lesson.Play) bool { return serverAt(p) == pt(5, -22.25) }},
+		{"the server steps back", finding.FootOnCourt, at(game.Near1, 5, -21), func(p lesson.Play) bool { return serverAt(p) == pt(5, -22.75) }},
 		{"the server steps in from the sideline", finding.FootOutside, at(game.Near1, 12, -23), func(p lesson.Play) bool {
 			return serverAt(p).Distance(pt(9.15, -23)) < 1e-9
 		}},
