@@ -31,7 +31,7 @@ import (
 type writeFunc func(context.Context, io.Writer, export.Source, *export.Options) error
 
 // writers are all of this package, so that every test walks them.
-var writers = map[string]writeFunc{".gif": WriteGIF, ".avi": WriteAVI, ".apng": WriteAPNG}
+var writers = map[string]writeFunc{".gif": WriteGIF, ".avi": WriteAVI, ".apng": WriteAPNG, ".mp4": WriteMP4}
 
 var play = exporttest.Play{From: -0.5, To: 1.5}
 

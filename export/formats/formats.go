@@ -14,10 +14,11 @@ import (
 
 // Format is one kind of file.
 type Format struct {
-	Name   string // for people
-	Ext    string // of file names, lower case with its dot
-	Clip   bool   // a stretch of a play; a still otherwise
-	MaxFPS int    // of a clip
+	Name   string       // for people
+	Ext    string       // of file names, lower case with its dot
+	Clip   bool         // a stretch of a play; a still otherwise
+	MaxFPS int          // of a clip
+	Needs  func() error // what this machine lacks for it, in words; nil needs nothing
 	Write  func(ctx context.Context, w io.Writer, src export.Source, o *export.Options) error
 }
 
@@ -29,6 +30,7 @@ var All = []Format{
 	{Name: "GIF clip", Ext: ".gif", Clip: true, MaxFPS: clip.GIFMaxFPS, Write: clip.WriteGIF},
 	{Name: "AVI clip", Ext: ".avi", Clip: true, MaxFPS: export.MaxFPS, Write: clip.WriteAVI},
 	{Name: "animated PNG", Ext: ".apng", Clip: true, MaxFPS: export.MaxFPS, Write: clip.WriteAPNG},
+	{Name: "MP4 clip (needs ffmpeg)", Ext: ".mp4", Clip: true, MaxFPS: export.MaxFPS, Needs: clip.FindFFmpeg, Write: clip.WriteMP4},
 }
 
 // UnknownError is a file name whose ending belongs to no format.

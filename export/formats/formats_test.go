@@ -18,7 +18,7 @@ var play = exporttest.Play{To: 1}
 func small() *export.Options { return &export.Options{Width: 90, Height: 160, FPS: 10} }
 
 // endings are those of the table in its order: stills, then clips.
-const endings = ".png, .svg, .pdf, .gif, .avi, .apng"
+const endings = ".png, .svg, .pdf, .gif, .avi, .apng, .mp4"
 
 func TestByPath(t *testing.T) {
 	for path, want := range map[string]string{"a.png": ".png", "a.b.GIF": ".gif", "/x.png/y.Avi": ".avi", "a.SVG": ".svg", "a.pdf": ".pdf"} {
@@ -41,7 +41,7 @@ func TestByPath(t *testing.T) {
 
 // Every format of the table is what it says it is, and can be found by its ending.
 func TestAllAreWhole(t *testing.T) {
-	magic := map[string]string{".png": "\x89PNG\r\n", ".svg": "<svg xmlns=", ".pdf": "%PDF-1.", ".gif": "GIF89a", ".avi": "RIFF", ".apng": "\x89PNG\r\n"}
+	magic := map[string]string{".png": "\x89PNG\r\n", ".svg": "<svg xmlns=", ".pdf": "%PDF-1.", ".gif": "GIF89a", ".avi": "RIFF", ".apng": "\x89PNG\r\n", ".mp4": "\x00\x00\x00 ftyp"}
 	for _, f := range All {
 		if got, err := ByPath("x" + f.Ext); err != nil || got.Name != f.Name {
 			t.Errorf("ByPath(x%s) = %q, %v, want %q", f.Ext, got.Name, err, f.Name)
@@ -121,5 +121,18 @@ func TestSaveErrorsLeaveNothing(t *testing.T) {
 		if left := exporttest.Files(t, folder); len(left) != 0 {
 			t.Errorf("%s: %v is left behind", f.Ext, left)
 		}
+	}
+}
+
+// A format that needs another program says so before anything is begun.
+func TestNeeds(t *testing.T) {
+	path := filepath.Join(t.TempDir(), "x.mp4")
+	f, err := ByPath(path)
+	if err != nil || f.Needs() != nil {
+		t.Fatalf("with ffmpeg installed, %q lacks something: %v, %v", f.Name, err, f.Needs())
+	}
+	t.Setenv("PATH", "")
+	if lacks, saved := f.Needs(), Save(context.Background(), path, play, small()); lacks == nil || saved == nil || !strings.Contains(saved.Error(), lacks.Error()) {
+		t.Errorf("without ffmpeg: Needs() = %v, Save: %v", lacks, saved)
 	}
 }

@@ -1,0 +1,108 @@
+//go:build unix
+
+package clip
+
+import (
+	"context"
+	"fmt"
+	"os"
+	"path/filepath"
+	"runtime"
+	"strconv"
+	"strings"
+	"syscall"
+	"testing"
+	"time"
+
+	"homeside/export/exporttest"
+)
+
+// fakeFFmpeg puts a shell script in ffmpeg's place. It notes its own process and
+// that of a child that would sleep for ever.
+func fakeFFmpeg(t *testing.T, script string) (pids string) {
+	t.Helper()
+	folder := t.TempDir()
+	pids = filepath.Join(folder, "pids")
+	text := fmt.Sprintf("#!/bin/sh\nsleep 1000 2>/dev/null </dev/null >/dev/null &\necho $$ $! > %s.new; mv %s.new %s\nfor last; do :; done\n%s\n", pids, pids, pids, script)
+	if err := os.WriteFile(filepath.Join(folder, "ffmpeg"), []byte(text), 0o700); err != nil {
+		t.Fatal(err)
+	}
+	t.Setenv("PATH", folder+string(os.PathListSeparator)+os.Getenv("PATH"))
+	return pids
+}
+
+// An ffmpeg that dies or hangs, or a cancelled export, gives an error with its
+// last line and leaves no file and no process.
+func TestFFmpegThatFails(t *testing.T) {
+	for _, c := range []struct {
+		name, script string
+		want         string
+		cancelled    bool
+	}{
+		{"dies at once", "kill $!; echo first >&2; echo 'no such encoder' >&2; exit 3", "ffmpeg failed (exit status 3): no such encoder", false},
+		{"dies in the middle", "kill $!; head -c 200000 >/dev/null; echo half >\"$last\"; echo 'disk is full' >&2; exit 1", "ffmpeg failed (exit status 1): disk is full", false},
+		{"reads nothing", "echo half >\"$last\"; echo waiting >&2; wait", "ffmpeg did nothing for 300ms and was stopped: waiting", false},
+		{"does not end", "cat >/dev/null; echo half >\"$last\"; echo flushing >&2; wait", "ffmpeg did nothing for 300ms and was stopped: flushing", false},
+		{"is cancelled", "head -c 900000 >/dev/null; echo half >\"$last\"; wait", "context canceled", true},
+	} {
+		pids := fakeFFmpeg(t, c.script)
+		temp := t.TempDir()
+		t.Setenv("TMPDIR", temp)
+		before := runtime.NumGoroutine()
+		ctx, cancel := context.WithCancel(context.Background())
+		o := small()
+		o.Progress = func(done, _ int) {
+			if c.cancelled && done == 5 {
+				cancel()
+			}
+		}
+		var out strings.Builder
+		patience := 300 * time.Millisecond
+		if c.cancelled {
+			patience = time.Minute
+		}
+		err := writeMP4(ctx, &out, play, o, patience)
+		cancel()
+		if err == nil || !strings.Contains(err.Error(), c.want) || strings.Contains(err.Error(), "\n") {
+			t.Errorf("an ffmpeg that %s: got error %v, want %q", c.name, err, c.want)
+		}
+		if left := exporttest.Files(t, temp); len(left) != 0 || out.Len() != 0 {
+			t.Errorf("an ffmpeg that %s: %v is left behind, %d bytes written", c.name, left, out.Len())
+		}
+		checkGone(t, c.name, pids)
+		if after := goroutinesDownTo(before); after > before {
+			t.Errorf("an ffmpeg that %s: %d goroutines, want %d as before", c.name, after, before)
+		}
+	}
+}
+
+// checkGone waits until the processes have ended.
+func checkGone(t *testing.T, name, pids string) {
+	t.Helper()
+	b, err := os.ReadFile(pids)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, field := range strings.Fields(string(b)) {
+		pid, err := strconv.Atoi(field)
+		if err != nil {
+			t.Fatal(err)
+		}
+		for tries := 0; running(pid); tries++ {
+			if tries == 200 {
+				t.Fatalf("an ffmpeg that %s: process %d still runs", name, pid)
+			}
+			time.Sleep(5 * time.Millisecond) // the system takes its time to bury it
+		}
+	}
+}
+
+// running says whether a process is alive; a dead one that nobody has asked
+// about is not.
+func running(pid int) bool {
+	if syscall.Kill(pid, 0) != nil {
+		return false
+	}
+	stat, err := os.ReadFile(fmt.Sprintf("/proc/%d/stat", pid))
+	return err != nil || !strings.Contains(string(stat), ") Z ")
+}

@@ -1,0 +1,79 @@
+package clip
+
+import (
+	"context"
+	"errors"
+	"io"
+	"math"
+	"os"
+	"strings"
+	"testing"
+
+	"homeside/export"
+	"homeside/export/exporttest"
+)
+
+// FFmpeg's own reader finds H.264 of the size, frames and length that were asked
+// for, its index before its frames, and pictures close to those drawn.
+func TestMP4EqualsTheDrawing(t *testing.T) {
+	src := builtIn(t)
+	o := export.Options{Width: 480, Height: 270, FPS: 10}
+	f, err := newFilm(src, &o, "an MP4", export.MaxFPS)
+	if err != nil {
+		t.Fatal(err)
+	}
+	path := writeSource(t, ".mp4", src, &o)
+	got := exporttest.Probe(t, path)
+	if got.Codec != "h264" || got.Width != 480 || got.Height != 270 || got.Frames != f.times.Count || math.Abs(got.DurationS-float64(f.times.Count)/10) > 0.001 {
+		t.Errorf("ffprobe reads %+v, want h264 of 480x270 with %d frames", got, f.times.Count)
+	}
+	if got := leastPSNR(f, exporttest.Decode(t, path)); got < 34 {
+		t.Errorf("PSNR %.1f dB in the worst frame, want 34 at least", got)
+	}
+	head, err := os.ReadFile(path)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if moov, mdat := strings.Index(string(head), "moov"), strings.Index(string(head), "mdat"); moov < 0 || moov > mdat {
+		t.Errorf("moov stands at %d and mdat at %d, want moov first", moov, mdat)
+	}
+}
+
+func TestMP4NeedsEvenSides(t *testing.T) {
+	err := WriteMP4(context.Background(), io.Discard, play, &export.Options{Width: 181, Height: 320})
+	if err == nil || !strings.Contains(err.Error(), "181 x 320 px: the sides of an MP4 must be even, such as 180 x 320") {
+		t.Errorf("odd width: got error %v", err)
+	}
+}
+
+func TestWithoutFFmpeg(t *testing.T) {
+	temp := t.TempDir()
+	t.Setenv("TMPDIR", temp)
+	t.Setenv("PATH", t.TempDir())
+	err := WriteMP4(context.Background(), io.Discard, play, small())
+	var failed *FFmpegError
+	if !errors.As(err, &failed) || !errors.Is(err, ErrNoFFmpeg) || !errors.Is(FindFFmpeg(), ErrNoFFmpeg) {
+		t.Errorf("without ffmpeg: got error %v, want %v", err, ErrNoFFmpeg)
+	}
+	if left := exporttest.Files(t, temp); len(left) != 0 {
+		t.Errorf("%v is left behind", left)
+	}
+}
+
+// Brightness and colour are those of ITU-R BT.709 for black, white and the pure
+// colours (from its table of coefficients, rounded to 8 bits).
+func TestPlanes(t *testing.T) {
+	for c, want := range map[[3]uint8][3]uint8{
+		{0, 0, 0}: {16, 128, 128}, {255, 255, 255}: {235, 128, 128},
+		{255, 0, 0}: {63, 102, 240}, {0, 255, 0}: {173, 42, 26}, {0, 0, 255}: {32, 240, 118},
+	} {
+		img := scrawl(4, 2, 1)
+		for i := range img.Pix {
+			img.Pix[i] = [4]uint8{c[0], c[1], c[2], 255}[i%4]
+		}
+		p := newPlanes(img)
+		if got := [3]uint8{p.pix[0], p.pix[8], p.pix[10]}; got != want || len(p.pix) != 12 {
+			t.Errorf("planes of %v are %v, want %v", c, got, want)
+		}
+	}
+}
