@@ -48,6 +48,14 @@ func newPairs(s *session.Session, events PairEvents, say func(string), changed f
 		p.rows[i] = o
 	})
 	p.list.OnSelected = p.choose
+	ways := p.ways(events)
+	left := container.NewBorder(container.NewBorder(nil, nil, p.open, nil, p.file), nil, nil, nil, p.list)
+	p.box = container.NewGridWithColumns(2, left, container.NewVScroll(container.NewVBox(p.about, ways)))
+	return p
+}
+
+// ways are the buttons into and out of the lesson.
+func (p *pairs) ways(events PairEvents) fyne.CanvasObject {
 	p.open = widget.NewButton("Open a roster…", func() { call(events.Open) })
 	p.remove = widget.NewButton("Remove from the roster…", func() {
 		if events.Remove != nil {
@@ -68,9 +76,7 @@ func newPairs(s *session.Session, events PairEvents, say func(string), changed f
 		ways.Add(p.keep[e])
 	}
 	ways.Add(p.remove)
-	left := container.NewBorder(container.NewBorder(nil, nil, p.open, nil, p.file), nil, nil, nil, p.list)
-	p.box = container.NewGridWithColumns(2, left, container.NewVScroll(container.NewVBox(p.about, ways)))
-	return p
+	return ways
 }
 
 func call(f func()) {
