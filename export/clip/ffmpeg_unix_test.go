@@ -41,8 +41,8 @@ func TestFFmpegThatFails(t *testing.T) {
 	}{
 		{"dies at once", "kill $!; echo first >&2; echo 'no such encoder' >&2; exit 3", "ffmpeg failed (exit status 3): no such encoder", false},
 		{"dies in the middle", "kill $!; head -c 200000 >/dev/null; echo half >\"$last\"; echo 'disk is full' >&2; exit 1", "ffmpeg failed (exit status 1): disk is full", false},
-		{"reads nothing", "echo half >\"$last\"; echo waiting >&2; wait", "ffmpeg did nothing for 300ms and was stopped: waiting", false},
-		{"does not end", "cat >/dev/null; echo half >\"$last\"; echo flushing >&2; wait", "ffmpeg did nothing for 300ms and was stopped: flushing", false},
+		{"reads nothing", "echo half >\"$last\"; echo waiting >&2; wait", "ffmpeg did nothing for 600ms and was stopped: waiting", false},
+		{"does not end", "cat >/dev/null; echo half >\"$last\"; echo flushing >&2; wait", "ffmpeg did nothing for 600ms and was stopped: flushing", false},
 		{"is cancelled", "head -c 900000 >/dev/null; echo half >\"$last\"; wait", "context canceled", true},
 	} {
 		pids := fakeFFmpeg(t, c.script)
@@ -57,9 +57,9 @@ func TestFFmpegThatFails(t *testing.T) {
 			}
 		}
 		var out strings.Builder
-		patience := 300 * time.Millisecond
-		if c.cancelled {
-			patience = time.Minute
+		patience := time.Minute
+		if strings.Contains(c.want, "did nothing") {
+			patience = 600 * time.Millisecond
 		}
 		err := writeMP4(ctx, &out, play, o, patience)
 		cancel()

@@ -62,7 +62,7 @@ func (f *film) feed(ctx context.Context, path string, patience time.Duration) er
 		return err
 	}
 	c, planes := f.camera(), newPlanes(f.base)
-	for i := range f.times.Count {
+	for i := 0; i < f.times.Count && ctx.Err() == nil; i++ {
 		planes.update(c.frame(i))
 		if err := p.write(planes.pix); err != nil {
 			break // finish tells why
