@@ -95,7 +95,7 @@ func (f *Frames) spread() {
 		again = false
 		for i := range f.new.list {
 			m := &f.new.list[i]
-			if !m.stale && f.stale.touches(m.box) {
+			if !m.stale && f.stale.Touches(m.box) {
 				m.stale, again = true, true
 				f.stale.Add(m.box)
 			}

@@ -47,8 +47,8 @@ func (t *Tiles) Add(box image.Rectangle) {
 	}
 }
 
-// touches says whether a tile of the set touches a box.
-func (t *Tiles) touches(box image.Rectangle) bool {
+// Touches says whether a tile of the set touches a box.
+func (t *Tiles) Touches(box image.Rectangle) bool {
 	for row := range t.rows(box) {
 		for _, in := range row {
 			if in {

@@ -43,8 +43,8 @@ func TestTiles(t *testing.T) {
 		if got := slices.Collect(tiles.Boxes()); !slices.Equal(got, boxes) || tiles.Bounds() != all {
 			t.Fatalf("Boxes() = %v, Bounds() = %v, want %v and %v", got, tiles.Bounds(), boxes, all)
 		}
-		if got := tiles.touches(b); got != touches {
-			t.Fatalf("%v with %v: touches(%v) = %v, want %v", image.Pt(w, h), a, b, got, touches)
+		if got := tiles.Touches(b); got != touches {
+			t.Fatalf("%v with %v: Touches(%v) = %v, want %v", image.Pt(w, h), a, b, got, touches)
 		}
 		tiles.Clear()
 		if !tiles.Bounds().Empty() {

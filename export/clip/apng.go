@@ -1,8 +1,6 @@
 package clip
 
 import (
-	"bytes"
-	"compress/zlib"
 	"context"
 	"fmt"
 	"image"
@@ -48,17 +46,13 @@ func WriteAPNG(ctx context.Context, w io.Writer, src export.Source, o *export.Op
 // apngMaker turns frames into chunks for one goroutine.
 type apngMaker struct {
 	*camera
-	clear bool // frames replace what they cover and may be transparent
-	row   []byte
-	zlib  *zlib.Writer
+	clear bool   // frames replace what they cover and may be transparent
+	rows  []byte // of a row of tiles
+	zlib  *deflater
 }
 
 func newAPNGMaker(f *film, clear bool) *apngMaker {
-	z, err := zlib.NewWriterLevel(io.Discard, zlib.BestSpeed)
-	if err != nil {
-		panic(err) // there is no such level
-	}
-	return &apngMaker{camera: f.camera(), clear: clear, zlib: z}
+	return &apngMaker{camera: f.camera(), clear: clear, zlib: newDeflater()}
 }
 
 // chunks is frame i as it stands in the file.
@@ -75,30 +69,48 @@ func (m *apngMaker) chunks(i int) ([]byte, error) {
 	case box.Empty():
 		box = image.Rect(0, 0, 1, 1)
 	}
-	var packed bytes.Buffer
-	m.zlib.Reset(&packed)
-	if err := m.pack(img, box, tiles); err != nil {
+	packed, err := m.pack(img, box, tiles)
+	if err != nil {
 		return nil, fmt.Errorf("pack frame %d of the APNG: %w", i+1, err)
 	}
-	return apngFrame(i, box, m.o.FPS, m.clear, packed.Bytes()), nil
+	return apngFrame(i, box, m.o.FPS, m.clear, packed), nil
 }
 
-// pack packs the rows of a box, unfiltered. In an opaque picture, tiles that did
-// not change are clear, which packs best, and leave what is under them.
-func (m *apngMaker) pack(img *image.RGBA, box image.Rectangle, tiles *raster.Tiles) error {
-	m.row = append(m.row[:0], make([]byte, 1+4*box.Dx())...)
-	for y := box.Min.Y; y < box.Max.Y; y++ {
-		copy(m.row[1:], img.Pix[img.PixOffset(box.Min.X, y):img.PixOffset(box.Max.X, y)])
-		if m.clear {
-			straighten(m.row[1:])
+// pack packs a box, unfiltered, a row of tiles at a time. In an opaque picture,
+// tiles that did not change are clear, which packs best, and leave what is under
+// them. The bytes are lent until the next call.
+func (m *apngMaker) pack(img *image.RGBA, box image.Rectangle, tiles *raster.Tiles) ([]byte, error) {
+	m.zlib.begin()
+	for y := box.Min.Y; y < box.Max.Y; {
+		end := min(y/raster.TileSide*raster.TileSide+raster.TileSide, box.Max.Y)
+		var err error
+		if band := image.Rect(box.Min.X, y, box.Max.X, end); !m.clear && !tiles.Touches(band) {
+			err = m.zlib.zeros(band.Dy() * (1 + 4*band.Dx()))
 		} else {
-			wipe(m.row[1:], box, y, tiles)
+			err = m.zlib.write(m.band(img, band, tiles))
 		}
-		if _, err := m.zlib.Write(m.row); err != nil {
-			return err
+		if err != nil {
+			return nil, err
+		}
+		y = end
+	}
+	return m.zlib.end()
+}
+
+// band are the rows of a box, each after the number of its filter: none.
+func (m *apngMaker) band(img *image.RGBA, box image.Rectangle, tiles *raster.Tiles) []byte {
+	m.rows = m.rows[:0]
+	for y := box.Min.Y; y < box.Max.Y; y++ {
+		m.rows = append(m.rows, 0)
+		from := len(m.rows)
+		m.rows = append(m.rows, img.Pix[img.PixOffset(box.Min.X, y):img.PixOffset(box.Max.X, y)]...)
+		if m.clear {
+			straighten(m.rows[from:])
+		} else {
+			wipe(m.rows[from:], box, y, tiles)
 		}
 	}
-	return m.zlib.Close()
+	return m.rows
 }
 
 // wipe clears the pixels of a box's row that are in tiles outside the set.
