@@ -6,6 +6,7 @@ import (
 	"io/fs"
 	"syscall"
 
+	"homeside/export/clip"
 	"homeside/model/lessonfile"
 )
 
@@ -29,6 +30,8 @@ func reason(err error) string {
 		return "This file is too large to be a roster."
 	case errors.Is(err, context.Canceled):
 		return "Cancelled."
+	case errors.Is(err, clip.ErrNoFFmpeg):
+		return "This format needs the program ffmpeg, which is not on this machine."
 	case errors.Is(err, syscall.ENOSPC):
 		return "The disk is full."
 	case errors.Is(err, fs.ErrPermission), errors.Is(err, syscall.EROFS):

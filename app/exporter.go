@@ -77,6 +77,10 @@ func (e *Editor) askExport() {
 		if filepath.Ext(path) == "" || f.format.SelectedIndex() > 0 {
 			path = strings.TrimSuffix(path, filepath.Ext(path)) + formats.All[f.format.SelectedIndex()].Ext
 		}
+		if m := formats.All[f.format.SelectedIndex()]; m.Needs != nil && m.Needs() != nil {
+			e.fail(m.Needs(), "Nothing was written. The other formats work without it.")
+			return
+		}
 		e.unlessExists(path, "", func() { e.export(path, f) })
 	})
 }

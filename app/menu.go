@@ -60,6 +60,8 @@ func (e *Editor) menu() *fyne.MainMenu {
 			item("Stop comparing", e.stopComparing, nil),
 			fyne.NewMenuItemSeparator(),
 			item("Match plan…", e.openMatchPlan, ctrl(fyne.KeyM)),
+			fyne.NewMenuItemSeparator(),
+			item("Before you run it…", e.showCautions, nil),
 		),
 		fyne.NewMenu("View",
 			e.turns[canvas.Upright],

@@ -21,8 +21,9 @@ func (e *Editor) askRenamePlay() {
 	var d *dialog.ConfirmDialog
 	done := func(ok bool) {
 		d.Hide()
-		if r := []rune(title.Text); ok && len(r) <= lesson.MaxTitle {
-			e.session.RenamePlay(title.Text)
+		if ok {
+			r := []rune(title.Text)
+			e.session.RenamePlay(string(r[:min(len(r), lesson.MaxTitle)]))
 		}
 	}
 	d = dialog.NewCustomConfirm("Title of the play", "Rename", "Cancel", widget.NewForm(widget.NewFormItem("Title", title)), done, e.win)

@@ -1,10 +1,10 @@
 package words
 
-// Cautions are shown wherever a run is shown or rehearsed. They start from the
-// advice of the trade and from published injury figures: falls make up 63 % of
-// emergency visits of players over 60 (Weiss 2021), most eye injuries are in
-// players over 50 (JAMA Ophthalmology 2025); turning to run instead of
-// backpedalling is common practice.
+// cautions stand where runs are shown: one line in the window while nothing else
+// is said, all of them in its Play menu. They start from the advice of the trade
+// and from published injury figures: falls make up 63 % of emergency visits of
+// players over 60 (Weiss 2021), most eye injuries are in players over 50 (JAMA
+// Ophthalmology 2025); turning to run instead of backpedalling is common practice.
 var cautions = []string{
 	"Times are estimates, not instructions to sprint.",
 	"Walk a play first, then speed it up.",
@@ -20,5 +20,5 @@ func Cautions() []string { return cautions }
 
 // Caution is the one line that stands where there is room for one.
 func Caution() string {
-	return "Times are estimates, not orders to sprint. Walk it first. Your coach, doctor and venue decide."
+	return "Times are estimates, not instructions to sprint. Walk it first. Your coach, doctor and venue decide."
 }

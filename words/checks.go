@@ -11,7 +11,7 @@ import (
 // severityWords are the words for one and for many, by finding.Severity.
 var severityWords = [len(finding.Severities)][2]string{
 	finding.Fault:   {"fault", "faults"},
-	finding.Late:    {"late", "late"},
+	finding.Late:    {"late arrival", "late arrivals"},
 	finding.Caution: {"caution", "cautions"},
 	finding.Advice:  {"word of advice", "words of advice"},
 }

@@ -19,7 +19,7 @@ func TestChecksTitle(t *testing.T) {
 	}{
 		{nil, "Checks: nothing found"},
 		{found(finding.Fault, finding.Caution, finding.Caution), "Checks: 1 fault, 2 cautions"},
-		{found(finding.Fault, finding.Fault, finding.Late, finding.Advice), "Checks: 2 faults, 1 late"},
+		{found(finding.Fault, finding.Fault, finding.Late, finding.Advice), "Checks: 2 faults, 1 late arrival"},
 		{found(finding.Advice), "Checks: 1 word of advice"},
 	} {
 		if got := ChecksTitle(c.all); got != c.want {

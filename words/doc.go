@@ -1,4 +1,5 @@
-// Package words is the one catalogue of what Homeside says, for the window, the
-// exports and the command line: labels, findings, measures. It promises that
-// every key has its words in every language (a test walks them all).
+// Package words is what Homeside says of a play, for the window, the exports and
+// the command line: findings, measures, sentences about scores, shots and plans.
+// It promises that every kind of finding has its sentence in every language there
+// is (a test walks them all); the rest is English still.
 package words

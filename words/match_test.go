@@ -16,7 +16,7 @@ import (
 func TestSituation(t *testing.T) {
 	l := lessontest.Sample()
 	p := l.Plays[0]
-	want := "4-7-2: Tilde serves from the left. Mara must receive. Started: Oskar for Mill Hill, Mara for Harbour Lane. Wanted sides: Ivo left, Mara left, Oskar right, Tilde right."
+	want := "4-7-2: Tilde serves from the left. Mara must receive. Started: Oskar for Fernmoor, Mara for Harbour Lane. Wanted sides: Ivo left, Mara left, Oskar right, Tilde right."
 	if got := Situation(l, p); got != want {
 		t.Errorf("Situation = %q, want %q", got, want)
 	}
@@ -65,7 +65,7 @@ func TestMatchState(t *testing.T) {
 
 func TestCounts(t *testing.T) {
 	l := lessontest.Sample()
-	if got, want := Counts(l, court.Far), "Mill Hill: ordinary places 1, won 0; stacked 1, won 1."; got != want {
+	if got, want := Counts(l, court.Far), "Fernmoor: ordinary places 1, won 0; stacked 1, won 1."; got != want {
 		t.Errorf("Counts(far) = %q, want %q", got, want)
 	}
 	l.Match.Rallies = l.Match.Rallies[:0]
@@ -98,7 +98,7 @@ func TestSentenceAndQuestions(t *testing.T) {
 	}
 	l := lessontest.Sample()
 	for q, want := range map[game.Question]string{
-		{Kind: game.AskStarter, Team: court.Far}: "Who served first for Mill Hill in this game?",
+		{Kind: game.AskStarter, Team: court.Far}: "Who served first for Fernmoor in this game?",
 		{Kind: game.AskBegan}:                    "Which team served first in this game?",
 	} {
 		if got := Question(l, q); got != want {

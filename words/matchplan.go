@@ -24,7 +24,7 @@ func Policy(l lesson.Lesson, team court.End, p plan.Policy) string {
 	}
 	for number := 1; number <= 2; number++ {
 		if who := game.PlayerOf(team, number); p == plan.ThreeQuarter(who) {
-			return fmt.Sprintf("Three-quarter: serves, and returns by %s", l.NameOf(who))
+			return fmt.Sprintf("Three-quarter: on every serve, and on the returns of %s", l.NameOf(who))
 		}
 	}
 	return "A policy of your own"

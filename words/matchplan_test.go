@@ -27,8 +27,8 @@ func TestPolicyWords(t *testing.T) {
 		want   string
 	}{
 		{court.Near, plan.Full(), "Full: on every serve and return"},
-		{court.Near, plan.ThreeQuarter(game.Near2), "Three-quarter: serves, and returns by Mara"},
-		{court.Far, plan.ThreeQuarter(game.Far1), "Three-quarter: serves, and returns by Oskar"},
+		{court.Near, plan.ThreeQuarter(game.Near2), "Three-quarter: on every serve, and on the returns of Mara"},
+		{court.Far, plan.ThreeQuarter(game.Far1), "Three-quarter: on every serve, and on the returns of Oskar"},
 		{court.Far, plan.HalfReturn(), "Half: on the return only"},
 		{court.Far, plan.Policy{Serve: lesson.Switched}, "A policy of your own"},
 	} {

@@ -17,7 +17,7 @@ var shotKinds = []string{"own figures", "serve", "wide serve", "flat return", "d
 func ShotKinds() []string { return shotKinds }
 
 // meets are the ways to meet a ball in the order of lesson.MeetHow.
-var meets = []string{"at the top of the bounce", "while rising", "while falling", "as a volley"}
+var meets = []string{"at the top of the bounce", "while rising", "while falling", "as a volley", "at the top of the second bounce"}
 
 // Meets are the words for all ways to meet a ball, by lesson.MeetHow.
 func Meets() []string { return meets }
@@ -25,7 +25,7 @@ func Meets() []string { return meets }
 // ShotTitle names a shot and who hits it: "Return by Marlo".
 func ShotTitle(r *rally.Rally, i int) string {
 	name := lesson.ShotName(i)
-	return strings.ToUpper(name[:1]) + name[1:] + " by " + r.Player(r.Strokes[i].By).Name
+	return strings.ToUpper(name[:1]) + name[1:] + " by " + r.NameOf(r.Strokes[i].By)
 }
 
 // ShotFacts says what follows from a shot's figures, or why it cannot be hit so.

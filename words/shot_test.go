@@ -13,7 +13,7 @@ func TestShotWords(t *testing.T) {
 	if got, want := len(ShotKinds()), len(lesson.ShotKinds)+1; got != want {
 		t.Errorf("%d words for kinds of shot, want %d", got, want)
 	}
-	if got, want := len(Meets()), int(lesson.OnVolley)+1; got != want {
+	if got, want := len(Meets()), int(lesson.SecondTop)+1; got != want {
 		t.Errorf("%d words for ways to meet a ball, want %d", got, want)
 	}
 }

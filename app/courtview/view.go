@@ -207,7 +207,7 @@ func (v *View) Dragged(e *fyne.DragEvent) {
 	}
 	v.drag.Move(v.toCourt(e.Position))
 	if id, at, ok := v.drag.Active(); ok {
-		v.say(v.session.Lesson().Player(id).Name + ": " + words.Place(id.Team(), at))
+		v.say(v.session.Lesson().NameOf(id) + ": " + words.Place(id.Team(), at))
 	}
 }
 
@@ -221,7 +221,7 @@ func (v *View) release() {
 		return
 	}
 	if id, _, ok := v.drag.Active(); ok {
-		v.drag.Release("move " + v.session.Lesson().Player(id).Name)
+		v.drag.Release("move " + v.session.Lesson().NameOf(id))
 	}
 	v.drag.Release("")
 	v.say("")

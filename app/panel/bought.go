@@ -97,7 +97,7 @@ func (b *Bought) advice(r *rally.Rally) (units.Seconds, string) {
 	if err != nil {
 		return 0, " " + words.Refused(err)
 	}
-	who := r.Player(r.Strokes[1].By).Name
+	who := r.NameOf(r.Strokes[1].By)
 	return answer.Needs.Stopped, "\n\n" + words.ReturnAdvice(answer, who, words.Detail(b.detail.SelectedIndex()))
 }
 

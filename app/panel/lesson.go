@@ -58,6 +58,12 @@ func NewLessonForm(l lesson.Lesson) *LessonForm {
 }
 
 func fieldsOf(l lesson.Lesson) []field {
+	said := func(v float64) *float64 { // 0 is the default of all but the temperature
+		if v == 0 {
+			return nil
+		}
+		return &v
+	}
 	zero := func(v *float64) float64 {
 		if v == nil {
 			return 0
@@ -66,21 +72,21 @@ func fieldsOf(l lesson.Lesson) []field {
 	}
 	c := l.Conditions
 	return []field{
-		newField("Points that win", "11", float64(l.Scoring.To), func(l *lesson.Lesson, v *float64) { l.Scoring.To = int(zero(v)) }),
-		newField("Run-off behind the baseline (ft)", "8", float64(l.Venue.BehindBaseline), func(l *lesson.Lesson, v *float64) { l.Venue.BehindBaseline = units.Feet(zero(v)) }),
-		newField("Run-off beside the sideline (ft)", "5", float64(l.Venue.BesideSideline), func(l *lesson.Lesson, v *float64) { l.Venue.BesideSideline = units.Feet(zero(v)) }),
-		newField("Height above the sea (m)", "0", float64(c.Altitude), func(l *lesson.Lesson, v *float64) { l.Conditions.Altitude = units.Metres(zero(v)) }),
-		newField("Temperature (°C)", "15 at the sea", zero(c.Temperature), func(l *lesson.Lesson, v *float64) { l.Conditions.Temperature = v }),
-		newField("Wind to the right (m/s)", "0", float64(c.WindX), func(l *lesson.Lesson, v *float64) { l.Conditions.WindX = units.MetresPerSecond(zero(v)) }),
-		newField("Wind to the far end (m/s)", "0", float64(c.WindY), func(l *lesson.Lesson, v *float64) { l.Conditions.WindY = units.MetresPerSecond(zero(v)) }),
+		newField("Points that win", "11", said(float64(l.Scoring.To)), func(l *lesson.Lesson, v *float64) { l.Scoring.To = int(zero(v)) }),
+		newField("Run-off behind the baseline (ft)", "8", said(float64(l.Venue.BehindBaseline)), func(l *lesson.Lesson, v *float64) { l.Venue.BehindBaseline = units.Feet(zero(v)) }),
+		newField("Run-off beside the sideline (ft)", "5", said(float64(l.Venue.BesideSideline)), func(l *lesson.Lesson, v *float64) { l.Venue.BesideSideline = units.Feet(zero(v)) }),
+		newField("Height above the sea (m)", "0", said(float64(c.Altitude)), func(l *lesson.Lesson, v *float64) { l.Conditions.Altitude = units.Metres(zero(v)) }),
+		newField("Temperature (°C)", "15 at the sea", c.Temperature, func(l *lesson.Lesson, v *float64) { l.Conditions.Temperature = v }),
+		newField("Wind to the right (m/s)", "0", said(float64(c.WindX)), func(l *lesson.Lesson, v *float64) { l.Conditions.WindX = units.MetresPerSecond(zero(v)) }),
+		newField("Wind to the far end (m/s)", "0", said(float64(c.WindY)), func(l *lesson.Lesson, v *float64) { l.Conditions.WindY = units.MetresPerSecond(zero(v)) }),
 	}
 }
 
-func newField(name, usual string, v float64, set func(*lesson.Lesson, *float64)) field {
+func newField(name, usual string, v *float64, set func(*lesson.Lesson, *float64)) field {
 	e := widget.NewEntry()
 	e.SetPlaceHolder(usual)
-	if v != 0 {
-		e.SetText(strconv.FormatFloat(v, 'g', -1, 64))
+	if v != nil {
+		e.SetText(strconv.FormatFloat(*v, 'g', -1, 64))
 	}
 	return field{name, e, set}
 }

@@ -1,6 +1,7 @@
 package panel
 
 import (
+	"reflect"
 	"strings"
 	"testing"
 
@@ -14,9 +15,11 @@ import (
 func TestLessonForm(t *testing.T) {
 	test.NewTempApp(t)
 	l := lessontest.Long(1)
-	got, err := NewLessonForm(l).Lesson()
-	if err != nil || got.Title != l.Title || got.Venue != l.Venue || got.Scoring != l.Scoring || got.Conditions.Altitude != l.Conditions.Altitude {
-		t.Errorf("an untouched form gives %+v, %v, want the lesson", got.Conditions, err)
+	for _, heat := range []*float64{nil, new(0.0), new(30.0)} {
+		l.Conditions.Temperature = heat
+		if got, err := NewLessonForm(l).Lesson(); err != nil || !reflect.DeepEqual(got, l) {
+			t.Errorf("an untouched form gives %+v, %v, want the lesson with %+v", got.Conditions, err, l.Conditions)
+		}
 	}
 	f := NewLessonForm(l)
 	f.format.SetSelectedIndex(int(game.RallyFixed))
@@ -25,7 +28,7 @@ func TestLessonForm(t *testing.T) {
 		v.entry.SetText("")
 	}
 	f.fields[1].entry.SetText("9,5")
-	got, err = f.Lesson()
+	got, err := f.Lesson()
 	if err != nil {
 		t.Fatal(err)
 	}

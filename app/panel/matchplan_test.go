@@ -85,11 +85,11 @@ func TestGoalsOffered(t *testing.T) {
 func TestPolicyAndTeam(t *testing.T) {
 	l := plan.Pair{Lesson: start(), Team: court.Far}.With([2]lesson.Want{lesson.WantLeft, lesson.WantRight}).Lesson
 	p, _ := planned(t, l, MatchPlanEvents{})
-	p.team.SetSelected("Mill Hill")
+	p.team.SetSelected("Fernmoor")
 	stacks := func() float64 { return p.table.plan.Stacks }
 	full := stacks()
 	p.policy.SetSelectedIndex(1)
-	if got, want := p.policy.Selected, "Three-quarter: serves, and returns by Oskar"; got != want {
+	if got, want := p.policy.Selected, "Three-quarter: on every serve, and on the returns of Oskar"; got != want {
 		t.Errorf("the second policy is %q, want %q", got, want)
 	}
 	part := stacks()

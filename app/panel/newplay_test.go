@@ -42,7 +42,7 @@ func TestNewPlayShowsEveryKind(t *testing.T) {
 	if i, ok := p.Gallery.Chosen(); !ok || formation.Kinds[i] != lesson.Stacked || !*ready {
 		t.Errorf("card %d is chosen (%v), ready %v; want the stack", i, ok, *ready)
 	}
-	if got, want := strings.Join(p.who.Options, "; "), "Harbour Lane: Ivo serves; Mill Hill: Oskar receives"; got != want || p.who.Selected != p.who.Options[0] {
+	if got, want := strings.Join(p.who.Options, "; "), "Harbour Lane: Ivo serves; Fernmoor: Oskar receives"; got != want || p.who.Selected != p.who.Options[0] {
 		t.Errorf("asks whose formation it is: %q, %q chosen; want %q, the first", got, p.who.Selected, want)
 	}
 	for _, want := range []string{"In time.", "Ivo in front", "shows before the serve"} {

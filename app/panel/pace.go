@@ -72,7 +72,7 @@ func NewPace(s *session.Session) *Pace {
 
 func (p *Pace) change(pace movement.Pace) {
 	id := p.session.Selected()
-	p.session.ChangePlayer("change the pace of "+p.session.Lesson().Player(id).Name, id, func(w lesson.Player) lesson.Player {
+	p.session.ChangePlayer("change the pace of "+p.session.Lesson().NameOf(id), id, func(w lesson.Player) lesson.Player {
 		if w.Legs() != pace {
 			w.Pace = &pace
 		}

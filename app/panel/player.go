@@ -70,7 +70,7 @@ func (p *Player) choice(options []string, what string, set func(lesson.Player, i
 
 func (p *Player) change(what string, change func(lesson.Player) lesson.Player) {
 	id := p.session.Selected()
-	p.session.ChangePlayer(what+" "+p.session.Lesson().Player(id).Name, id, change)
+	p.session.ChangePlayer(what+" "+p.session.Lesson().NameOf(id), id, change)
 }
 
 // shortened is a text cut to the most characters that a lesson allows.
@@ -84,7 +84,7 @@ func (p *Player) Refresh() {
 	l := p.session.Lesson()
 	names := make([]string, len(game.Players))
 	for i, id := range game.Players {
-		names[i] = l.Player(id).Name + " (" + l.NameOfTeam(id.Team()) + ")"
+		names[i] = l.NameOf(id) + " (" + l.NameOfTeam(id.Team()) + ")"
 	}
 	id := p.session.Selected()
 	if strings.Join(p.who.Options, "\n") != strings.Join(names, "\n") {

@@ -21,7 +21,7 @@ func start() lesson.Lesson {
 	p.Situation.Call = game.StartCall(game.SideOut)
 	l := lesson.Lesson{Plays: []lesson.Play{p}}
 	l.Teams[court.Near] = lesson.Team{Name: "Harbour Lane", Starter: 1, Players: [2]lesson.Player{{Name: "Ivo"}, {Name: "Mara"}}}
-	l.Teams[court.Far] = lesson.Team{Name: "Mill Hill", Starter: 1, Players: [2]lesson.Player{{Name: "Oskar"}, {Name: "Tilde"}}}
+	l.Teams[court.Far] = lesson.Team{Name: "Fernmoor", Starter: 1, Players: [2]lesson.Player{{Name: "Oskar"}, {Name: "Tilde"}}}
 	return l
 }
 
@@ -91,7 +91,7 @@ func TestScoreAsksOnlyWhatIsMissing(t *testing.T) {
 		want  string
 	}{
 		{"all is said", func(*lesson.Lesson) {}, ""},
-		{"who started", func(l *lesson.Lesson) { l.Teams[court.Far].Starter = 0 }, "Who served first for Mill Hill in this game? [Oskar] [Tilde]"},
+		{"who started", func(l *lesson.Lesson) { l.Teams[court.Far].Starter = 0 }, "Who served first for Fernmoor in this game? [Oskar] [Tilde]"},
 		{"the call", func(l *lesson.Lesson) { l.Plays[0].Situation.Call = game.Call{} }, "Nobody has said the score.  called by  [Set]"},
 		{"the call's team", func(l *lesson.Lesson) { l.Plays[0].Situation.Serving = court.Far }, "Ivo serves, but the score is called by the other team.  called by  [Set]"},
 	} {
@@ -139,7 +139,7 @@ func TestScoreCountsToTheEnd(t *testing.T) {
 	for range 11 {
 		tap(t, p.Box, "Harbour Lane won the rally")
 	}
-	if got, want := p.sentence.Text, "The game is over: Harbour Lane won 11-0."; got != want || tapped(p.Box, "Mill Hill won the rally") {
+	if got, want := p.sentence.Text, "The game is over: Harbour Lane won 11-0."; got != want || tapped(p.Box, "Fernmoor won the rally") {
 		t.Errorf("after eleven points the strip says %q, want %q and no more buttons", got, want)
 	}
 	if got := len(s.Lesson().Match.Rallies); got != 11 {

@@ -105,7 +105,7 @@ func (p *Shot) listen() {
 		how := lesson.MeetHow(p.meet.SelectedIndex())
 		p.do("taking", func(s lesson.Shot) lesson.Shot {
 			s.Meet = lesson.Meet{How: how}
-			if how != lesson.AtTop {
+			if how.AtHeight() {
 				s.Meet.Height = usualHeight
 			}
 			return s
@@ -267,8 +267,11 @@ func setText(l *widget.Label, text string) {
 	}
 }
 
-// choose selects an entry without telling anybody.
+// choose selects an entry without telling anybody; one that is not there, none.
 func choose(s *Dropdown, i int) {
+	if i < 0 || i >= len(s.Options) {
+		return
+	}
 	if s.Selected != s.Options[i] {
 		s.Selected = s.Options[i]
 		s.Refresh()

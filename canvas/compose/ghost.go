@@ -26,7 +26,7 @@ func (p Picture) ghosts(g *canvas.Panel, f rally.Frame) {
 		place := canvas.On(at.Drawn.Place)
 		g.Add(
 			canvas.Shape{
-				ID: name, Layer: canvas.Players, Label: fmt.Sprintf("where the plan has %s", p.Rally.Player(id).Name),
+				ID: name, Layer: canvas.Players, Label: fmt.Sprintf("where the plan has %s", p.Rally.NameOf(id)),
 				Path:  canvas.Circle(place, canvas.Pts(look.DiscRadius)),
 				Style: canvas.Style{Stroke: ink, Width: canvas.Pts(look.Outline), Dash: []canvas.Points{3, 2}},
 			},

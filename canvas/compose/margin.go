@@ -34,11 +34,11 @@ func (s Strip) margin(g *canvas.Panel, id game.Player, i int) {
 	}
 	from, to := max(due-leg.Margin, leg.From), due
 	style := canvas.Style{Fill: s.look().Surface, Stroke: s.look().Ink, Width: canvas.Pts(0.7)}
-	label := fmt.Sprintf("%s has %.2f s to spare", s.Rally.Player(id).Name, float64(leg.Margin))
+	label := fmt.Sprintf("%s has %.2f s to spare", s.Rally.NameOf(id), float64(leg.Margin))
 	if leg.Margin < 0 {
 		from, to = due, due-leg.Margin
 		style.Fill = look.Rust
-		label = fmt.Sprintf("%s is %.2f s late", s.Rally.Player(id).Name, -float64(leg.Margin))
+		label = fmt.Sprintf("%s is %.2f s late", s.Rally.NameOf(id), -float64(leg.Margin))
 	}
 	y := s.lane(int(id)+1) + s.laneHeight()*laneFill/2
 	name := fmt.Sprintf("margin.%v.%d", id, i)

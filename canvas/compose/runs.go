@@ -32,7 +32,7 @@ func (p Picture) runs(g *canvas.Panel) {
 func (p Picture) run(g *canvas.Panel, id game.Player, i int, run rally.Run) {
 	name := fmt.Sprintf("run.%v.%d", id, i)
 	ink := p.look().Teams[id.Team()].Run
-	who := p.Rally.Player(id).Name
+	who := p.Rally.NameOf(id)
 	g.Add(canvas.Shape{
 		ID: name, Layer: canvas.Runs,
 		Label: fmt.Sprintf("%s runs %.0f ft", who, float64(run.Way.Length())),

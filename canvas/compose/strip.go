@@ -127,7 +127,7 @@ func (s Strip) inward(t units.Seconds) canvas.Points {
 func (s Strip) names(g *canvas.Panel) {
 	s.name(g, 0, "ball")
 	for _, id := range game.Players {
-		s.name(g, int(id)+1, s.Rally.Player(id).Name)
+		s.name(g, int(id)+1, s.Rally.NameOf(id))
 	}
 }
 
@@ -221,7 +221,7 @@ func (s Strip) playerLane(g *canvas.Panel, id game.Player) {
 		}
 		g.Add(canvas.Shape{
 			ID: fmt.Sprintf("bar.%v.%d", id, i), Layer: canvas.Runs, Style: style,
-			Label: fmt.Sprintf("%s runs from %s to %s", s.Rally.Player(id).Name, words.Seconds(run.From), words.Seconds(run.To)),
+			Label: fmt.Sprintf("%s runs from %s to %s", s.Rally.NameOf(id), words.Seconds(run.From), words.Seconds(run.To)),
 			Path:  boxAbout(canvas.Pos{}.Shift(0, y), s.x(run.From), -half, s.x(run.To), half),
 		})
 	}

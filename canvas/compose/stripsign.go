@@ -35,7 +35,7 @@ func (s Strip) signs(g *canvas.Panel) {
 				Style: canvas.Style{Stroke: look.Mauve, Width: canvas.Pts(look.Outline)},
 			},
 			canvas.Shape{
-				ID: name, Layer: canvas.Marks, Label: s.Rally.Player(sign.Who).Name + ": " + sign.Text, Path: diamond(at),
+				ID: name, Layer: canvas.Marks, Label: s.Rally.NameOf(sign.Who) + ": " + sign.Text, Path: diamond(at),
 				Style: canvas.Style{Fill: look.Mauve, Stroke: s.look().Ink, Width: canvas.Pts(1)},
 			},
 		)

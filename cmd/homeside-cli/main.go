@@ -1,6 +1,3 @@
-// Command homeside-cli is the engine of Homeside without a window: it exports
-// pictures and clips of a lesson and answers questions about it. Errors are one
-// line on standard error; usage errors and unreadable input exit with 2.
 package main
 
 import (
@@ -11,6 +8,7 @@ import (
 	"os"
 	"os/signal"
 	"strings"
+	"syscall"
 
 	"github.com/spf13/cobra"
 )
@@ -18,7 +16,7 @@ import (
 // Exit codes of every command.
 const (
 	exitOK     = 0
-	exitFaults = 1 // check found faults
+	exitFaults = 1 // check found faults; some files of a batch could not be written
 	exitBad    = 2 // usage error, unreadable input or an output that cannot be written
 )
 
@@ -42,7 +40,7 @@ var commands = []func() *cobra.Command{
 }
 
 func main() {
-	ctx, stop := signal.NotifyContext(context.Background(), os.Interrupt)
+	ctx, stop := signal.NotifyContext(context.Background(), os.Interrupt, syscall.SIGTERM) // queues end a job with SIGTERM
 	code := run(ctx, os.Args[1:], os.Stdout, os.Stderr)
 	stop()
 	os.Exit(code)
@@ -68,7 +66,7 @@ func run(ctx context.Context, args []string, stdout, stderr io.Writer) int {
 	switch err := root.ExecuteContext(ctx); {
 	case err == nil:
 		return exitOK
-	case errors.Is(err, errFaults):
+	case errors.Is(err, errFaults), errors.Is(err, errSomeFailed):
 		return exitFaults
 	default:
 		fmt.Fprintln(stderr, "homeside-cli: "+oneLine(err))

@@ -28,7 +28,7 @@ func base() lesson.Lesson {
 	return lesson.Lesson{
 		Teams: [2]lesson.Team{
 			{Name: "Harbour Lane", Players: [2]lesson.Player{{Name: "Ivo"}, {Name: "Mara"}}},
-			{Name: "Mill Hill", Players: [2]lesson.Player{{Name: "Oskar"}, {Name: "Tilde"}}},
+			{Name: "Fernmoor", Players: [2]lesson.Player{{Name: "Oskar"}, {Name: "Tilde"}}},
 		},
 		Plays: []lesson.Play{{
 			Lead: lesson.DefaultLead,

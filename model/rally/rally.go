@@ -66,6 +66,14 @@ func (r *Rally) Player(id game.Player) lesson.Player {
 	return r.Teams[id.Team()].Players[id.Number()-1]
 }
 
+// NameOf is a person's name or, where the lesson has none, the person's id.
+func (r *Rally) NameOf(id game.Player) string {
+	if n := r.Player(id).Name; n != "" {
+		return n
+	}
+	return id.String()
+}
+
 // TimeOf is when an event happens or, if the rally stops before, was planned
 // to; false if the play has no such event.
 func (r *Rally) TimeOf(e lesson.Event) (units.Seconds, bool) {

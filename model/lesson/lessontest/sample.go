@@ -21,7 +21,7 @@ func Sample() lesson.Lesson {
 		Vocabulary: lesson.Vocabulary{lesson.Drop: {Intent: lesson.Apex(6), Arc: lesson.High, Spin: -200, Side: 50}},
 		Teams: [2]lesson.Team{
 			{Name: "Harbour Lane", Starter: 2, Players: [2]lesson.Player{person("Ivo", "IV"), person("Mara", "MA")}},
-			{Name: "Mill Hill", Starter: 1, Players: [2]lesson.Player{person("Oskar", "OS"), person("Tilde", "TI")}},
+			{Name: "Fernmoor", Starter: 1, Players: [2]lesson.Player{person("Oskar", "OS"), person("Tilde", "TI")}},
 		},
 		Plays: []lesson.Play{SamplePlay()},
 		Match: sampleMatch(),
