@@ -1,6 +1,7 @@
 package clip
 
 import (
+	"bytes"
 	"encoding/binary"
 	"image"
 
@@ -101,6 +102,13 @@ func (s *stills) pack(part int, img *image.RGBA) {
 // square packs the square with a corner. Beyond the picture's edges its last
 // pixels go on.
 func (s *stills) square(img *image.RGBA, x0, y0 int) {
+	if !s.flat(img, x0, y0) {
+		s.transform(img, x0, y0)
+	}
+}
+
+// transform packs a square as its frequencies.
+func (s *stills) transform(img *image.RGBA, x0, y0 int) {
 	side := s.side()
 	for y := range side {
 		row := img.Pix[min(y0+y, s.height-1)*img.Stride:]
@@ -122,6 +130,30 @@ func (s *stills) square(img *image.RGBA, x0, y0 int) {
 		s.colour(plane, &b)
 		s.coder.samples(1+i, &b)
 	}
+}
+
+// flat packs a square of one colour; false if it has several.
+func (s *stills) flat(img *image.RGBA, x0, y0 int) bool {
+	side := s.side()
+	if x0+side > s.width || y0+side > s.height {
+		return false
+	}
+	first := img.Pix[img.PixOffset(x0, y0):][:4*side]
+	if !bytes.Equal(first[4:], first[:4*side-4]) {
+		return false
+	}
+	for y := y0 + 1; y < y0+side; y++ {
+		if !bytes.Equal(first, img.Pix[img.PixOffset(x0, y):][:4*side]) {
+			return false
+		}
+	}
+	y, cb, cr := ycc(int32(first[0]), int32(first[1]), int32(first[2]))
+	for range side * side / 64 {
+		s.coder.level(0, y-128)
+	}
+	s.coder.level(1, cb-128)
+	s.coder.level(2, cr-128)
+	return true
 }
 
 // colour makes a block of a plane: as it is, or the means of four.

@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"image"
 	"image/color"
+	"image/draw"
 	"image/jpeg"
 	"math"
 	"math/rand/v2"
@@ -155,6 +156,30 @@ func TestStillsReuseWhatStayed(t *testing.T) {
 				t.Fatalf("full colour %v, picture %d: the JPEG is not that of a fresh one", full, seed)
 			}
 			before = img
+		}
+	}
+}
+
+// A square of one colour is packed as the transform would have it.
+func TestFlatSquares(t *testing.T) {
+	for _, full := range []bool{false, true} {
+		for _, c := range []color.RGBA{{0, 0, 0, 255}, {255, 255, 255, 255}, {200, 30, 90, 255}, {1, 254, 3, 255}} {
+			flat, slow := newStills(16, 16, full), newStills(16, 16, full)
+			img := image.NewRGBA(image.Rect(0, 0, 16, 16))
+			draw.Draw(img, img.Rect, image.NewUniform(c), image.Point{}, draw.Src)
+			if !flat.flat(img, 0, 0) {
+				t.Fatalf("a square of %v is not flat", c)
+			}
+			slow.transform(img, 0, 0)
+			flat.coder.end()
+			slow.coder.end()
+			if !bytes.Equal(flat.coder.out, slow.coder.out) || len(slow.coder.out) == 0 {
+				t.Errorf("%v, full colour %v: % x, want % x", c, full, flat.coder.out, slow.coder.out)
+			}
+			img.SetRGBA(15, 7, color.RGBA{9, 9, 9, 255})
+			if q := newStills(16, 16, false); q.flat(img, 0, 0) {
+				t.Errorf("a square with a dot on %v is flat", c)
+			}
 		}
 	}
 }

@@ -70,9 +70,7 @@ func (k *coder) samples(component int, b *block) {
 	b.dct()
 	table := min(component, 1)
 	recip, steps := &k.recip[table], &k.steps[table]
-	dc := quantise(b[0], steps[0], recip[0])
-	k.symbol(&k.codes[2*table], 0, dc-k.last[component])
-	k.last[component] = dc
+	k.mean(component, b[0])
 	ac, run := &k.codes[2*table+1], 0
 	for z := 1; z < 64; z++ {
 		v := quantise(b[zigzag[z]], steps[z], recip[z])
@@ -89,6 +87,21 @@ func (k *coder) samples(component int, b *block) {
 	if run > 0 {
 		k.put(ac[0].bits, uint(ac[0].n))
 	}
+}
+
+// mean writes the first coefficient of a block, times 8.
+func (k *coder) mean(component int, v int32) {
+	table := min(component, 1)
+	dc := quantise(v, k.steps[table][0], k.recip[table][0])
+	k.symbol(&k.codes[2*table], 0, dc-k.last[component])
+	k.last[component] = dc
+}
+
+// level writes a block that has the same sample everywhere.
+func (k *coder) level(component int, sample int32) {
+	k.mean(component, 64*sample)
+	end := k.codes[2*min(component, 1)+1][0]
+	k.put(end.bits, uint(end.n))
 }
 
 // quantise is v over 8 steps, rounded.
