@@ -17,22 +17,30 @@ import (
 // exportFlags are the flags of the export command as they are typed.
 type exportFlags struct {
 	out, size, view string
-	play, fps       int
+	play            playChoice
+	fps             int
 	at, from, to    float64
 	speed           float64
+	batch           batchFlags
 }
 
 func exportCommand() *cobra.Command {
-	var f exportFlags
+	f := exportFlags{play: playChoice{number: 1}}
 	c := &cobra.Command{
 		Use:   "export LESSON --out FILE",
 		Short: "Draw a play as a still or a clip; the file's ending says the format",
+		Long:  exportHelp,
 		Args:  cobra.ExactArgs(1),
-		RunE:  func(c *cobra.Command, args []string) error { return exportPlay(c, args[0], f) },
+		RunE: func(c *cobra.Command, args []string) error {
+			if f.isBatch(c) {
+				return exportBatch(c, args[0], f)
+			}
+			return exportPlay(c, args[0], f)
+		},
 	}
 	fl := c.Flags()
 	fl.StringVar(&f.out, "out", "", "file to write: "+endings())
-	fl.IntVar(&f.play, "play", 1, "number of the play, counted from 1")
+	fl.Var(&f.play, "play", "number of the play, counted from 1, or all")
 	fl.Float64Var(&f.at, "at", 0, "moment of a still in seconds after the serve")
 	fl.Float64Var(&f.from, "from", 0, "start of a clip in seconds after the serve (the play's own start if not given)")
 	fl.Float64Var(&f.to, "to", 0, "end of a clip (the play's own end if not given)")
@@ -40,6 +48,7 @@ func exportCommand() *cobra.Command {
 	fl.IntVar(&f.fps, "fps", 0, "frames a second of a clip (25 if not given)")
 	fl.Float64Var(&f.speed, "speed", 1, "speed of a clip, 0.5 for half speed")
 	fl.StringVar(&f.view, "view", "upright", "upright or lying")
+	f.batch.add(fl)
 	if err := c.MarkFlagRequired("out"); err != nil {
 		panic(err) // the flag is defined above
 	}
@@ -55,6 +64,9 @@ func endings() string {
 }
 
 func exportPlay(c *cobra.Command, path string, f exportFlags) error {
+	if err := f.alone(c); err != nil {
+		return err
+	}
 	o, err := f.options(c)
 	if err != nil {
 		return err
@@ -66,12 +78,32 @@ func exportPlay(c *cobra.Command, path string, f exportFlags) error {
 	if err != nil {
 		return err
 	}
-	l, r, err := openPlay(path, f.play)
+	l, r, err := openPlay(path, f.play.number)
 	if err != nil {
 		return err
 	}
 	return formats.Save(c.Context(), f.out, compose.Of(r, l.Venue.Surface(), turn), o)
 }
+
+// alone says which flags a single export does not have.
+func (f exportFlags) alone(c *cobra.Command) error {
+	given := c.Flags().Changed
+	for _, name := range batchOnly {
+		if given(name) {
+			return fmt.Errorf("--%s is for several files at once: give --play all or --format as well", name)
+		}
+	}
+	if given("at") && (given("from") || given("to")) {
+		return fmt.Errorf("--at is for a still, --from and --to are for a clip: give one or the other")
+	}
+	return nil
+}
+
+// Flags that mean something for stills only, and for clips only.
+var (
+	stillFlags = []string{"at"}
+	clipFlags  = []string{"from", "to", "fps", "speed"}
+)
 
 // fit says which flag means nothing for the format that is asked for.
 func (f exportFlags) fit(c *cobra.Command) error {
@@ -79,9 +111,9 @@ func (f exportFlags) fit(c *cobra.Command) error {
 	if err != nil {
 		return err
 	}
-	kind, foreign := "a still", []string{"from", "to", "fps", "speed"}
+	kind, foreign := "a still", clipFlags
 	if format.Clip {
-		kind, foreign = "a clip", []string{"at"}
+		kind, foreign = "a clip", stillFlags
 	}
 	for _, name := range foreign {
 		if c.Flags().Changed(name) {
@@ -93,9 +125,6 @@ func (f exportFlags) fit(c *cobra.Command) error {
 
 func (f exportFlags) options(c *cobra.Command) (*export.Options, error) {
 	given := c.Flags().Changed
-	if given("at") && (given("from") || given("to")) {
-		return nil, fmt.Errorf("--at is for a still, --from and --to are for a clip: give one or the other")
-	}
 	if given("fps") && f.fps < 1 {
 		return nil, fmt.Errorf("--fps %d: want at least 1", f.fps)
 	}

@@ -1,0 +1,195 @@
+package main
+
+import (
+	"context"
+	"errors"
+	"fmt"
+	"io"
+	"os"
+	"path/filepath"
+	"sync"
+	"time"
+
+	"github.com/spf13/cobra"
+
+	"homeside/canvas"
+	"homeside/canvas/compose"
+	"homeside/export"
+	"homeside/export/formats"
+	"homeside/model/lesson"
+	"homeside/model/lessonfile"
+	"homeside/model/rally"
+)
+
+// errSomeFailed is returned by a batch that has told of its failures.
+var errSomeFailed = errors.New("some files could not be written")
+
+// batch is what all files of one call have in common.
+type batch struct {
+	lesson  string    // file
+	changed time.Time // the lesson file, before it was read
+	options *export.Options
+	resume  bool
+	sources []func() (export.Source, error) // by play from 0, solved once
+}
+
+func exportBatch(c *cobra.Command, path string, f exportFlags) error {
+	fs, o, err := f.checkBatch(c)
+	if err != nil {
+		return err
+	}
+	turn, err := parseView(f.view)
+	if err != nil {
+		return err
+	}
+	b := batch{lesson: path, changed: changeOf(path), options: o, resume: f.batch.resume}
+	l, err := lessonfile.Open(path)
+	if err != nil {
+		return err
+	}
+	outs, err := f.outputs(path, l, fs)
+	if err != nil {
+		return err
+	}
+	if err := makeFolders(outs); err != nil {
+		return err
+	}
+	b.sources = sourcesOf(l, turn)
+	return b.run(c.Context(), outs, f.batch.jobs, c.ErrOrStderr())
+}
+
+// makeFolders makes the folders of all outputs, or says which cannot be made.
+func makeFolders(outs []output) error {
+	for _, o := range outs {
+		folder := filepath.Dir(o.path)
+		if err := os.MkdirAll(folder, 0o777); err != nil {
+			return fmt.Errorf("make folder %s: %w", folder, err)
+		}
+	}
+	return nil
+}
+
+// sourcesOf are the plays as sources of pictures, each solved when first asked.
+func sourcesOf(l lesson.Lesson, turn canvas.Turn) []func() (export.Source, error) {
+	sources := make([]func() (export.Source, error), len(l.Plays))
+	for i := range sources {
+		sources[i] = sync.OnceValues(func() (export.Source, error) {
+			r, err := rally.Solve(l, i)
+			if err != nil {
+				return nil, err
+			}
+			return compose.Of(r, l.Venue.Surface(), turn), nil
+		})
+	}
+	return sources
+}
+
+// changeOf is when a file was changed last, the zero time if that is unknown.
+func changeOf(path string) time.Time {
+	info, err := os.Stat(path)
+	if err != nil {
+		return time.Time{}
+	}
+	return info.ModTime()
+}
+
+// result is what became of an output.
+type result struct {
+	output
+	skipped bool
+	err     error
+}
+
+// run writes the outputs, some at the same time, and tells of each when it is
+// done. It returns when nothing is being written any more.
+func (b batch) run(ctx context.Context, outs []output, jobs int, tell io.Writer) error {
+	todo := make(chan output, len(outs))
+	for _, o := range outs {
+		todo <- o
+	}
+	close(todo)
+	results := make(chan result)
+	for range min(jobs, len(outs)) {
+		go func() {
+			for o := range todo {
+				results <- b.result(ctx, o)
+			}
+		}()
+	}
+	t := tally{of: len(outs), tell: tell}
+	for range outs {
+		t.add(<-results)
+	}
+	return t.end()
+}
+
+func (b batch) result(ctx context.Context, o output) result {
+	if ctx.Err() == nil && b.resume && b.current(o.path) {
+		return result{output: o, skipped: true}
+	}
+	return result{output: o, err: b.write(ctx, o)}
+}
+
+// current is whether a file need not be written again: an ordinary file, not
+// empty, changed later than the lesson. Save puts only whole files in place.
+func (b batch) current(path string) bool {
+	info, err := os.Stat(path)
+	return err == nil && info.Mode().IsRegular() && info.Size() > 0 && info.ModTime().After(b.changed)
+}
+
+// write makes one file. If the lesson was changed since it was read, the file is
+// dated back to the lesson that it shows, so that it is not taken for current.
+func (b batch) write(ctx context.Context, o output) error {
+	src, err := b.sources[o.play]()
+	if err != nil {
+		return fmt.Errorf("save %s: %w", o.path, err)
+	}
+	if err := formats.Save(ctx, o.path, src, b.options); err != nil {
+		return err
+	}
+	if changeOf(b.lesson).Equal(b.changed) {
+		return nil
+	}
+	if err := os.Chtimes(o.path, b.changed, b.changed); err != nil {
+		return fmt.Errorf("date %s back: %w", o.path, err)
+	}
+	return fmt.Errorf("save %s: the lesson was changed meanwhile, this is how it was before", o.path)
+}
+
+// tally counts results and tells of them, a line each.
+type tally struct {
+	of                                  int
+	written, skipped, failed, cancelled int
+	tell                                io.Writer
+}
+
+func (t *tally) add(r result) {
+	said := "wrote " + r.path
+	switch {
+	case errors.Is(r.err, context.Canceled), errors.Is(r.err, context.DeadlineExceeded):
+		t.cancelled++ // told of once, at the end
+		return
+	case r.err != nil:
+		t.failed++
+		said = "failed: " + oneLine(r.err)
+	case r.skipped:
+		t.skipped++
+		said = "current, skipped " + r.path
+	default:
+		t.written++
+	}
+	fmt.Fprintf(t.tell, "%d/%d %s\n", t.written+t.skipped+t.failed, t.of, said)
+}
+
+// end tells of the whole batch.
+func (t *tally) end() error {
+	sum := fmt.Sprintf("%d written, %d current, %d failed", t.written, t.skipped, t.failed)
+	if t.cancelled > 0 {
+		return fmt.Errorf("cancelled: %s, %d left out", sum, t.cancelled)
+	}
+	fmt.Fprintln(t.tell, sum)
+	if t.failed > 0 {
+		return errSomeFailed
+	}
+	return nil
+}

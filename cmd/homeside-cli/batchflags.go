@@ -1,0 +1,183 @@
+package main
+
+import (
+	"fmt"
+	"slices"
+	"strconv"
+	"strings"
+
+	"github.com/spf13/cobra"
+	"github.com/spf13/pflag"
+
+	"homeside/export"
+	"homeside/export/formats"
+	"homeside/model/lesson"
+)
+
+const exportHelp = `Draw a play as a still or a clip; the file's ending says the format.
+
+With --play all or --format it writes several files. --out is then a pattern:
+{play} is the play's number, {title} its title as part of a file name, {ext}
+the format. Folders that are missing are made. Two files of the same name are
+refused before anything is written. A line on standard error tells of each
+file; one that cannot be written does not stop the others.
+
+--resume skips a file that is current: an ordinary file, not empty, changed
+later than the lesson file was. Files are put in place as a whole, so one that
+is there is complete. Size, speed and the like are not compared: leave
+--resume out after another choice of those.
+
+--shard 2/8 writes the second of eight parts; all eight together write every
+file once. Exit codes: 0 all is written or current, 1 some files could not be
+written, 2 nothing was begun, or cancelled.`
+
+// batchFlags are the flags of export for several files, as they are typed.
+type batchFlags struct {
+	formats, shard string
+	jobs           int
+	resume         bool
+}
+
+// batchOnly are the flags that ask for nothing by themselves.
+var batchOnly = []string{"jobs", "shard", "resume"}
+
+func (b *batchFlags) add(fl *pflag.FlagSet) {
+	fl.StringVar(&b.formats, "format", "", "formats of several files, such as gif,mp4,png (the ending of --out if not given)")
+	fl.IntVar(&b.jobs, "jobs", 1, "files written at the same time")
+	fl.StringVar(&b.shard, "shard", "", "part of the files, such as 2/8 for the second of eight")
+	fl.BoolVar(&b.resume, "resume", false, "skip files that are current: changed later than the lesson")
+}
+
+// playChoice is a play counted from 1, or all of them.
+type playChoice struct {
+	number int
+	all    bool
+}
+
+// Set reads "3" or "all".
+func (p *playChoice) Set(s string) error {
+	if s == "all" {
+		*p = playChoice{all: true}
+		return nil
+	}
+	v, err := strconv.ParseInt(s, 0, 64)
+	*p = playChoice{number: int(v)}
+	return err
+}
+
+// String is what Set reads.
+func (p *playChoice) String() string {
+	if p.all {
+		return "all"
+	}
+	return strconv.Itoa(p.number)
+}
+
+// Type is the kind of value in the help text.
+func (p *playChoice) Type() string { return "number" }
+
+func (f exportFlags) isBatch(c *cobra.Command) bool { return f.play.all || c.Flags().Changed("format") }
+
+// outputs are the files of this shard.
+func (f exportFlags) outputs(path string, l lesson.Lesson, fs []formats.Format) ([]output, error) {
+	part, err := parseShard(f.batch.shard)
+	if err != nil {
+		return nil, err
+	}
+	wanted, err := f.play.of(path, l)
+	if err != nil {
+		return nil, err
+	}
+	outs, err := outputsOf(f.out, l.Plays, wanted, fs)
+	return part.of(outs), err
+}
+
+// checkBatch is what can be said before the lesson is read.
+func (f exportFlags) checkBatch(c *cobra.Command) ([]formats.Format, *export.Options, error) {
+	if err := checkPattern(f.out); err != nil {
+		return nil, nil, err
+	}
+	if f.batch.jobs < 1 {
+		return nil, nil, fmt.Errorf("--jobs %d: want at least 1", f.batch.jobs)
+	}
+	fs, err := f.formats(c)
+	if err != nil {
+		return nil, nil, err
+	}
+	o, err := f.options(c)
+	if err != nil {
+		return nil, nil, err
+	}
+	if _, err := o.Checked(); err != nil {
+		return nil, nil, err
+	}
+	return fs, o, f.fitAny(c, fs)
+}
+
+// formats are those of --format, or the one of the pattern's ending.
+func (f exportFlags) formats(c *cobra.Command) ([]formats.Format, error) {
+	if !c.Flags().Changed("format") {
+		if strings.Contains(f.out, "{ext}") {
+			return nil, fmt.Errorf("--out %s: say with --format what {ext} is", f.out)
+		}
+		one, err := formats.ByPath(f.out)
+		return []formats.Format{one}, err
+	}
+	var fs []formats.Format
+	for name := range strings.SplitSeq(f.batch.formats, ",") {
+		ext := "." + strings.TrimPrefix(strings.TrimSpace(name), ".")
+		one, err := formats.ByPath("x" + ext)
+		if err != nil {
+			return nil, fmt.Errorf("--format %q: no format is called %q; there are %s", f.batch.formats, name, endings())
+		}
+		if slices.ContainsFunc(fs, func(g formats.Format) bool { return g.Ext == one.Ext }) {
+			return nil, fmt.Errorf("--format %q: %s is there twice", f.batch.formats, one.Ext)
+		}
+		fs = append(fs, one)
+	}
+	return fs, nil
+}
+
+// fitAny says which flag means nothing for any of the formats. With stills and
+// clips in one batch each flag is for those it means something for.
+func (f exportFlags) fitAny(c *cobra.Command, fs []formats.Format) error {
+	isClip := func(g formats.Format) bool { return g.Clip }
+	clips := slices.ContainsFunc(fs, isClip)
+	stills := slices.ContainsFunc(fs, func(g formats.Format) bool { return !g.Clip })
+	for _, k := range []struct {
+		there bool
+		name  string
+		flags []string
+	}{{stills, "stills", stillFlags}, {clips, "clips", clipFlags}} {
+		for _, name := range k.flags {
+			if !k.there && c.Flags().Changed(name) {
+				return fmt.Errorf("--%s is for %s, and there are none among the files", name, k.name)
+			}
+		}
+	}
+	for _, g := range fs {
+		if g.Clip && f.fps > g.MaxFPS {
+			return fmt.Errorf("--fps %d: %s has at most %d", f.fps, g.Ext, g.MaxFPS)
+		}
+	}
+	return nil
+}
+
+// of are the chosen plays of a lesson, from 0.
+func (p playChoice) of(path string, l lesson.Lesson) ([]int, error) {
+	n := len(l.Plays)
+	if !p.all && (p.number < 1 || p.number > n) {
+		return nil, fmt.Errorf("%s: --play %d: the lesson has %s", path, p.number, plays(n))
+	}
+	if n == 0 {
+		return nil, fmt.Errorf("%s: --play all: the lesson has no plays", path)
+	}
+	if !p.all {
+		return []int{p.number - 1}, nil
+	}
+	all := make([]int, n)
+	for i := range all {
+		all[i] = i
+	}
+	return all, nil
+}
