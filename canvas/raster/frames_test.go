@@ -85,6 +85,34 @@ func TestFramesEqualAFullRedraw(t *testing.T) {
 	})
 }
 
+// Shapes that stay, come, go, move and change places leave a full redraw, also
+// where they are transparent and lie over each other.
+func TestFramesOfShapesThatStay(t *testing.T) {
+	static := courtScene()
+	rapid.Check(t, func(t *rapid.T) {
+		pool := drawMoving(t, static.Panels[0].View)
+		for i := range rapid.IntRange(2, 6).Draw(t, "more") {
+			pool.Panels[0].Add(drawShape(t, 10+i/2)) // some have the same ID
+		}
+		frames := NewFrames(static)
+		for range rapid.IntRange(2, 5).Draw(t, "frames") {
+			shapes := rapid.Permutation(pool.Panels[0].Shapes).Draw(t, "order")
+			if rapid.Bool().Draw(t, "in order") {
+				shapes = pool.Panels[0].Shapes
+			}
+			moving := &canvas.Scene{Width: 150, Height: 300, PxPerPoint: 0.8, Panels: []canvas.Panel{{Name: "court", View: static.Panels[0].View}}}
+			for _, s := range shapes {
+				if rapid.IntRange(0, 3).Draw(t, "there") > 0 {
+					moving.Panels[0].Add(s)
+				}
+			}
+			if got, want := frames.Draw(moving), fromScratch(static, moving); !same(got, want) {
+				t.Fatalf("a frame differs from a full redraw at %v", firstDifference(got, want))
+			}
+		}
+	})
+}
+
 func firstDifference(a, b *image.RGBA) image.Point {
 	for i := range a.Pix {
 		if a.Pix[i] != b.Pix[i] {

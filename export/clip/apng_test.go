@@ -15,7 +15,7 @@ import (
 // FFmpeg decodes exactly what was drawn.
 func TestAPNGEqualsTheDrawing(t *testing.T) {
 	for name, src := range map[string]export.Source{"the built-in lesson": builtIn(t), "few colours": blinks{}} {
-		o := export.Options{Width: 301, Height: 170, FPS: 8}
+		o := export.Options{Width: 301, Height: 170, FPS: 4}
 		f, err := newFilm(src, &o, "an APNG", export.MaxFPS)
 		if err != nil {
 			t.Fatal(err)

@@ -203,7 +203,7 @@ func TestAVIEqualsTheDrawing(t *testing.T) {
 		full bool
 		db   float64
 	}{{false, 38}, {true, 43}} {
-		o := export.Options{Width: 481, Height: 271, FPS: 10, FullColour: c.full}
+		o := export.Options{Width: 481, Height: 271, FPS: 4, FullColour: c.full}
 		src := builtIn(t)
 		f, err := newFilm(src, &o, "an AVI", export.MaxFPS)
 		if err != nil {

@@ -17,14 +17,14 @@ import (
 // for, its index before its frames, and pictures close to those drawn.
 func TestMP4EqualsTheDrawing(t *testing.T) {
 	src := builtIn(t)
-	o := export.Options{Width: 480, Height: 270, FPS: 10}
+	o := export.Options{Width: 480, Height: 270, FPS: 5}
 	f, err := newFilm(src, &o, "an MP4", export.MaxFPS)
 	if err != nil {
 		t.Fatal(err)
 	}
 	path := writeSource(t, ".mp4", src, &o)
 	got := exporttest.Probe(t, path)
-	if got.Codec != "h264" || got.Width != 480 || got.Height != 270 || got.Frames != f.times.Count || math.Abs(got.DurationS-float64(f.times.Count)/10) > 0.001 {
+	if got.Codec != "h264" || got.Width != 480 || got.Height != 270 || got.Frames != f.times.Count || math.Abs(got.DurationS-float64(f.times.Count)/5) > 0.001 {
 		t.Errorf("ffprobe reads %+v, want h264 of 480x270 with %d frames", got, f.times.Count)
 	}
 	if got := leastPSNR(f, exporttest.Decode(t, path)); got < 34 {

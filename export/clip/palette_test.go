@@ -154,7 +154,7 @@ func TestGIFEqualsTheDrawing(t *testing.T) {
 	}{
 		{"few colours", blinks{}, export.Options{Width: 33, Height: 17, FPS: 50}, math.Inf(1)},
 		{"many colours", play, export.Options{Width: 180, Height: 320, FPS: 20}, 60},
-		{"the built-in lesson", builtIn(t), export.Options{Width: 480, Height: 270, FPS: 10}, 50},
+		{"the built-in lesson", builtIn(t), export.Options{Width: 480, Height: 270, FPS: 4}, 50},
 	} {
 		f, err := newFilm(c.src, &c.o, "a GIF", GIFMaxFPS)
 		if err != nil {
