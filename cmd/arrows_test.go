@@ -49,6 +49,7 @@ var arrows = []arrow{
 	{"export/exporttest", []string{"model/units", "model/court", "canvas", "canvas/look", "export"}}, // for tests
 	{"export/still", []string{"model/units", "canvas", "canvas/look", "canvas/raster", "export"}},
 	{"export/clip", []string{"model/units", "canvas", "canvas/raster", "export"}},
+	{"export/captions", []string{"model/...", "words", "export"}},
 	{"export/formats", []string{"export", "export/..."}},
 	{"app/session", []string{"model/..."}},
 	{"app/gesture", []string{"model/...", "app/session"}},

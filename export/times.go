@@ -42,27 +42,35 @@ func (o *Options) Moment(src Source) (units.Seconds, error) {
 
 // Times are the moments of a clip. The options are checked ones.
 func (o *Options) Times(src Source) (Times, error) {
-	from, to, err := span(src)
+	from, to, err := o.Stretch(src)
 	if err != nil {
 		return Times{}, err
 	}
-	t := Times{From: from, To: to, FPS: o.FPS, Speed: o.Speed}
-	if o.From != nil {
-		t.From, err = within("from", *o.From, from, to)
+	return Times{From: from, To: to, FPS: o.FPS, Speed: o.Speed}.counted()
+}
+
+// Spanned is a play of which only the first and the last moment count.
+type Spanned interface {
+	Span() (from, to units.Seconds)
+}
+
+// Stretch is the part of a play that a clip shows. The options are checked ones.
+func (o *Options) Stretch(p Spanned) (from, to units.Seconds, err error) {
+	first, last, err := span(p)
+	from, to = first, last
+	if o.From != nil && err == nil {
+		from, err = within("from", *o.From, first, last)
 	}
 	if o.To != nil && err == nil {
-		t.To, err = within("to", *o.To, from, to)
+		to, err = within("to", *o.To, first, last)
 	}
-	if err == nil && o.From != nil && t.From >= to {
+	if err == nil && o.From != nil && from >= last {
 		err = fmt.Errorf("from %s is the end of the play", number(float64(*o.From), "s"))
 	}
-	if err == nil && o.To != nil && t.To <= from {
+	if err == nil && o.To != nil && to <= first {
 		err = fmt.Errorf("to %s is the start of the play", number(float64(*o.To), "s"))
 	}
-	if err != nil {
-		return Times{}, err
-	}
-	return t.counted()
+	return from, to, err
 }
 
 // counted sets Count: the length of the clip in frames, rounded.
@@ -75,7 +83,7 @@ func (t Times) counted() (Times, error) {
 	return t, nil
 }
 
-func span(src Source) (from, to units.Seconds, err error) {
+func span(src Spanned) (from, to units.Seconds, err error) {
 	from, to = src.Span()
 	if length := float64(to - from); !(length >= 0) || math.IsInf(length, 0) {
 		return 0, 0, errors.New("the play has no beginning and end")
