@@ -14,6 +14,7 @@ import (
 
 // FFmpeg decodes exactly what was drawn.
 func TestAPNGEqualsTheDrawing(t *testing.T) {
+	t.Parallel()
 	for name, src := range map[string]export.Source{"the built-in lesson": builtIn(t), "few colours": blinks{}} {
 		o := export.Options{Width: 301, Height: 170, FPS: 4}
 		f, err := newFilm(src, &o, "an APNG", export.MaxFPS)
@@ -30,6 +31,7 @@ func TestAPNGEqualsTheDrawing(t *testing.T) {
 // Where nothing is drawn, the clip is transparent, also where something was
 // drawn before; alpha is as drawn, and colours too where they can be seen.
 func TestAPNGIsTransparent(t *testing.T) {
+	t.Parallel()
 	src := exporttest.Play{To: 2, Transparent: true}
 	o := export.Options{Width: 90, Height: 160, FPS: 10}
 	f, err := filmOn(func(s *canvas.Scene) *canvas.Scene { return s }, src, &o, "an APNG", export.MaxFPS)

@@ -4,7 +4,6 @@ import (
 	"bytes"
 	"context"
 	"errors"
-	"fmt"
 	"image"
 	"image/gif"
 	"io"
@@ -14,17 +13,12 @@ import (
 	"runtime"
 	"slices"
 	"strings"
-	"sync/atomic"
 	"testing"
 
-	"homeside/assets"
 	"homeside/canvas"
-	"homeside/canvas/compose"
 	"homeside/export"
 	"homeside/export/exporttest"
 	"homeside/model/court"
-	"homeside/model/lessonfile"
-	"homeside/model/rally"
 	"homeside/model/units"
 )
 
@@ -58,6 +52,7 @@ func writeSource(t *testing.T, ext string, src export.Source, o *export.Options)
 
 // FFmpeg (Debian) reads what was written: size, frames and length.
 func TestClipsReadByFFmpeg(t *testing.T) {
+	t.Parallel()
 	at := units.Seconds(0.5)
 	for _, c := range []struct {
 		name      string
@@ -86,6 +81,7 @@ func TestClipsReadByFFmpeg(t *testing.T) {
 
 // The picture is to scale: colours stand where the court's feet say.
 func TestClipsShowTheCourtToScale(t *testing.T) {
+	t.Parallel()
 	o := small()
 	v := exporttest.View(o.Width, o.Height)
 	for ext, tolerance := range map[string]int{".gif": 0, ".avi": 12, ".apng": 0} {
@@ -122,6 +118,7 @@ func (f frozen) Moving(w, h int, _ units.Seconds) *canvas.Scene { return f.blink
 
 // A clip in which nothing moves has all its frames.
 func TestClipsOfAStill(t *testing.T) {
+	t.Parallel()
 	o := export.Options{Width: 40, Height: 30, FPS: 5}
 	for ext := range writers {
 		if got := exporttest.Probe(t, writeSource(t, ext, frozen{}, &o)); got.Frames != 20 || math.Abs(got.DurationS-4) > 0.001 {
@@ -359,6 +356,7 @@ func TestAVIHasNoDate(t *testing.T) {
 
 // A transparent scene stands on white in formats that know no transparency.
 func TestTransparentScenesStandOnWhite(t *testing.T) {
+	t.Parallel()
 	clear := exporttest.Play{To: 0.2, Transparent: true}
 	for ext, write := range writers {
 		if ext == ".apng" {
@@ -376,104 +374,4 @@ func TestTransparentScenesStandOnWhite(t *testing.T) {
 			t.Errorf("%s: corner %v, want white", ext, got)
 		}
 	}
-}
-
-func TestInOrder(t *testing.T) {
-	for _, n := range []int{0, 1, 2, 5, run, run + 1, 2 * run, 5*run - 1} {
-		var got []int
-		newMaker := func(int) func(int) (int, error) { return func(i int) (int, error) { return i * i, nil } }
-		err := inOrder(context.Background(), n, newMaker, func(i, piece int) error {
-			got = append(got, i, piece)
-			return nil
-		})
-		want := []int(nil)
-		for i := range n {
-			want = append(want, i, i*i)
-		}
-		if err != nil || !slices.Equal(got, want) {
-			t.Errorf("inOrder of %d: got %v (%v), want %v", n, got, err, want)
-		}
-	}
-}
-
-// However slowly pieces are taken, no more than some are made ahead: memory does
-// not grow with a clip.
-func TestInOrderIsNotFarAhead(t *testing.T) {
-	var made atomic.Int64
-	newMaker := func(int) func(int) (int, error) {
-		return func(i int) (int, error) { made.Add(1); return i, nil }
-	}
-	err := inOrder(context.Background(), 20*run, newMaker, func(i, _ int) error {
-		for range 100 {
-			runtime.Gosched()
-		}
-		if ahead := int(made.Load()) - i; ahead > workers*(run+2) {
-			return fmt.Errorf("%d pieces are ahead", ahead)
-		}
-		return nil
-	})
-	if err != nil {
-		t.Error(err)
-	}
-}
-
-func TestInOrderGivesTheMakersError(t *testing.T) {
-	broken := errors.New("broken")
-	newMaker := func(int) func(int) (int, error) {
-		return func(i int) (int, error) {
-			if i == 3 {
-				return 0, fmt.Errorf("piece %d: %w", i, broken)
-			}
-			return i, nil
-		}
-	}
-	if err := inOrder(context.Background(), 10, newMaker, func(int, int) error { return nil }); !errors.Is(err, broken) {
-		t.Errorf("inOrder with a broken maker: got %v, want %v", err, broken)
-	}
-}
-
-// builtIn is the first play of the lesson that a new user sees, lying.
-func builtIn(t testing.TB) export.Source {
-	t.Helper()
-	data, err := assets.Lessons.ReadFile(assets.FirstLesson)
-	if err != nil {
-		t.Fatal(err)
-	}
-	l, err := lessonfile.Read(bytes.NewReader(data))
-	if err != nil {
-		t.Fatal(err)
-	}
-	r, err := rally.Solve(l, 0)
-	if err != nil {
-		t.Fatal(err)
-	}
-	return compose.Of(r, l.Venue.Surface(), canvas.Lying)
-}
-
-// Ten seconds of the built-in lesson at 30 frames a second.
-func BenchmarkWrite(b *testing.B) {
-	src := builtIn(b)
-	from, to := src.Span()
-	o := &export.Options{Width: 1920, Height: 1080, FPS: 30, Speed: float64(to-from) / 10}
-	for ext, write := range writers {
-		b.Run(ext, func(b *testing.B) {
-			var size counting
-			b.ReportAllocs()
-			for b.Loop() {
-				size = 0
-				if err := write(context.Background(), &size, src, o); err != nil {
-					b.Fatal(err)
-				}
-			}
-			b.ReportMetric(float64(size)/1e6, "MB")
-		})
-	}
-}
-
-// counting counts the bytes written to it.
-type counting int64
-
-func (c *counting) Write(p []byte) (int, error) {
-	*c += counting(len(p))
-	return len(p), nil
 }

@@ -199,6 +199,7 @@ func differing(a, b *image.RGBA) *raster.Tiles {
 // FFmpeg decodes frames close to those drawn. The tolerance is what quality 92
 // leaves: halved colour costs the edges between strong colours.
 func TestAVIEqualsTheDrawing(t *testing.T) {
+	t.Parallel()
 	for _, c := range []struct {
 		full bool
 		db   float64

@@ -16,6 +16,7 @@ import (
 // FFmpeg's own reader finds H.264 of the size, frames and length that were asked
 // for, its index before its frames, and pictures close to those drawn.
 func TestMP4EqualsTheDrawing(t *testing.T) {
+	t.Parallel()
 	src := builtIn(t)
 	o := export.Options{Width: 480, Height: 270, FPS: 5}
 	f, err := newFilm(src, &o, "an MP4", export.MaxFPS)

@@ -146,6 +146,7 @@ func (b blinks) Moving(w, h int, t units.Seconds) *canvas.Scene {
 // FFmpeg decodes the frames that were drawn: exactly if the palette has all
 // colours, and otherwise with flat colours exact and edges close.
 func TestGIFEqualsTheDrawing(t *testing.T) {
+	t.Parallel()
 	for _, c := range []struct {
 		name string
 		src  export.Source
