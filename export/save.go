@@ -35,7 +35,12 @@ func save(ctx context.Context, path string, write func(io.Writer) error) error {
 	if err != nil {
 		return err
 	}
-	defer os.Remove(temp.Name()) // finds nothing once the file is renamed
+	placed := false
+	defer func() {
+		if !placed { // once the file is renamed, its name may be another export's
+			os.Remove(temp.Name())
+		}
+	}()
 	if err := fill(ctx, temp, write); err != nil {
 		temp.Close() // the first error is the one to tell
 		return err
@@ -43,7 +48,9 @@ func save(ctx context.Context, path string, write func(io.Writer) error) error {
 	if err := temp.Close(); err != nil {
 		return plain("close the file", err)
 	}
-	return plain("put the file in its place", os.Rename(temp.Name(), path))
+	err = os.Rename(temp.Name(), path)
+	placed = err == nil
+	return plain("put the file in its place", err)
 }
 
 // fill writes the content and sees it onto the disk.

@@ -188,3 +188,33 @@ func TestSaveBesideAnotherTemporaryFile(t *testing.T) {
 		t.Errorf("the other file is now %q", got)
 	}
 }
+
+// Exports into one folder at the same time do not touch one another's temporary
+// files: every file has its own content, whole.
+func TestSaveManyAtOnce(t *testing.T) {
+	const savers, rounds = 6, 60
+	folder := t.TempDir()
+	errs := make(chan error, savers)
+	for i := range savers {
+		go func() {
+			var err error
+			for range rounds {
+				name := string(rune('a' + i))
+				path := filepath.Join(folder, name)
+				err = errors.Join(err, export.Save(context.Background(), path, text(strings.Repeat(name, 1000))))
+				if b, readErr := os.ReadFile(path); readErr != nil || string(b) != strings.Repeat(name, 1000) {
+					err = errors.Join(err, readErr, errors.New(name+" has another content"))
+				}
+			}
+			errs <- err
+		}()
+	}
+	for range savers {
+		if err := <-errs; err != nil {
+			t.Errorf("%d exports at once into one folder: %v", savers, err)
+		}
+	}
+	if files := exporttest.Files(t, folder); len(files) != savers {
+		t.Errorf("the folder has %v, want %d files", files, savers)
+	}
+}
