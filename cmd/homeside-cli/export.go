@@ -28,10 +28,13 @@ func exportCommand() *cobra.Command {
 	f := exportFlags{play: playChoice{number: 1}}
 	c := &cobra.Command{
 		Use:   "export LESSON --out FILE",
-		Short: "Draw a play as a still or a clip; the file's ending says the format",
-		Long:  exportHelp,
+		Short: "Write a play as a still, a clip or captions; the file's ending says the format",
+		Long:  exportHelp + textHelp,
 		Args:  cobra.ExactArgs(1),
 		RunE: func(c *cobra.Command, args []string) error {
+			if t, ok := formats.TextByPath(f.out); ok {
+				return exportText(c, args[0], f, t)
+			}
 			if f.isBatch(c) {
 				return exportBatch(c, args[0], f)
 			}
@@ -39,7 +42,7 @@ func exportCommand() *cobra.Command {
 		},
 	}
 	fl := c.Flags()
-	fl.StringVar(&f.out, "out", "", "file to write: "+endings())
+	fl.StringVar(&f.out, "out", "", "file to write: "+endings()+"; in words: "+textEndings())
 	fl.Var(&f.play, "play", "number of the play, counted from 1, or all")
 	fl.Float64Var(&f.at, "at", 0, "moment of a still in seconds after the serve")
 	fl.Float64Var(&f.from, "from", 0, "start of a clip in seconds after the serve (the play's own start if not given)")
@@ -109,7 +112,7 @@ var (
 func (f exportFlags) fit(c *cobra.Command) error {
 	format, err := formats.ByPath(f.out)
 	if err != nil {
-		return err
+		return fmt.Errorf("%w; in words: %s", err, textEndings())
 	}
 	kind, foreign := "a still", clipFlags
 	if format.Clip {

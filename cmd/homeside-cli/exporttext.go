@@ -1,0 +1,53 @@
+package main
+
+import (
+	"fmt"
+	"strings"
+
+	"github.com/spf13/cobra"
+
+	"homeside/export/captions"
+	"homeside/export/formats"
+)
+
+const textHelp = `
+
+In words a play is captions (.vtt for WebVTT, .srt), chapters of a clip
+(.chapters.vtt) or a script for a voice-over (.txt), one play at a time. Their
+times are those of a clip of the same --from, --to and --speed.`
+
+// pictureFlags mean nothing for a play in words.
+var pictureFlags = []string{"at", "size", "fps", "view"}
+
+func textEndings() string {
+	all := make([]string, len(formats.Texts))
+	for i, t := range formats.Texts {
+		all[i] = t.Ext
+	}
+	return strings.Join(all, ", ")
+}
+
+// exportText writes a play in words, with the times of the clip that the same
+// flags make.
+func exportText(c *cobra.Command, path string, f exportFlags, t formats.Text) error {
+	if f.isBatch(c) {
+		return fmt.Errorf("--play all and --format write pictures and clips: %s holds words, of one play at a time", f.out)
+	}
+	if err := f.alone(c); err != nil {
+		return err
+	}
+	for _, name := range pictureFlags {
+		if c.Flags().Changed(name) {
+			return fmt.Errorf("--%s: %s holds words, which have no such thing", name, f.out)
+		}
+	}
+	o, err := f.options(c)
+	if err != nil {
+		return err
+	}
+	l, r, err := openPlay(path, f.play.number)
+	if err != nil {
+		return err
+	}
+	return formats.SaveText(c.Context(), f.out, t, captions.Of(l, r), o)
+}
