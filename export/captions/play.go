@@ -101,13 +101,16 @@ func ballLines(l lesson.Lesson, r *rally.Rally) []Line {
 	return all
 }
 
+// leastRun is what a run is told from: less would be called 0 in.
+var leastRun = units.Inches(0.5)
+
 // runLines are the players' ways as their legs run them.
 func runLines(l lesson.Lesson, r *rally.Rally) []Line {
 	var all []Line
 	for _, id := range game.Players {
 		track := r.Tracks[id]
 		for i, leg := range track.Legs {
-			if leg.Run.Distance <= 0 {
+			if leg.Run.Distance.Feet() < leastRun {
 				continue
 			}
 			line := Line{From: leg.From, To: leg.To}

@@ -7,7 +7,9 @@ import (
 	"testing"
 
 	"homeside/model/court"
+	"homeside/model/game"
 	"homeside/model/lesson"
+	"homeside/model/units"
 	"homeside/words"
 )
 
@@ -96,6 +98,21 @@ func TestScriptIntoNet(t *testing.T) {
 	got := written(t, WriteScript, playOf(t, l), nil)
 	if !strings.Contains(got, words.IntoNet) || strings.Contains(got, "Return by") || strings.Contains(got, "bounces") {
 		t.Errorf("a serve into the net is told as\n%s", got)
+	}
+}
+
+// Half an inch is a run, less is standing still.
+func TestScriptLeastRun(t *testing.T) {
+	for inches, told := range map[float64]bool{0: false, 0.4: false, 0.6: true} {
+		l := drill()
+		track := l.Plays[0].Tracks[game.Near1]
+		to := track[0]
+		to.At, to.Place.X = lesson.At(lesson.TheEnd), to.Place.X+units.Inches(inches)
+		l.Plays[0].Tracks[game.Near1] = append(track, to)
+		got := written(t, WriteScript, playOf(t, l), nil)
+		if strings.Contains(got, "A & <B> goes 1 in ") != told || strings.Contains(got, "goes 0 in") {
+			t.Errorf("a run of %v in is told: want %v:\n%s", inches, told, got)
+		}
 	}
 }
 
