@@ -14,6 +14,7 @@ import (
 	"slices"
 	"strings"
 	"testing"
+	"time"
 
 	"homeside/canvas"
 	"homeside/export"
@@ -245,13 +246,11 @@ func TestCancelLeavesNothing(t *testing.T) {
 	}
 }
 
-// goroutinesDownTo counts them, giving those that have done their last step the
-// chance to be gone.
+// goroutinesDownTo counts them, giving those that have done their last step, and
+// the runtime's own, the chance to be gone: on a busy machine that takes a while.
 func goroutinesDownTo(n int) int {
-	for range 1000 {
-		if runtime.NumGoroutine() <= n {
-			break
-		}
+	const patience = 10 * time.Second
+	for began := time.Now(); runtime.NumGoroutine() > n && time.Since(began) < patience; {
 		runtime.Gosched()
 	}
 	return runtime.NumGoroutine()
