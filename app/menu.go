@@ -11,70 +11,87 @@ import (
 	"homeside/model/cover"
 )
 
-// menu is the main menu. Undo and redo are the toolkit's own shortcuts: other
-// ones with Ctrl+Z do not arrive.
+// menu is the main menu.
 func (e *Editor) menu() *fyne.MainMenu {
-	item := func(label string, do func(), shortcut fyne.Shortcut) *fyne.MenuItem {
-		m := fyne.NewMenuItem(label, e.guard(do))
-		m.Shortcut = shortcut
-		return m
-	}
+	return fyne.NewMainMenu(e.fileMenu(), e.editMenu(), e.playMenu(), e.viewMenu())
+}
+
+// item is a menu item that does nothing under an open dialog.
+func (e *Editor) item(label string, do func(), shortcut fyne.Shortcut) *fyne.MenuItem {
+	m := fyne.NewMenuItem(label, e.guard(do))
+	m.Shortcut = shortcut
+	return m
+}
+
+// fileMenu holds lessons, exports and rosters.
+func (e *Editor) fileMenu() *fyne.Menu {
+	return fyne.NewMenu("File",
+		e.item("New lesson", e.newLesson, ctrl(fyne.KeyN)),
+		e.item("Open…", e.askOpen, ctrl(fyne.KeyO)),
+		e.item("Save", e.save, ctrl(fyne.KeyS)),
+		e.item("Save as…", e.askSaveAs, ctrlShift(fyne.KeyS)),
+		fyne.NewMenuItemSeparator(),
+		e.item("Export…", e.askExport, ctrl(fyne.KeyE)),
+		fyne.NewMenuItemSeparator(),
+		e.item("Pairs…", e.showPairs, nil),
+		e.item("Open a roster…", func() { e.showPairs(); e.askOpenRoster() }, nil),
+		e.item("Save the roster as…", e.askSaveRosterAs, nil),
+	)
+}
+
+// editMenu holds undo and redo, by the toolkit's own shortcuts: other ones with
+// Ctrl+Z do not arrive.
+func (e *Editor) editMenu() *fyne.Menu {
+	e.undoItem, e.redoItem = e.item("Undo", e.undo, &fyne.ShortcutUndo{}), e.item("Redo", e.redo, &fyne.ShortcutRedo{})
+	return fyne.NewMenu("Edit",
+		e.undoItem,
+		e.redoItem,
+		fyne.NewMenuItemSeparator(),
+		e.item("The lesson: scoring, ball, court…", e.askLesson, nil),
+	)
+}
+
+// playMenu holds what is done with plays.
+func (e *Editor) playMenu() *fyne.Menu {
+	return fyne.NewMenu("Play",
+		e.item("Play or pause (space bar)", e.session.TogglePlay, nil),
+		e.item("Next event (right arrow)", e.session.NextEvent, nil),
+		e.item("Previous event (left arrow)", e.session.PreviousEvent, nil),
+		fyne.NewMenuItemSeparator(),
+		e.item("New play from the score…", e.askNewPlay, ctrlShift(fyne.KeyN)),
+		e.item("Duplicate this play", e.session.DuplicatePlay, ctrl(fyne.KeyD)),
+		e.item("Rename this play…", e.askRenamePlay, nil),
+		e.item("Delete this play", e.session.DeletePlay, nil),
+		fyne.NewMenuItemSeparator(),
+		e.item("What if…", e.askWhatIf, nil),
+		e.item("As it was, as it should be…", e.askMistakes, nil),
+		fyne.NewMenuItemSeparator(),
+		e.item("Compare with another play…", e.askCompare, ctrlShift(fyne.KeyC)),
+		e.item("Stop comparing", e.stopComparing, nil),
+		fyne.NewMenuItemSeparator(),
+		e.item("Match plan…", e.openMatchPlan, ctrl(fyne.KeyM)),
+		fyne.NewMenuItemSeparator(),
+		e.item("Before you run it…", e.showCautions, nil),
+	)
+}
+
+// viewMenu holds what is shown and how.
+func (e *Editor) viewMenu() *fyne.Menu {
 	for t, name := range [...]string{"Upright court", "Lying court"} {
-		e.turns[t] = item(name, func() { e.turn(canvas.Turn(t)) }, nil)
+		e.turns[t] = e.item(name, func() { e.turn(canvas.Turn(t)) }, nil)
 	}
 	e.turns[canvas.Upright].Checked = true
-	e.undoItem, e.redoItem = item("Undo", e.undo, &fyne.ShortcutUndo{}), item("Redo", e.redo, &fyne.ShortcutRedo{})
-	return fyne.NewMainMenu(
-		fyne.NewMenu("File",
-			item("New lesson", e.newLesson, ctrl(fyne.KeyN)),
-			item("Open…", e.askOpen, ctrl(fyne.KeyO)),
-			item("Save", e.save, ctrl(fyne.KeyS)),
-			item("Save as…", e.askSaveAs, ctrlShift(fyne.KeyS)),
-			fyne.NewMenuItemSeparator(),
-			item("Export…", e.askExport, ctrl(fyne.KeyE)),
-			fyne.NewMenuItemSeparator(),
-			item("Pairs…", e.showPairs, nil),
-			item("Open a roster…", func() { e.showPairs(); e.askOpenRoster() }, nil),
-			item("Save the roster as…", e.askSaveRosterAs, nil),
-		),
-		fyne.NewMenu("Edit",
-			e.undoItem,
-			e.redoItem,
-			fyne.NewMenuItemSeparator(),
-			item("The lesson: scoring, ball, court…", e.askLesson, nil),
-		),
-		fyne.NewMenu("Play",
-			item("Play or pause\tSpace", e.session.TogglePlay, nil),
-			item("Next event\tRight", e.session.NextEvent, nil),
-			item("Previous event\tLeft", e.session.PreviousEvent, nil),
-			fyne.NewMenuItemSeparator(),
-			item("New play from the score…", e.askNewPlay, ctrlShift(fyne.KeyN)),
-			item("Duplicate this play", e.session.DuplicatePlay, ctrl(fyne.KeyD)),
-			item("Rename this play…", e.askRenamePlay, nil),
-			item("Delete this play", e.session.DeletePlay, nil),
-			fyne.NewMenuItemSeparator(),
-			item("What if…", e.askWhatIf, nil),
-			item("As it was, as it should be…", e.askMistakes, nil),
-			fyne.NewMenuItemSeparator(),
-			item("Compare with another play…", e.askCompare, ctrlShift(fyne.KeyC)),
-			item("Stop comparing", e.stopComparing, nil),
-			fyne.NewMenuItemSeparator(),
-			item("Match plan…", e.openMatchPlan, ctrl(fyne.KeyM)),
-			fyne.NewMenuItemSeparator(),
-			item("Before you run it…", e.showCautions, nil),
-		),
-		fyne.NewMenu("View",
-			e.turns[canvas.Upright],
-			e.turns[canvas.Lying],
-			fyne.NewMenuItemSeparator(),
-			e.toggle("Half-second ticks", true, func(on bool) { e.show(func(s *courtview.Show) { s.NoTicks = !on }) }),
-			e.toggle("Ghost of the plan", true, func(on bool) { e.show(func(s *courtview.Show) { s.NoGhosts = !on }) }),
-			e.toggle("Time to spare", true, e.strip.ShowMargins),
-			e.toggle("Court covered", false, func(on bool) { e.show(func(s *courtview.Show) { s.Cover = on }) }),
-			e.coverMenu(),
-			item("Hold this cover", e.holdCover, nil),
-			item("Compare with the held cover…", e.compareCover, nil),
-		),
+	return fyne.NewMenu("View",
+		e.turns[canvas.Upright],
+		e.turns[canvas.Lying],
+		fyne.NewMenuItemSeparator(),
+		e.toggle("Half-second ticks", true, func(on bool) { e.show(func(s *courtview.Show) { s.NoTicks = !on }) }),
+		e.toggle("Ghost of the plan", true, func(on bool) { e.show(func(s *courtview.Show) { s.NoGhosts = !on }) }),
+		e.toggle("Time to spare", true, e.strip.ShowMargins),
+		e.toggle("Court covered", false, func(on bool) { e.show(func(s *courtview.Show) { s.Cover = on }) }),
+		e.coverMenu(),
+		e.item("Hold this cover", e.holdCover, nil),
+		e.item("Compare with the held cover…", e.compareCover, nil),
 	)
 }
 

@@ -24,6 +24,8 @@ func (d daylight) Color(n fyne.ThemeColorName, _ fyne.ThemeVariant) color.Color 
 		return lk.Paper
 	case theme.ColorNameForeground:
 		return lk.Ink
+	case theme.ColorNameDisabled: // also the menus' shortcuts, which have to be read
+		return lk.Quiet
 	case theme.ColorNamePrimary, theme.ColorNameHyperlink:
 		return look.Blue
 	case theme.ColorNameButton, theme.ColorNameInputBackground, theme.ColorNameHeaderBackground:
