@@ -132,6 +132,9 @@ func (v *View) paint(w, h int) image.Image {
 	if id, at, ok := v.drag.Active(); ok {
 		p.Measure(scene, id, at)
 	}
+	if id, ok := v.session.Pointed(); ok {
+		p.PointOut(scene, id, v.session.Now())
+	}
 	if v.events.Painted != nil {
 		v.events.Painted(v.session.Revision())
 	}

@@ -79,7 +79,11 @@ func (p *Checks) jump(i int) {
 	}
 	f := all[i]
 	p.session.Pause()
-	p.session.Seek(f.When)
+	if f.Someone {
+		p.session.PointOut(f.Player, f.When)
+	} else {
+		p.session.Seek(f.When)
+	}
 	p.say(words.Moment(f, p.session.Lesson()))
 }
 

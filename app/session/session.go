@@ -23,7 +23,9 @@ type Session struct {
 	compare compare       // with another play
 	needs   units.Seconds // an opponent's reaction and swing; 0 is the usual
 
-	selected game.Player // whose card is shown
+	selected  game.Player   // whose card is shown
+	pointed   bool          // at the selected player, while now is pointedAt
+	pointedAt units.Seconds // see pointed
 
 	solved   *rally.Rally // of the present lesson and play; nil after a change
 	problem  error
