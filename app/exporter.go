@@ -15,6 +15,7 @@ import (
 	"fyne.io/fyne/v2/widget"
 
 	"homeside/app/panel"
+	"homeside/canvas"
 	"homeside/canvas/compose"
 	"homeside/export"
 	"homeside/export/formats"
@@ -34,14 +35,24 @@ var sizes = []struct {
 
 var rates = []string{"10", "15", "25", "30", "50"}
 
-// exportForm is what the export dialog asks besides the file.
-type exportForm struct {
-	format, size, rate *panel.Dropdown
+// sizeFor is the first size that suits a court that stands or lies.
+func sizeFor(t canvas.Turn) int {
+	for i, s := range sizes {
+		if t == canvas.Lying && s.width > s.height {
+			return i
+		}
+	}
+	return 0
 }
 
-func newExportForm() *exportForm {
+// exportForm is what the export dialog asks besides the file.
+type exportForm struct {
+	format, size, rate, speed *panel.Dropdown
+}
+
+func newExportForm(turn canvas.Turn) *exportForm {
 	f := &exportForm{
-		format: panel.NewDropdown(nil, nil), size: panel.NewDropdown(nil, nil), rate: panel.NewDropdown(rates, nil),
+		format: panel.NewDropdown(nil, nil), size: panel.NewDropdown(nil, nil), rate: panel.NewDropdown(rates, nil), speed: panel.NewDropdown(speedNames(), nil),
 	}
 	for _, m := range formats.All {
 		f.format.Options = append(f.format.Options, m.Name)
@@ -50,7 +61,8 @@ func newExportForm() *exportForm {
 		f.size.Options = append(f.size.Options, s.name)
 	}
 	f.format.SetSelectedIndex(0)
-	f.size.SetSelectedIndex(0)
+	f.size.SetSelectedIndex(sizeFor(turn))
+	f.speed.SetSelectedIndex(0)
 	f.rate.SetSelected("25")
 	return f
 }
@@ -60,6 +72,7 @@ func (f *exportForm) box() fyne.CanvasObject {
 		widget.NewLabel("Format"), f.format,
 		widget.NewLabel("Size"), f.size,
 		widget.NewLabel("Frames a second (clips)"), f.rate,
+		widget.NewLabel("Speed (clips)"), f.speed,
 	)
 }
 
@@ -71,7 +84,7 @@ func (e *Editor) askExport() {
 		e.say("There is no play to export.")
 		return
 	}
-	f := newExportForm()
+	f := newExportForm(e.court.Turn())
 	path := filepath.Join(filepath.Dir(e.suggestedPath()), fileName(r.Play.Title)+formats.All[0].Ext)
 	e.askPath("Export the play", "Export", path, f.box(), func(path string) {
 		if filepath.Ext(path) == "" || f.format.SelectedIndex() > 0 {
@@ -93,7 +106,7 @@ func (e *Editor) export(path string, f *exportForm) {
 	size := sizes[f.size.SelectedIndex()]
 	ctx, cancel := context.WithCancel(context.Background())
 	progress := e.showProgress(filepath.Base(path), cancel)
-	o := &export.Options{Width: size.width, Height: size.height, FPS: fps, At: &now, Progress: progress.set}
+	o := &export.Options{Width: size.width, Height: size.height, FPS: fps, Speed: speeds[f.speed.SelectedIndex()].rate, At: &now, Progress: progress.set}
 	go func() {
 		err := formats.Save(ctx, path, src, o)
 		cancel()

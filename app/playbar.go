@@ -32,10 +32,7 @@ var speeds = []struct {
 func newPlaybar(s *session.Session) *playbar {
 	b := &playbar{session: s, now: widget.NewLabel("")}
 	b.play = widget.NewButtonWithIcon("Play", theme.MediaPlayIcon(), s.TogglePlay)
-	names := make([]string, len(speeds))
-	for i, v := range speeds {
-		names[i] = v.name
-	}
+	names := speedNames()
 	b.speed = panel.NewDropdown(names, nil)
 	b.speed.SetSelectedIndex(0)
 	b.speed.OnChanged = func(string) { s.SetSpeed(speeds[b.speed.SelectedIndex()].rate) }
@@ -46,6 +43,14 @@ func newPlaybar(s *session.Session) *playbar {
 		b.speed, b.now,
 	)
 	return b
+}
+
+func speedNames() []string {
+	names := make([]string, len(speeds))
+	for i, v := range speeds {
+		names[i] = v.name
+	}
+	return names
 }
 
 // turned says whether playing has started or stopped since the last refresh.

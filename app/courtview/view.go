@@ -19,6 +19,8 @@ import (
 	"homeside/model/cover"
 	"homeside/model/game"
 	"homeside/model/lesson"
+	"homeside/model/rally"
+	"homeside/model/units"
 	"homeside/words"
 )
 
@@ -123,7 +125,7 @@ func (v *View) paint(w, h int) image.Image {
 		v.picture = compose.Of(r, surface, v.turn)
 		v.picture.Findings, v.picture.Twin = v.session.Findings(), v.session.Compared()
 		v.picture.Show = compose.Show{NoTicks: v.show.NoTicks, NoGhosts: v.show.NoGhosts, Cover: v.cover(r, max(struck, 0))}
-		v.layout = compose.ForWindow(w, h, v.turn, surface, compose.RiseOf(r), v.scale(w)*pointPx)
+		v.layout = compose.ForWindow(w, h, v.turn, surface, v.rise(r), v.scale(w)*pointPx)
 		v.frames = raster.NewFrames(v.picture.StaticIn(v.layout))
 		v.drawn = k
 	}
@@ -139,6 +141,16 @@ func (v *View) paint(w, h int) image.Image {
 		v.events.Painted(v.session.Revision())
 	}
 	return v.frames.Draw(scene)
+}
+
+// rise is the height that the strip shows. While a hand moves something it does
+// not shrink, so that the court stays where it is.
+func (v *View) rise(r *rally.Rally) units.Feet {
+	rise := compose.RiseOf(r)
+	if v.session.Previewing() {
+		rise = max(rise, v.layout.RiseTop)
+	}
+	return rise
 }
 
 // scale is how many device pixels make one of the toolkit's units.
