@@ -117,15 +117,3 @@ func TestReturnAdvice(t *testing.T) {
 		t.Errorf("too late: %q", got)
 	}
 }
-
-func TestChartMargin(t *testing.T) {
-	c := advice.Chart{
-		Depths: []units.Feet{3}, Apexes: []units.Feet{4, 7, 9},
-		Margin: [][]units.Seconds{{0, -0.2, 0.1}}, Reason: [][]flight.Reason{{flight.IntoNet, 0, 0}},
-	}
-	for j, want := range []string{"4 ft high, 3 ft inside the baseline: " + flight.IntoNet.String(), "7 ft high, 3 ft inside the baseline: 0.20 s too late", "9 ft high, 3 ft inside the baseline: 0.10 s to spare"} {
-		if got := ChartMargin(c, 0, j); got != want {
-			t.Errorf("ChartMargin(%d) = %q, want %q", j, got, want)
-		}
-	}
-}

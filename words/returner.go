@@ -5,7 +5,6 @@ import (
 	"strings"
 
 	"homeside/model/advice"
-	"homeside/model/flight"
 	"homeside/model/units"
 )
 
@@ -76,17 +75,4 @@ func figures(a advice.Answer) string {
 		s += " Landing there no height is enough."
 	}
 	return s + fmt.Sprintf(" More than %s is not asked for.", FeetInches(a.Cap))
-}
-
-// ChartMargin says one place of the chart: "9 ft high, 3 ft inside the baseline: 0.10 s to spare".
-func ChartMargin(c advice.Chart, row, column int) string {
-	s := fmt.Sprintf("%s high, %s inside the baseline: ", FeetInches(c.Apexes[column]), FeetInches(c.Depths[row]))
-	switch m := c.Margin[row][column]; {
-	case c.Reason[row][column] != flight.Possible:
-		return s + c.Reason[row][column].String()
-	case m < 0:
-		return s + Seconds(-m) + " too late"
-	default:
-		return s + Seconds(m) + " to spare"
-	}
 }

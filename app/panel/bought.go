@@ -26,6 +26,7 @@ type Bought struct {
 	said    *widget.Label
 	ask     *widget.Check
 	detail  *Dropdown
+	lines   *Dropdown // what the chart's lines show
 	keep    *widget.Button
 	shown   image.Image
 	Resized func() // called when the card grows or shrinks; nil means nobody asks
@@ -41,13 +42,15 @@ func NewBought(s *session.Session, save func(image.Image)) *Bought {
 	b.said.Wrapping = fyne.TextWrapWord
 	b.detail = NewDropdown(words.Details(), func(string) { b.made = -1; b.Refresh() })
 	b.detail.Selected = words.Details()[words.WithTimes]
+	b.lines = NewDropdown([]string{"lines: time the return buys", "lines: the returner's margin"}, func(string) { b.made = -1; b.Refresh() })
+	b.lines.Selected = b.lines.Options[0]
 	b.keep = widget.NewButton("Save the chart…", func() {
 		if save != nil && b.shown != nil {
 			save(b.shown)
 		}
 	})
 	b.ask = widget.NewCheck("Show the time a return buys", func(bool) { b.Refresh() })
-	b.Box = container.NewVBox(b.ask, b.detail, b.said, b.chart, b.keep)
+	b.Box = container.NewVBox(b.ask, b.detail, b.said, b.lines, b.chart, b.keep)
 	b.visible(false)
 	return b
 }
@@ -74,7 +77,8 @@ func (b *Bought) Refresh() {
 	}
 	set, said := b.advice(r)
 	b.said.SetText(words.TimeBought(t) + said)
-	c := compose.TimeChart{Time: t, Set: set, Width: chartWidth * sharp, Height: chartHeight * sharp, PxPerPoint: sharp}
+	c := b.drawn(r, t, set)
+	c.Width, c.Height, c.PxPerPoint = chartWidth*sharp, chartHeight*sharp, sharp
 	b.shown = raster.Scene(c.Scene())
 	b.chart.Image = b.shown
 	b.chart.Refresh()
@@ -86,6 +90,16 @@ const (
 	chartHeight = 190
 	sharp       = 3
 )
+
+// drawn is the chart that is asked for: the returner's margins or the times.
+func (b *Bought) drawn(r *rally.Rally, t rally.TimeBought, set units.Seconds) compose.ReturnChart {
+	if a, depth, apex, ok := advice.AdvisorOf(r); ok && b.lines.SelectedIndex() == 1 {
+		if c, err := a.Chart(t.Depths, t.Apexes); err == nil {
+			return compose.MarginsOf(c, depth, apex)
+		}
+	}
+	return compose.TimesOf(t, set)
+}
 
 // advice is what the returner needs to be set, and the advice in words.
 func (b *Bought) advice(r *rally.Rally) (units.Seconds, string) {
@@ -105,7 +119,7 @@ func (b *Bought) visible(yes bool) {
 	if yes != b.chart.Visible() && b.Resized != nil {
 		defer b.Resized()
 	}
-	for _, o := range []fyne.CanvasObject{b.detail, b.said, b.chart, b.keep} {
+	for _, o := range []fyne.CanvasObject{b.detail, b.said, b.lines, b.chart, b.keep} {
 		if yes {
 			o.Show()
 		} else {

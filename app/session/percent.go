@@ -14,7 +14,7 @@ var ErrPercent = errors.New("want a number from 0 to 100, in percent")
 // sign; it is in [0, 1].
 func ParsePercent(text string) (float64, error) {
 	typed := strings.TrimSpace(strings.TrimSuffix(strings.TrimSpace(text), "%"))
-	v, err := strconv.ParseFloat(typed, 64)
+	v, err := strconv.ParseFloat(strings.ReplaceAll(typed, ",", "."), 64)
 	if err != nil || !(v >= 0 && v <= 100) { // also false for NaN
 		return 0, fmt.Errorf("%q: %w", shortText(text), ErrPercent)
 	}

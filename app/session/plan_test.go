@@ -212,12 +212,12 @@ func TestParsePercent(t *testing.T) {
 	for _, c := range []struct {
 		text string
 		want float64
-	}{{"45", 0.45}, {" 45.5 % ", 0.455}, {"0", 0}, {"100%", 1}} {
+	}{{"45", 0.45}, {" 45.5 % ", 0.455}, {"45,5", 0.455}, {"0", 0}, {"100%", 1}} {
 		if got, err := session.ParsePercent(c.text); got != c.want || err != nil {
 			t.Errorf("ParsePercent(%q) = %v, %v, want %v", c.text, got, err, c.want)
 		}
 	}
-	for _, text := range []string{"", "-1", "100.1", "NaN", "Inf", "half", "45,5", "0x", "a very long text that nobody should see twice"} {
+	for _, text := range []string{"", "-1", "100.1", "NaN", "Inf", "half", "4,5,5", "0x", "a very long text that nobody should see twice"} {
 		if got, err := session.ParsePercent(text); !errors.Is(err, session.ErrPercent) || len(err.Error()) > 100 {
 			t.Errorf("ParsePercent(%q) = %v, %v, want %v in one short line", text, got, err, session.ErrPercent)
 		}

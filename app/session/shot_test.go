@@ -3,6 +3,7 @@ package session
 import (
 	"testing"
 
+	"homeside/model/court"
 	"homeside/model/lesson"
 	"homeside/model/lesson/lessontest"
 )
@@ -34,6 +35,9 @@ func TestDefine(t *testing.T) {
 // A four-shot play resolved with all its findings.
 func BenchmarkFindings(b *testing.B) {
 	l := lessontest.Long(1)
+	third := l.Plays[0].Shots[2]
+	fourth := lesson.Shot{By: third.By.Partner() ^ 2, Aim: court.Pt(3, 15), Intent: lesson.Apex(6)}
+	l.Plays[0].Shots = append(l.Plays[0].Shots, fourth)
 	s := New(l, "", nil)
 	s.PreviewShot(0, func(shot lesson.Shot) lesson.Shot { return shot })
 	draft := s.Lesson()

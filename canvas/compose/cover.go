@@ -38,7 +38,7 @@ func (p Picture) Cover(s *canvas.Scene, c cover.Map) {
 		p.openDisc(g, c, room)
 		p.margins(g, c, room)
 		p.contact(g, c.Strike.From)
-		p.coverWords(g, c.Team(), fmt.Sprintf("%v: %s in time, %s forehand", c.Team(), percent(c.Share()), percent(c.ShareForehand())))
+		p.coverWords(g, c.Team(), fmt.Sprintf("%s in time, %s forehand, %s", percent(c.Share()), percent(c.ShareForehand()), p.middle(c)))
 	})
 }
 
@@ -61,7 +61,7 @@ func (p Picture) CoverDifference(s *canvas.Scene, d cover.Difference) {
 				p.tag(g, name+".text", canvas.On(at), 0, text)
 			}
 		}
-		p.coverWords(g, team, fmt.Sprintf("%v: %s, then %s in time", team, percent(d.Before.Share()), percent(d.After.Share())))
+		p.coverWords(g, team, fmt.Sprintf("%s, then %s in time", percent(d.Before.Share()), percent(d.After.Share())))
 	})
 }
 
@@ -82,6 +82,18 @@ func (p Picture) coverWords(g *canvas.Panel, team court.End, text string) {
 		at = court.Pt(court.HalfWidth+wordsBeside, court.Half(team).Centre().Y)
 	}
 	p.tag(g, "cover.text", canvas.On(at), 0, text)
+}
+
+// middle says who takes the middle; a picture without a rally knows no names.
+func (p Picture) middle(c cover.Map) string {
+	owner, one := c.MiddleOwner()
+	switch {
+	case !one:
+		return "the middle shared"
+	case p.Rally == nil:
+		return "the middle " + owner.String() + "'s"
+	}
+	return "the middle " + p.Rally.NameOf(owner) + "'s"
 }
 
 // openDisc draws the largest open disc with its size; nothing if all is covered.

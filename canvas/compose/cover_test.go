@@ -66,7 +66,7 @@ func TestCoverRecorded(t *testing.T) {
 		"cover.disc": "stroke #16232a 1.4 dash 6.0 dash 4.0 M 170.5,497.5 C 170.5,487.5 162.5,479.5 152.5,479.5" +
 			" C 142.5,479.5 134.5,487.5 134.5,497.5 C 134.5,507.5 142.5,515.5 152.5,515.5 C 162.5,515.5 170.5,507.5 170.5,497.5 Z",
 		"cover.disc.text":        `text 152.5,500.7 size 9.0 "open 3 ft 7 in" #16232a`,
-		"cover.text":             `text 150.0,588.2 size 9.0 "near: 80 % in time, 39 % forehand" #16232a`,
+		"cover.text":             `text 150.0,588.2 size 9.0 "80 % in time, 39 % forehand, the middle near1's" #16232a`,
 		"cover.margin.-200.text": `text 152.5,316.1 size 9.0 "-0.2 s" #16232a`,
 	} {
 		if got := recordedAs(s, id); got != want {
