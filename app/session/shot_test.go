@@ -3,9 +3,12 @@ package session
 import (
 	"testing"
 
+	"homeside/assets"
 	"homeside/model/court"
+	"homeside/model/game"
 	"homeside/model/lesson"
 	"homeside/model/lesson/lessontest"
+	"homeside/model/lessonfile"
 )
 
 // What a word means is changed as one step and taken back as one.
@@ -32,17 +35,40 @@ func TestDefine(t *testing.T) {
 	}
 }
 
-// A four-shot play resolved with all its findings.
+// fourShots is the first play of a lesson with a fourth shot, by the team whose turn it is.
+func fourShots(l lesson.Lesson, aim court.Point) lesson.Lesson {
+	p := l.Plays[0]
+	third := p.Shots[len(p.Shots)-1]
+	fourth := lesson.Shot{By: game.PlayerOf(third.By.Team().Other(), 2), Aim: aim, Intent: lesson.Apex(6)}
+	p.Shots = append(p.Shots[:len(p.Shots):len(p.Shots)], fourth)
+	return l.WithPlay(0, p)
+}
+
+// A four-shot play resolved with all its findings, as at every paint of a drag:
+// the built-in one, and one in wind with a shot that is said by its speed, for
+// which both arcs are searched.
 func BenchmarkFindings(b *testing.B) {
-	l := lessontest.Long(1)
-	third := l.Plays[0].Shots[2]
-	fourth := lesson.Shot{By: third.By.Partner() ^ 2, Aim: court.Pt(3, 15), Intent: lesson.Apex(6)}
-	l.Plays[0].Shots = append(l.Plays[0].Shots, fourth)
-	s := New(l, "", nil)
-	s.PreviewShot(0, func(shot lesson.Shot) lesson.Shot { return shot })
-	draft := s.Lesson()
-	for b.Loop() {
-		s.Preview(draft)
-		s.Findings()
+	data, err := assets.Lessons.Open(assets.FirstLesson)
+	if err != nil {
+		b.Fatal(err)
+	}
+	defer data.Close()
+	usual, err := lessonfile.Read(data)
+	if err != nil {
+		b.Fatal(err)
+	}
+	for _, c := range []struct {
+		name   string
+		lesson lesson.Lesson
+	}{{"usual", fourShots(usual, court.Pt(3, -15))}, {"wind", fourShots(lessontest.Long(1), court.Pt(3, 15))}} {
+		b.Run(c.name, func(b *testing.B) {
+			s := New(c.lesson, "", nil)
+			for b.Loop() {
+				s.Preview(c.lesson)
+				if s.Findings(); s.Problem() != nil {
+					b.Fatal(s.Problem())
+				}
+			}
+		})
 	}
 }

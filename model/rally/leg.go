@@ -68,7 +68,7 @@ func (l *Leg) fit(fastest movement.Profile, arrival units.Seconds) {
 }
 
 // Push is the first step, or the first push of a chair.
-func (l Leg) Push() units.Seconds { return l.From + l.Turning }
+func (l *Leg) Push() units.Seconds { return l.From + l.Turning }
 
 // Late is how much later than drawn the player gets there; 0 on time.
 func (l Leg) Late() units.Seconds { return max(-l.Margin, 0) }
@@ -101,7 +101,7 @@ func (l Leg) toPush(way units.Degrees) units.Degrees {
 
 // share is how much of the way is done at time t and how fast; a player who
 // turns on the spot does it in minimum-jerk time.
-func (l Leg) share(t units.Seconds) (float64, units.MetresPerSecond) {
+func (l *Leg) share(t units.Seconds) (float64, units.MetresPerSecond) {
 	if l.Run.Distance == 0 {
 		if t >= l.To {
 			return 1, 0
@@ -113,7 +113,7 @@ func (l Leg) share(t units.Seconds) (float64, units.MetresPerSecond) {
 }
 
 // at is where the player is at time t of the leg, who stands once it is done.
-func (l Leg) at(t units.Seconds) Pose {
+func (l *Leg) at(t units.Seconds) Pose {
 	s, v := l.share(t)
 	if t > l.To {
 		v = 0
@@ -122,7 +122,7 @@ func (l Leg) at(t units.Seconds) Pose {
 }
 
 // direction is where the player is going at time t; false for one who stays.
-func (l Leg) direction(t units.Seconds) (units.Degrees, bool) {
+func (l *Leg) direction(t units.Seconds) (units.Degrees, bool) {
 	s, _ := l.share(t)
 	return heading(l.Way, s)
 }
