@@ -10,6 +10,7 @@ import (
 	"fyne.io/fyne/v2/widget"
 
 	"homeside/app/panel"
+	"homeside/words"
 )
 
 // chooser is a dialog with a gallery: Enter takes what is chosen, Escape closes.
@@ -47,7 +48,7 @@ func (c *chooser) show(title string, content fyne.CanvasObject, g *panel.Gallery
 		}
 	}
 	g.OnCancel = func() { c.close(nil) }
-	cancel := widget.NewButton("Cancel", g.OnCancel)
+	cancel := widget.NewButton(words.T("Cancel"), g.OnCancel)
 	c.dialog = dialog.NewCustomWithoutButtons(title, container.NewStack(c.pulse(named), container.NewPadded(content)), c.editor.win)
 	c.dialog.SetButtons(append(append([]fyne.CanvasObject{cancel}, others...), c.take))
 	c.dialog.Show()

@@ -5,6 +5,7 @@ import (
 	"fyne.io/fyne/v2/dialog"
 
 	"homeside/app/panel"
+	"homeside/words"
 )
 
 // askCompare lets a play be picked that is shown beside the present one, on one clock.
@@ -21,7 +22,7 @@ func (e *Editor) askCompare() {
 		e.say("Dashed and hollow: play " + panel.PlayName(e.session, i) + ".")
 		e.trace.say("comparing: %s", e.tell.Text())
 	}, func() { d.Hide() })
-	d = dialog.NewCustom("Compare with another play", "Cancel", list.List, e.win)
+	d = dialog.NewCustom("Compare with another play", words.T("Cancel"), list.List, e.win)
 	d.Resize(fyne.NewSize(480, 560))
 	d.Show()
 	e.win.Canvas().Focus(list.List)

@@ -19,6 +19,7 @@ import (
 	"homeside/canvas/compose"
 	"homeside/export"
 	"homeside/export/formats"
+	"homeside/words"
 )
 
 // sizes to choose from, by what they are for.
@@ -136,7 +137,7 @@ type progress struct {
 
 func (e *Editor) showProgress(name string, cancel func()) *progress {
 	p := &progress{bar: widget.NewProgressBar()}
-	p.dialog = dialog.NewCustomWithoutButtons("Exporting "+name, container.NewVBox(p.bar, widget.NewButton("Cancel", cancel)), e.win)
+	p.dialog = dialog.NewCustomWithoutButtons("Exporting "+name, container.NewVBox(p.bar, widget.NewButton(words.T("Cancel"), cancel)), e.win)
 	p.dialog.Resize(fyne.NewSize(420, 140))
 	p.dialog.Show()
 	return p

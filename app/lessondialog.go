@@ -12,7 +12,7 @@ import (
 func (e *Editor) askLesson() {
 	e.session.Cancel()
 	form := panel.NewLessonForm(e.session.Lesson())
-	d := dialog.NewCustomConfirm("The lesson", "Use", "Cancel", form.Box, func(ok bool) {
+	d := dialog.NewCustomConfirm("The lesson", "Use", words.T("Cancel"), form.Box, func(ok bool) {
 		if !ok {
 			return
 		}

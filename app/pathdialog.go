@@ -8,6 +8,7 @@ import (
 	"fyne.io/fyne/v2/dialog"
 	"fyne.io/fyne/v2/storage"
 	"fyne.io/fyne/v2/widget"
+	"homeside/words"
 )
 
 // pathDialog asks for a file's path in a field that can be typed into, with a
@@ -41,7 +42,7 @@ func askWith(win fyne.Window, title, confirm, path string, extra fyne.CanvasObje
 	if extra != nil {
 		box.Add(extra)
 	}
-	d.dialog = dialog.NewCustomConfirm(title, confirm, "Cancel", box, d.close, win)
+	d.dialog = dialog.NewCustomConfirm(title, confirm, words.T("Cancel"), box, d.close, win)
 	d.dialog.Resize(fyne.NewSize(640, 220))
 	d.dialog.Show()
 	win.Canvas().Focus(d.path)

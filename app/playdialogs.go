@@ -8,6 +8,7 @@ import (
 	"homeside/model/edit"
 	"homeside/model/game"
 	"homeside/model/lesson"
+	"homeside/words"
 )
 
 // askRenamePlay asks for the title of the play shown.
@@ -26,7 +27,7 @@ func (e *Editor) askRenamePlay() {
 			e.session.RenamePlay(string(r[:min(len(r), lesson.MaxTitle)]))
 		}
 	}
-	d = dialog.NewCustomConfirm("Title of the play", "Rename", "Cancel", widget.NewForm(widget.NewFormItem("Title", title)), done, e.win)
+	d = dialog.NewCustomConfirm("Title of the play", "Rename", words.T("Cancel"), widget.NewForm(widget.NewFormItem("Title", title)), done, e.win)
 	title.cancel = func() { d.Hide() }
 	title.OnSubmitted = func(string) { done(true) }
 	d.Resize(fyne.NewSize(560, 160))

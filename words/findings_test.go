@@ -26,7 +26,7 @@ func TestEveryFindingHasWords(t *testing.T) {
 		}
 	}
 	for _, k := range finding.RuleKinds {
-		for in := range languages {
+		for in := range Language(languages) {
 			if ruleSentences[k.ID][in] == "" {
 				t.Errorf("%s has no words in language %d", k.ID, in)
 			}
@@ -41,7 +41,7 @@ func TestEveryFindingHasWords(t *testing.T) {
 func TestLanguagesTellTheSame(t *testing.T) {
 	names := regexp.MustCompile(`\{[a-z]+\}`)
 	for id, w := range ruleSentences {
-		for in := range languages {
+		for in := range Language(languages) {
 			for _, name := range names.FindAllString(w[English], -1) {
 				if !strings.Contains(w[in], name) {
 					t.Errorf("%s in language %d does not tell %s", id, in, name)
@@ -96,7 +96,7 @@ func TestEveryArgumentHasWords(t *testing.T) {
 	values = append(values, court.Near, court.Far, court.Right, court.Left, finding.Foot, finding.RearWheel, finding.Shot(0), finding.Shot(8),
 		units.Feet(1), units.Seconds(1), units.MetresPerSecond(1), game.Call{}, game.Near1, 11, "as it is")
 	for _, v := range values {
-		for in := range languages {
+		for in := range Language(languages) {
 			if said(v, lesson.Lesson{}, in) == "" {
 				t.Errorf("said(%T %v) has no words in language %d", v, v, in)
 			}

@@ -65,7 +65,7 @@ func TestLegSentencesInEveryLanguage(t *testing.T) {
 		if finding.KindOf(id).Severity != finding.New(id, 0, court.Point{}).Severity || (w.lack == "") != (w.less[English] == "") {
 			t.Errorf("%s: %+v, want a kind, and a second sentence just where a figure may lack", id, w)
 		}
-		for in := range languages {
+		for in := range Language(languages) {
 			for _, name := range names.FindAllString(w.all[English], -1) {
 				if !strings.Contains(w.all[in], name) {
 					t.Errorf("%s in language %d does not tell %s", id, in, name)

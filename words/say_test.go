@@ -1,0 +1,151 @@
+package words
+
+import (
+	"go/ast"
+	"go/parser"
+	"go/token"
+	"io/fs"
+	"path/filepath"
+	"regexp"
+	"slices"
+	"strconv"
+	"strings"
+	"testing"
+)
+
+// Every text given to T anywhere in the program has a Spanish one with the same
+// verbs.
+func TestEveryTextIsTranslated(t *testing.T) {
+	said := textsGivenToT(t, "..")
+	if len(said) == 0 {
+		t.Fatal("no text is given to T: the test reads the wrong folder")
+	}
+	for text, where := range said {
+		es, ok := spanish()[text]
+		if !ok {
+			t.Errorf("%s: %q has no Spanish", where, text)
+			continue
+		}
+		if got, want := verbs(es), verbs(text); !slices.Equal(got, want) {
+			t.Errorf("%s: %q has the verbs %v, in Spanish %v", where, text, want, got)
+		}
+	}
+}
+
+// No text is translated twice: the later one would win unseen.
+func TestNoTextIsTranslatedTwice(t *testing.T) {
+	seen := map[string]bool{}
+	for _, c := range spanishCatalogues {
+		for text := range c {
+			if seen[text] {
+				t.Errorf("%q is translated in two tables", text)
+			}
+			seen[text] = true
+		}
+	}
+}
+
+func TestLanguageOf(t *testing.T) {
+	for _, c := range []struct {
+		tag  string
+		want Language
+		ok   bool
+	}{{"en", English, true}, {"es", Spanish, true}, {"es-MX", Spanish, true}, {"es_ES.UTF-8", Spanish, true}, {"ES", Spanish, true},
+		{"", English, false}, {"C", English, false}, {"est", English, false}, {"fr", English, false}} {
+		if got, ok := LanguageOf(c.tag); got != c.want || ok != c.ok {
+			t.Errorf("LanguageOf(%q) = %v, %v, want %v, %v", c.tag, got, ok, c.want, c.ok)
+		}
+	}
+}
+
+// T says the Spanish text with its verbs filled in, and the English one again
+// after.
+func TestSaysTheLanguageSpoken(t *testing.T) {
+	Speak(Spanish)
+	got := T("Cancel")
+	Speak(English)
+	if got != "Cancelar" || T("Cancel") != "Cancel" {
+		t.Errorf("T(Cancel) = %q, then %q, want Cancelar, then Cancel", got, T("Cancel"))
+	}
+	if got := T("no such text %d", 3); got != "no such text 3" {
+		t.Errorf("T of a text without translation = %q", got)
+	}
+}
+
+var verb = regexp.MustCompile(`%(?:\[(\d+)\])?[-+# 0]*\d*(?:\.\d+)?([a-zA-Z])`)
+
+// verbs are a text's verbs in the order of their arguments.
+func verbs(text string) []string {
+	var out []string
+	next := 1
+	for _, m := range verb.FindAllStringSubmatch(strings.ReplaceAll(text, "%%", ""), -1) {
+		if m[1] != "" {
+			next, _ = strconv.Atoi(m[1]) // digits by the expression
+		}
+		out = append(out, strconv.Itoa(next)+m[2])
+		next++
+	}
+	slices.Sort(out)
+	return slices.Compact(out)
+}
+
+// textsGivenToT are the constant texts given to T in the sources below a folder,
+// with the place of one use of each. A text that is no constant is an error.
+func textsGivenToT(t *testing.T, root string) map[string]string {
+	t.Helper()
+	said := map[string]string{}
+	files := token.NewFileSet()
+	err := filepath.WalkDir(root, func(path string, d fs.DirEntry, err error) error {
+		if err != nil || d.IsDir() || !strings.HasSuffix(path, ".go") || strings.HasSuffix(path, "_test.go") {
+			return err
+		}
+		f, err := parser.ParseFile(files, path, nil, parser.SkipObjectResolution)
+		if err != nil {
+			return err
+		}
+		ast.Inspect(f, func(n ast.Node) bool {
+			call, ok := n.(*ast.CallExpr)
+			if !ok || !isT(call.Fun, f.Name.Name) || len(call.Args) == 0 {
+				return true
+			}
+			text, ok := constant(call.Args[0])
+			where := files.Position(call.Pos()).String()
+			if !ok {
+				t.Errorf("%s: the text given to T is not a constant", where)
+			}
+			said[text] = where
+			return true
+		})
+		return nil
+	})
+	if err != nil {
+		t.Fatalf("reading the sources: %v", err)
+	}
+	return said
+}
+
+// isT tells whether a call is of this package's T.
+func isT(fun ast.Expr, pkg string) bool {
+	switch f := fun.(type) {
+	case *ast.Ident:
+		return pkg == "words" && f.Name == "T"
+	case *ast.SelectorExpr:
+		x, ok := f.X.(*ast.Ident)
+		return ok && x.Name == "words" && f.Sel.Name == "T"
+	}
+	return false
+}
+
+// constant is a literal or several added.
+func constant(e ast.Expr) (string, bool) {
+	switch e := e.(type) {
+	case *ast.BasicLit:
+		s, err := strconv.Unquote(e.Value)
+		return s, err == nil
+	case *ast.BinaryExpr:
+		a, okA := constant(e.X)
+		b, okB := constant(e.Y)
+		return a + b, okA && okB
+	}
+	return "", false
+}
