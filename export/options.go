@@ -18,6 +18,7 @@ type Options struct {
 	At            *units.Seconds        // the moment of a still; nil means the start
 	From, To      *units.Seconds        // the stretch of a clip; nil means the play's own ends
 	FullColour    bool                  // an AVI has a colour sample for every pixel, not for every four
+	Ground        Ground                // what the picture stands on; the zero Ground is the scene's own
 	Progress      func(done, total int) // called after every frame; nil means nobody asks
 }
 

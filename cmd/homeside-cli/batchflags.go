@@ -155,9 +155,15 @@ func (f exportFlags) fitAny(c *cobra.Command, fs []formats.Format) error {
 			}
 		}
 	}
+	if f.full && !slices.ContainsFunc(fs, func(g formats.Format) bool { return g.Full }) {
+		return fmt.Errorf("--full-colour is for AVI clips, and there are none among the files")
+	}
 	for _, g := range fs {
 		if g.Clip && f.fps > g.MaxFPS {
 			return fmt.Errorf("--fps %d: %s has at most %d", f.fps, g.Ext, g.MaxFPS)
+		}
+		if strings.EqualFold(f.ground, "clear") && !g.Clear {
+			return fmt.Errorf("--background clear: %w", &export.ClearError{Of: g.Ext})
 		}
 	}
 	return nil

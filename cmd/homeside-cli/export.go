@@ -17,6 +17,8 @@ import (
 // exportFlags are the flags of the export command as they are typed.
 type exportFlags struct {
 	out, size, view string
+	ground          string
+	full            bool
 	play            playChoice
 	fps             int
 	at, from, to    float64
@@ -51,6 +53,8 @@ func exportCommand() *cobra.Command {
 	fl.IntVar(&f.fps, "fps", 0, "frames a second of a clip (25 if not given)")
 	fl.Float64Var(&f.speed, "speed", 1, "speed of a clip, 0.5 for half speed")
 	fl.StringVar(&f.view, "view", "upright", "upright or lying")
+	fl.StringVar(&f.ground, "background", "paper", "paper, clear (transparent), green, blue, magenta or a colour such as #00B140")
+	fl.BoolVar(&f.full, "full-colour", false, "a colour sample for every pixel of an AVI, not for every four")
 	f.batch.add(fl)
 	if err := c.MarkFlagRequired("out"); err != nil {
 		panic(err) // the flag is defined above
@@ -123,6 +127,9 @@ func (f exportFlags) fit(c *cobra.Command) error {
 			return fmt.Errorf("--%s: %s is %s, which has no such thing", name, f.out, kind)
 		}
 	}
+	if f.full && !format.Full {
+		return fmt.Errorf("--full-colour: %s has no such choice", f.out)
+	}
 	return nil
 }
 
@@ -131,7 +138,7 @@ func (f exportFlags) options(c *cobra.Command) (*export.Options, error) {
 	if given("fps") && f.fps < 1 {
 		return nil, fmt.Errorf("--fps %d: want at least 1", f.fps)
 	}
-	o := &export.Options{FPS: f.fps, Speed: f.speed}
+	o := &export.Options{FPS: f.fps, Speed: f.speed, FullColour: f.full}
 	if given("speed") && f.speed <= 0 {
 		return nil, fmt.Errorf("--speed %v: want more than 0", f.speed)
 	}
@@ -141,10 +148,10 @@ func (f exportFlags) options(c *cobra.Command) (*export.Options, error) {
 			*at = &v
 		}
 	}
-	if !given("size") {
-		return o, nil
-	}
 	var err error
+	if o.Ground, err = export.ParseGround(f.ground); err != nil || !given("size") {
+		return o, err
+	}
 	o.Width, o.Height, err = parseSize(f.size)
 	return o, err
 }

@@ -192,6 +192,33 @@ func TestExportStills(t *testing.T) {
 	}
 }
 
+// The ground is the paper, nothing at all, or the colour that is asked for; the
+// court on it stays.
+func TestExportGround(t *testing.T) {
+	for ground, want := range map[string]color.NRGBA{
+		"paper": look.Daylight.Paper, "clear": {}, "green": {0, 0xB1, 0x40, 255}, "#102030": {0x10, 0x20, 0x30, 255},
+	} {
+		img := readPNG(t, exported(t, "x.png", "--size", "180x320", "--background", ground))
+		if got := color.NRGBAModel.Convert(img.At(2, 318)); got != want {
+			t.Errorf("--background %s: the corner is %v, want %v", ground, got, want)
+		}
+		if got := color.NRGBAModel.Convert(img.At(40, 158)); got == want {
+			t.Errorf("--background %s: the court is %v as well", ground, got)
+		}
+	}
+}
+
+// An AVI has a quarter of the colour samples, or all if they are asked for;
+// ffprobe says which.
+func TestExportFullColour(t *testing.T) {
+	for args, want := range map[string]string{"": "yuvj420p", "--full-colour": "yuvj444p"} {
+		path := exported(t, "x.avi", append(strings.Fields(args), "--size", "64x64", "--to", "-1")...)
+		if got := exporttest.PixelFormat(t, path); got != want {
+			t.Errorf("export x.avi %s has pixels of %s, want %s", args, got, want)
+		}
+	}
+}
+
 func TestExportDefaultSize(t *testing.T) {
 	if got := readPNG(t, exported(t, "x.png")).Bounds().Size(); got != image.Pt(720, 1280) {
 		t.Errorf("without --size the picture is %v, want 720 x 1280", got)
@@ -241,6 +268,11 @@ func TestExportRefuses(t *testing.T) {
 		"--out x.png --size 8x100":          "width 8 px is outside the 16 to 8192 px",
 		"--out x.gif --size 100x5000":       "height 5000 px is outside",
 		"--out x.png --view sideways":       `--view "sideways": want upright or lying`,
+		"--out x.png --background pink":     `background "pink": want paper, clear, green, blue, magenta or a colour such as #00B140`,
+		"--out x.png --background #12345":   `background "#12345": want`,
+		"--out x.avi --background clear":    "an AVI cannot be transparent: choose .png",
+		"--out x.gif --background clear":    "a GIF cannot be transparent: choose .png",
+		"--out x.gif --full-colour":         "--full-colour: x.gif has no such choice",
 		"--out x.png extra":                 "accepts 1 arg(s), received 2",
 		"--out missing/x.png":               "save missing/x.png: there is no folder missing",
 		"--out folder.png":                  "save folder.png: this is a folder, not a file",

@@ -17,7 +17,7 @@ In words a play is captions (.vtt for WebVTT, .srt), chapters of a clip
 times are those of a clip of the same --from, --to and --speed.`
 
 // pictureFlags mean nothing for a play in words.
-var pictureFlags = []string{"at", "size", "fps", "view"}
+var pictureFlags = []string{"at", "size", "fps", "view", "background", "full-colour"}
 
 func textEndings() string {
 	all := make([]string, len(formats.Texts))

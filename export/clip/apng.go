@@ -6,16 +6,15 @@ import (
 	"image"
 	"io"
 
-	"homeside/canvas"
 	"homeside/canvas/raster"
 	"homeside/export"
 )
 
 // WriteAPNG writes a stretch of a play as an animated PNG that repeats for ever:
-// all colours exactly, the background as transparent as the scene's, and of
+// all colours exactly, the ground as transparent as was asked for, and of
 // every frame the rectangle that changed. o may be nil.
 func WriteAPNG(ctx context.Context, w io.Writer, src export.Source, o *export.Options) error {
-	f, err := filmOn(func(s *canvas.Scene) *canvas.Scene { return s }, src, o, "an APNG", export.MaxFPS)
+	f, err := clearFilm(src, o, "an APNG", export.MaxFPS)
 	if err != nil {
 		return err
 	}

@@ -7,7 +7,6 @@ import (
 	"os"
 	"testing"
 
-	"homeside/canvas"
 	"homeside/export"
 	"homeside/export/exporttest"
 )
@@ -34,7 +33,7 @@ func TestAPNGIsTransparent(t *testing.T) {
 	t.Parallel()
 	src := exporttest.Play{To: 2, Transparent: true}
 	o := export.Options{Width: 90, Height: 160, FPS: 10}
-	f, err := filmOn(func(s *canvas.Scene) *canvas.Scene { return s }, src, &o, "an APNG", export.MaxFPS)
+	f, err := clearFilm(src, &o, "an APNG", export.MaxFPS)
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -18,14 +18,23 @@ type film struct {
 	base  *image.RGBA // the static layer; read only
 }
 
-// newFilm is a film on white paper, for formats that know no transparency.
+// newFilm is a film for formats that know no transparency: what is transparent
+// in the scene stands on white paper.
 func newFilm(src export.Source, o *export.Options, format string, maxFPS int) (*film, error) {
+	if o != nil && o.Ground.Clear {
+		return nil, &export.ClearError{Of: format}
+	}
 	return filmOn(opaque, src, o, format, maxFPS)
 }
 
-// filmOn checks the options against the play and the bounds of a format; ground
+// clearFilm is a film for formats that can be transparent.
+func clearFilm(src export.Source, o *export.Options, format string, maxFPS int) (*film, error) {
+	return filmOn(func(s *canvas.Scene) *canvas.Scene { return s }, src, o, format, maxFPS)
+}
+
+// filmOn checks the options against the play and the bounds of a format; paper
 // is what becomes of the static layer.
-func filmOn(ground func(*canvas.Scene) *canvas.Scene, src export.Source, o *export.Options, format string, maxFPS int) (*film, error) {
+func filmOn(paper func(*canvas.Scene) *canvas.Scene, src export.Source, o *export.Options, format string, maxFPS int) (*film, error) {
 	c, err := o.Checked()
 	if err != nil {
 		return nil, err
@@ -42,7 +51,7 @@ func filmOn(ground func(*canvas.Scene) *canvas.Scene, src export.Source, o *expo
 	if err != nil {
 		return nil, err
 	}
-	return &film{src, c, times, raster.Scene(ground(src.Static(c.Width, c.Height)))}, nil
+	return &film{src, c, times, raster.Scene(paper(c.Ground.Under(src.Static(c.Width, c.Height))))}, nil
 }
 
 // opaque is s on white paper.

@@ -55,6 +55,13 @@ func Probe(t testing.TB, path string) Clip {
 	return Clip{s.Codec, found.Format.Name, s.Width, s.Height, frames, duration, len(s.Tags)}
 }
 
+// PixelFormat is how FFmpeg calls the samples of a clip, such as yuv420p.
+func PixelFormat(t testing.TB, path string) string {
+	t.Helper()
+	out := run(t, "ffprobe", "-v", "error", "-select_streams", "v", "-of", "csv=p=0", "-show_entries", "stream=pix_fmt", path)
+	return strings.TrimRight(strings.TrimSpace(string(out)), ",")
+}
+
 // lengthOf is the sum of the times that frames are shown, in seconds.
 func lengthOf(t testing.TB, path string) string {
 	t.Helper()

@@ -18,18 +18,20 @@ type Format struct {
 	Ext    string       // of file names, lower case with its dot
 	Clip   bool         // a stretch of a play; a still otherwise
 	MaxFPS int          // of a clip
+	Clear  bool         // can be transparent
+	Full   bool         // has a choice between all colour samples and a quarter of them
 	Needs  func() error // what this machine lacks for it, in words; nil needs nothing
 	Write  func(ctx context.Context, w io.Writer, src export.Source, o *export.Options) error
 }
 
 // All are the formats in the order of menus: stills, then clips.
 var All = []Format{
-	{Name: "PNG picture", Ext: ".png", Write: still.WritePNG},
-	{Name: "SVG picture", Ext: ".svg", Write: still.WriteSVG},
-	{Name: "PDF page", Ext: ".pdf", Write: still.WritePDF},
+	{Name: "PNG picture", Ext: ".png", Clear: true, Write: still.WritePNG},
+	{Name: "SVG picture", Ext: ".svg", Clear: true, Write: still.WriteSVG},
+	{Name: "PDF page", Ext: ".pdf", Clear: true, Write: still.WritePDF},
 	{Name: "GIF clip", Ext: ".gif", Clip: true, MaxFPS: clip.GIFMaxFPS, Write: clip.WriteGIF},
-	{Name: "AVI clip", Ext: ".avi", Clip: true, MaxFPS: export.MaxFPS, Write: clip.WriteAVI},
-	{Name: "animated PNG", Ext: ".apng", Clip: true, MaxFPS: export.MaxFPS, Write: clip.WriteAPNG},
+	{Name: "AVI clip", Ext: ".avi", Clip: true, MaxFPS: export.MaxFPS, Full: true, Write: clip.WriteAVI},
+	{Name: "animated PNG", Ext: ".apng", Clip: true, MaxFPS: export.MaxFPS, Clear: true, Write: clip.WriteAPNG},
 	{Name: "MP4 clip (needs ffmpeg)", Ext: ".mp4", Clip: true, MaxFPS: export.MaxFPS, Needs: clip.FindFFmpeg, Write: clip.WriteMP4},
 }
 

@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"context"
 	"errors"
+	"io"
 	"os"
 	"path/filepath"
 	"strings"
@@ -61,6 +62,24 @@ func TestAllAreWhole(t *testing.T) {
 		}
 		if (frames == 10) != f.Clip {
 			t.Errorf("%s has %d frames, and Clip is %v", f.Name, frames, f.Clip)
+		}
+	}
+}
+
+// A format that says it can be transparent is; any other refuses and names all
+// that can.
+func TestClear(t *testing.T) {
+	clear := small()
+	clear.Ground.Clear = true
+	said := (&export.ClearError{}).Error()
+	for _, f := range All {
+		err := f.Write(context.Background(), io.Discard, play, clear)
+		var refused *export.ClearError
+		if errors.As(err, &refused) == f.Clear {
+			t.Errorf("%s on a clear ground: error %v, and Clear is %v", f.Ext, err, f.Clear)
+		}
+		if strings.Contains(said, " "+f.Ext) != f.Clear {
+			t.Errorf("%q names %s, and its Clear is %v", said, f.Ext, f.Clear)
 		}
 	}
 }

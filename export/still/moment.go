@@ -28,7 +28,7 @@ func momentOf(ctx context.Context, src export.Source, o *export.Options) (moment
 	if err != nil {
 		return moment{}, err
 	}
-	return moment{c, src.Static(c.Width, c.Height), src.Moving(c.Width, c.Height, t)}, nil
+	return moment{c, c.Ground.Under(src.Static(c.Width, c.Height)), src.Moving(c.Width, c.Height, t)}, nil
 }
 
 func (m moment) draw(s canvas.Surface) {
