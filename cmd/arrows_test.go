@@ -50,6 +50,7 @@ var arrows = []arrow{
 	{"export/still", []string{"model/units", "canvas", "canvas/look", "canvas/raster", "export"}},
 	{"export/clip", []string{"model/units", "canvas", "canvas/raster", "export"}},
 	{"export/captions", []string{"model/...", "words", "export"}},
+	{"export/sound", []string{"model/...", "export"}},
 	{"export/formats", []string{"export", "export/..."}},
 	{"app/session", []string{"model/...", "words"}},
 	{"app/gesture", []string{"model/...", "app/session", "words"}},

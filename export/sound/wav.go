@@ -1,0 +1,108 @@
+package sound
+
+import (
+	"bytes"
+	"encoding/binary"
+	"fmt"
+	"io"
+	"math"
+
+	"homeside/export"
+	"homeside/model/units"
+)
+
+// Rate is the samples a second of a cue track: what video is made with.
+const Rate = 48_000
+
+// A beep's shape: it is full after rise and has died away after length.
+// The rise keeps it from clicking.
+const (
+	rise   units.Seconds = 0.001
+	length units.Seconds = 0.09
+	loud                 = 0.3 // of full scale, so that three at once do not clip
+)
+
+// WriteWAV writes a play's beeps as a mono 16-bit WAV (Microsoft and IBM,
+// Multimedia Programming Interface and Data Specifications 1.0, 1991) that lasts
+// as long as the clip of the same options. Pitches do not follow the speed.
+func WriteWAV(w io.Writer, p Play, o *export.Options) error {
+	c, err := o.Checked()
+	if err != nil {
+		return err
+	}
+	from, to, err := c.Stretch(p)
+	if err != nil {
+		return err
+	}
+	beeps := make([]Beep, 0, len(p.Beeps))
+	for _, b := range p.Beeps {
+		if b.At >= from && b.At <= to {
+			beeps = append(beeps, Beep{units.Seconds(float64(b.At-from) / c.Speed), b.Kind})
+		}
+	}
+	return Write(w, beeps, units.Seconds(float64(to-from)/c.Speed))
+}
+
+// MaxLength is the longest track: longer ones are a mistake, not a clip.
+const MaxLength units.Seconds = 3600
+
+// Write writes beeps as a WAV; their times count from its start. Beeps that
+// begin outside are left out, one that the end cuts is cut.
+func Write(w io.Writer, beeps []Beep, lasts units.Seconds) error {
+	if !(lasts >= 0 && lasts <= MaxLength) {
+		return fmt.Errorf("a track of %v s: between 0 and %v s are possible", lasts, MaxLength)
+	}
+	samples := Samples(beeps, lasts)
+	var b bytes.Buffer
+	b.Write(header(len(samples)))
+	// A bytes.Buffer takes whatever it is given.
+	_ = binary.Write(&b, binary.LittleEndian, samples)
+	_, err := w.Write(b.Bytes())
+	return err
+}
+
+// Samples are beeps at Rate. The limits of Write apply.
+func Samples(beeps []Beep, lasts units.Seconds) []int16 {
+	sum := make([]float64, int(math.Round(float64(lasts)*Rate)))
+	for _, b := range beeps {
+		ring(sum, b)
+	}
+	out := make([]int16, len(sum))
+	for i, v := range sum {
+		out[i] = int16(math.Round(max(min(v, 1), -1) * math.MaxInt16))
+	}
+	return out
+}
+
+// ring adds a beep.
+func ring(sum []float64, b Beep) {
+	start := int(math.Round(float64(b.At) * Rate))
+	if start < 0 {
+		return
+	}
+	for i := start; i < min(start+int(length*Rate), len(sum)); i++ {
+		t := float64(i-start) / Rate
+		sum[i] += loud * envelope(units.Seconds(t)) * math.Sin(2*math.Pi*b.Kind.Pitch()*t)
+	}
+}
+
+// envelope is how loud a beep is t after its start, at most 1.
+func envelope(t units.Seconds) float64 {
+	left := float64(1 - t/length)
+	return min(float64(t/rise), 1) * left * left
+}
+
+// header is all of a WAV before its samples.
+func header(samples int) []byte {
+	const bytesEach = 2
+	size := uint32(samples * bytesEach) // MaxLength keeps it below 2^32
+	var b bytes.Buffer
+	for _, field := range []any{
+		[4]byte{'R', 'I', 'F', 'F'}, 36 + size, [4]byte{'W', 'A', 'V', 'E'},
+		[4]byte{'f', 'm', 't', ' '}, uint32(16), uint16(1), uint16(1), uint32(Rate), uint32(Rate * bytesEach), uint16(bytesEach), uint16(8 * bytesEach),
+		[4]byte{'d', 'a', 't', 'a'}, size,
+	} {
+		_ = binary.Write(&b, binary.LittleEndian, field) // as in Write
+	}
+	return b.Bytes()
+}
