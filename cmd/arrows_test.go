@@ -51,7 +51,7 @@ var arrows = []arrow{
 	{"export/clip", []string{"model/units", "canvas", "canvas/raster", "export"}},
 	{"export/captions", []string{"model/...", "words", "export"}},
 	{"export/sound", []string{"model/...", "export"}},
-	{"export/formats", []string{"export", "export/..."}},
+	{"export/formats", []string{"model/...", "export", "export/..."}},
 	{"app/session", []string{"model/...", "words"}},
 	{"app/gesture", []string{"model/...", "app/session", "words"}},
 	{"app", []string{"model/...", "canvas", "canvas/...", "export", "export/...", "assets", "words", "app/..."}},

@@ -6,17 +6,17 @@ import (
 
 	"github.com/spf13/cobra"
 
-	"homeside/export/captions"
 	"homeside/export/formats"
 )
 
 const textHelp = `
 
 In words a play is captions (.vtt for WebVTT, .srt), chapters of a clip
-(.chapters.vtt) or a script for a voice-over (.txt), one play at a time. Their
-times are those of a clip of the same --from, --to and --speed.`
+(.chapters.vtt) or a script for a voice-over (.txt); as sound it is a cue track
+with a beep for every contact, bounce and arrival (.wav), one play at a time.
+Their times are those of a clip of the same --from, --to and --speed.`
 
-// pictureFlags mean nothing for a play in words.
+// pictureFlags mean nothing for a play in words or beeps.
 var pictureFlags = []string{"at", "size", "fps", "view", "background", "full-colour"}
 
 func textEndings() string {
@@ -31,14 +31,14 @@ func textEndings() string {
 // flags make.
 func exportText(c *cobra.Command, path string, f exportFlags, t formats.Text) error {
 	if f.isBatch(c) {
-		return fmt.Errorf("--play all and --format write pictures and clips: %s holds words, of one play at a time", f.out)
+		return fmt.Errorf("--play all and --format write pictures and clips: %s holds words or beeps, of one play at a time", f.out)
 	}
 	if err := f.alone(c); err != nil {
 		return err
 	}
 	for _, name := range pictureFlags {
 		if c.Flags().Changed(name) {
-			return fmt.Errorf("--%s: %s holds words, which have no such thing", name, f.out)
+			return fmt.Errorf("--%s: %s holds words or beeps, which have no such thing", name, f.out)
 		}
 	}
 	o, err := f.options(c)
@@ -49,5 +49,5 @@ func exportText(c *cobra.Command, path string, f exportFlags, t formats.Text) er
 	if err != nil {
 		return err
 	}
-	return formats.SaveText(c.Context(), f.out, t, captions.Of(l, r), o)
+	return formats.SaveText(c.Context(), f.out, t, formats.Tell(l, r), o)
 }

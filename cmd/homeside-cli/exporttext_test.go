@@ -70,12 +70,12 @@ func TestExportTextRefuses(t *testing.T) {
 	path := lessonFile(t, spokenDrill())
 	t.Chdir(t.TempDir())
 	for line, want := range map[string]string{
-		"--out x.vtt --size 100x100":  "--size: x.vtt holds words, which have no such thing",
-		"--out x.srt --fps 10":        "--fps: x.srt holds words",
-		"--out x.txt --at 1":          "--at: x.txt holds words",
+		"--out x.vtt --size 100x100":  "--size: x.vtt holds words or beeps, which have no such thing",
+		"--out x.srt --fps 10":        "--fps: x.srt holds words or beeps",
+		"--out x.txt --at 1":          "--at: x.txt holds words or beeps",
 		"--out x.vtt --view lying":    "--view: x.vtt holds words",
-		"--out x.vtt --play all":      "x.vtt holds words, of one play at a time",
-		"--out x.vtt --format gif":    "x.vtt holds words, of one play at a time",
+		"--out x.vtt --play all":      "x.vtt holds words or beeps, of one play at a time",
+		"--out x.vtt --format gif":    "x.vtt holds words or beeps, of one play at a time",
 		"--out x.vtt --resume":        "--resume is for several files at once",
 		"--out x.srt --play 4":        path + ": --play 4: the lesson has 3 plays",
 		"--out x.srt --speed 0":       "--speed 0: want more than 0",
@@ -85,7 +85,7 @@ func TestExportTextRefuses(t *testing.T) {
 		"--out x.vtt --from NaN":      "from NaN s is outside",
 		"--out missing/x.vtt":         "save missing/x.vtt: there is no folder missing",
 		"--out x.ass":                 "x.ass: no format is called .ass; there are .png",
-		"--out x.vt":                  "; in words: .chapters.vtt, .vtt, .srt, .txt",
+		"--out x.vt":                  "; in words: .chapters.vtt, .vtt, .srt, .txt, .wav",
 	} {
 		args := append([]string{"export", path}, strings.Fields(line)...)
 		out, errs, code := cli(args...)

@@ -8,22 +8,41 @@ import (
 
 	"homeside/export"
 	"homeside/export/captions"
+	"homeside/export/sound"
+	"homeside/model/lesson"
+	"homeside/model/rally"
 )
 
-// Text is one kind of file that holds a play in words. It is made from the
-// rally's words, where a Format is made from its scenes.
+// Told is a play as it is said and heard.
+type Told struct {
+	Words captions.Play
+	Beeps sound.Play
+}
+
+// Tell is a play of a lesson in words and beeps; r is the play solved.
+func Tell(l lesson.Lesson, r *rally.Rally) Told { return Told{captions.Of(l, r), sound.Of(r)} }
+
+// Text is one kind of file that holds a play in words or beeps, in a clip's
+// times. It is made from the rally, where a Format is made from its scenes.
 type Text struct {
 	Name  string // for people
 	Ext   string // of file names, lower case with its dot
-	Write func(w io.Writer, p captions.Play, o *export.Options) error
+	Write func(w io.Writer, p Told, o *export.Options) error
 }
 
-// Texts are the formats of words. Of two endings that both fit the first counts.
+// Texts are the formats of words and beeps. Of two endings that both fit the
+// first counts.
 var Texts = []Text{
-	{Name: "chapters (WebVTT)", Ext: ".chapters.vtt", Write: captions.WriteChapters},
-	{Name: "captions (WebVTT)", Ext: ".vtt", Write: captions.WriteWebVTT},
-	{Name: "captions (SRT)", Ext: ".srt", Write: captions.WriteSRT},
-	{Name: "script for a voice-over", Ext: ".txt", Write: captions.WriteScript},
+	{Name: "chapters (WebVTT)", Ext: ".chapters.vtt", Write: said(captions.WriteChapters)},
+	{Name: "captions (WebVTT)", Ext: ".vtt", Write: said(captions.WriteWebVTT)},
+	{Name: "captions (SRT)", Ext: ".srt", Write: said(captions.WriteSRT)},
+	{Name: "script for a voice-over", Ext: ".txt", Write: said(captions.WriteScript)},
+	{Name: "cue track (WAV)", Ext: ".wav", Write: func(w io.Writer, p Told, o *export.Options) error { return sound.WriteWAV(w, p.Beeps, o) }},
+}
+
+// said is a writer of words alone.
+func said(write func(io.Writer, captions.Play, *export.Options) error) func(io.Writer, Told, *export.Options) error {
+	return func(w io.Writer, p Told, o *export.Options) error { return write(w, p.Words, o) }
 }
 
 // TextByPath is the text that a file name's ending asks for, in any case; false
@@ -38,7 +57,7 @@ func TextByPath(path string) (Text, bool) {
 	return Text{}, false
 }
 
-// SaveText writes a play in words, as a whole or not at all.
-func SaveText(ctx context.Context, path string, t Text, p captions.Play, o *export.Options) error {
+// SaveText writes a play in words or beeps, as a whole or not at all.
+func SaveText(ctx context.Context, path string, t Text, p Told, o *export.Options) error {
 	return export.Save(ctx, path, func(w io.Writer) error { return t.Write(w, p, o) })
 }

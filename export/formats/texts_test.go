@@ -11,12 +11,16 @@ import (
 	"homeside/export"
 	"homeside/export/captions"
 	"homeside/export/exporttest"
+	"homeside/export/sound"
 )
 
-var spoken = captions.Play{
-	Title: "one", To: 2,
-	Cues:     []captions.Line{{From: 0.5, To: 1, Text: "a < b", Spoken: true}},
-	Chapters: []captions.Line{{To: 2, Text: "all"}},
+var spoken = Told{
+	Words: captions.Play{
+		Title: "one", To: 2,
+		Cues:     []captions.Line{{From: 0.5, To: 1, Text: "a < b", Spoken: true}},
+		Chapters: []captions.Line{{To: 2, Text: "all"}},
+	},
+	Beeps: sound.Play{To: 2, Beeps: []sound.Beep{{At: 1, Kind: sound.Contact}}},
 }
 
 func TestTextByPath(t *testing.T) {
@@ -55,6 +59,18 @@ func TestSaveText(t *testing.T) {
 		if err := errors.Join(err, err2); err != nil || string(got) != want {
 			t.Errorf("SaveText %s: %q, %v, want %q", ext, got, err, want)
 		}
+	}
+}
+
+// A cue track lasts as long as the clip: 2 s at half speed are 4 s of 48,000
+// samples of 2 bytes after a header of 44 bytes.
+func TestSaveSound(t *testing.T) {
+	path := filepath.Join(t.TempDir(), "x.wav")
+	f, _ := TextByPath(path)
+	err := SaveText(context.Background(), path, f, spoken, &export.Options{Speed: 0.5})
+	got, err2 := os.ReadFile(path)
+	if err := errors.Join(err, err2); err != nil || len(got) != 44+4*48_000*2 || string(got[:4]) != "RIFF" {
+		t.Errorf("SaveText .wav: %d bytes, %v, want %d", len(got), err, 44+4*48_000*2)
 	}
 }
 

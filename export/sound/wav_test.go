@@ -158,7 +158,6 @@ func TestLastsAsTheClip(t *testing.T) {
 	}
 }
 
-
 // Three beeps at once do not reach the ends of the scale.
 func TestDoesNotClip(t *testing.T) {
 	beeps := []Beep{{0.1, Contact}, {0.1, Bounce}, {0.1, Arrival}}
