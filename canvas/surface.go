@@ -43,6 +43,11 @@ type PxText struct {
 	Colour color.NRGBA
 }
 
+// Start is where a text of a width in pixels begins.
+func (t PxText) Start(width float64) float64 {
+	return t.At.X - width*[...]float64{Centre: 0.5, Start: 0, Finish: 1}[t.Align]
+}
+
 // Draw draws the shapes of a scene in the order of their panels and layers.
 // The background is the surface's own business.
 func Draw(s Surface, scene *Scene) {

@@ -47,7 +47,8 @@ var arrows = []arrow{
 	{"canvas/compose", []string{"model/...", "canvas", "canvas/look", "words"}},
 	{"export", []string{"model/units", "canvas"}},
 	{"export/exporttest", []string{"model/units", "model/court", "canvas", "canvas/look", "export"}}, // for tests
-	{"export/still", []string{"model/units", "canvas", "canvas/look", "canvas/raster", "export"}},
+	{"export/pdf", []string{"canvas", "canvas/look"}},
+	{"export/still", []string{"model/units", "canvas", "canvas/look", "canvas/raster", "export", "export/pdf"}},
 	{"export/clip", []string{"model/units", "canvas", "canvas/raster", "export"}},
 	{"export/captions", []string{"model/...", "words", "export"}},
 	{"export/sound", []string{"model/...", "export"}},
@@ -68,7 +69,7 @@ var withoutFyne = []string{"model", "canvas", "export", "app/session", "app/gest
 // able to give up waiting for ffmpeg, a PDF carries a fixed date.
 var (
 	withoutClock = []string{"model", "canvas", "export", "app/session", "app/gesture", "words"}
-	withTime     = []string{"export/clip", "export/still"}
+	withTime     = []string{"export/clip", "export/pdf"}
 )
 
 const (

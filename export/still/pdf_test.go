@@ -55,30 +55,6 @@ func TestPDFText(t *testing.T) {
 	}
 }
 
-// Letters that stand as the font has them are one piece; kerned and missing ones
-// and marks without a width begin another.
-func TestPieces(t *testing.T) {
-	for text, want := range map[string][]string{
-		"serve": {"serve"}, "AVA": {"A", "V", "A"}, "a→b": {"a", "→", "b"}, "e\u0301te": {"e\u0301", "te"}, "→→": {"→", "→"},
-	} {
-		line, _ := look.Glyphs(text, false)
-		for i, w := range want {
-			n := piece(line)
-			got := ""
-			for _, g := range line[:n] {
-				got += string(g.Rune)
-			}
-			if line = line[n:]; got != w {
-				t.Errorf("%q: piece %d is %q, want %q", text, i, got, w)
-				break
-			}
-		}
-		if len(line) != 0 {
-			t.Errorf("%q: %d letters are left after %q", text, len(line), want)
-		}
-	}
-}
-
 // Titles come back as they went in, signs beyond the first plane, brackets and
 // line ends in their codes included.
 func TestPDFTitle(t *testing.T) {

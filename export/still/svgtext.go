@@ -20,7 +20,7 @@ func (s *svg) Text(info canvas.Info, t canvas.PxText) {
 	line, width := look.Glyphs(t.Text, t.Bold)
 	scale := t.Size / look.Em
 	fmt.Fprintf(&s.body, `<g%s%s transform="translate(%s %s) scale(%s)">`, s.labels.of(spoken(info.Label, t.Text)), paint("fill", t.Colour),
-		decimal(start(t, width), 2), decimal(t.At.Y, 2), decimal(scale, 6))
+		decimal(t.Start(width*t.Size/look.Em), 2), decimal(t.At.Y, 2), decimal(scale, 6))
 	for _, g := range line {
 		id, err := s.glyphs.id(g.Index, t.Bold)
 		switch {
@@ -31,12 +31,6 @@ func (s *svg) Text(info canvas.Info, t canvas.PxText) {
 		}
 	}
 	s.body.WriteString("</g>\n")
-}
-
-// start is where a text of a width in Em-ths of the em begins, in pixels.
-func start(t canvas.PxText, width float64) float64 {
-	width *= t.Size / look.Em
-	return t.At.X - width*[...]float64{canvas.Centre: 0.5, canvas.Start: 0, canvas.Finish: 1}[t.Align]
 }
 
 // spoken is what to read out for a text: its label, and its words if the label

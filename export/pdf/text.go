@@ -1,4 +1,4 @@
-package still
+package pdf
 
 import (
 	"encoding/binary"
@@ -23,10 +23,10 @@ func fontStyle(bold bool) string {
 // pieces, each where the screen has it.
 func (p *page) Text(_ canvas.Info, t canvas.PxText) {
 	line, width := look.Glyphs(t.Text, t.Bold)
-	at := canvas.Px{X: start(t, width), Y: t.At.Y}
+	at := canvas.Px{X: t.Start(width * t.Size / look.Em), Y: t.At.Y}
 	p.fill(t.Colour)
-	p.pdf.SetTextColor(int(t.Colour.R), int(t.Colour.G), int(t.Colour.B))
-	p.pdf.SetFont(fontFamily, fontStyle(t.Bold), t.Size*pointsPerPx)
+	p.doc.pdf.SetTextColor(int(t.Colour.R), int(t.Colour.G), int(t.Colour.B))
+	p.doc.pdf.SetFont(fontFamily, fontStyle(t.Bold), t.Size*p.scale)
 	for len(line) > 0 {
 		n := piece(line)
 		p.piece(line[:n], canvas.Px{X: at.X + line[0].X*t.Size/look.Em, Y: at.Y}, t)
@@ -51,6 +51,7 @@ func piece(line []look.Glyph) int {
 
 func (p *page) piece(glyphs []look.Glyph, at canvas.Px, t canvas.PxText) {
 	if lacking(glyphs[0]) {
+		p.doc.lacking[glyphs[0].Rune] = true
 		p.box(at, t)
 		return
 	}
@@ -58,25 +59,25 @@ func (p *page) piece(glyphs []look.Glyph, at canvas.Px, t canvas.PxText) {
 	for i, g := range glyphs {
 		letters[i] = g.Rune
 	}
-	to := points(at)
-	p.pdf.Text(to.X, to.Y, string(letters))
+	to := p.points(at)
+	p.doc.pdf.Text(to.X, to.Y, string(letters))
 }
 
 // box draws the fonts' own box for a letter that they lack, which fpdf leaves out.
 func (p *page) box(at canvas.Px, t canvas.PxText) {
 	outline, err := look.GlyphOutline(0, t.Bold)
-	if err != nil && p.err == nil {
-		p.err = err
+	if err != nil && p.doc.err == nil {
+		p.doc.err = err
 	}
 	p.outline(placed(outline, at, t.Size/look.Em))
-	p.pdf.DrawPath("F")
+	p.doc.pdf.DrawPath("F")
 }
 
 // placed is a glyph's outline at a place in pixels; the box has straight sides.
 func placed(outline sfnt.Segments, at canvas.Px, scale float64) []canvas.PxStep {
 	steps := make([]canvas.PxStep, len(outline))
 	for i, s := range outline {
-		to := canvas.Px{X: at.X + em(s.Args[0].X)*scale, Y: at.Y + em(s.Args[0].Y)*scale}
+		to := canvas.Px{X: at.X + float64(s.Args[0].X)/64*scale, Y: at.Y + float64(s.Args[0].Y)/64*scale}
 		steps[i] = canvas.PxStep{Op: canvas.Line, P: [3]canvas.Px{to}}
 		if s.Op == sfnt.SegmentOpMoveTo {
 			steps[i].Op = canvas.Move
