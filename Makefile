@@ -11,7 +11,8 @@ BUILTIN := assets/lessons/left-hand-middle.json
 # Debian packages and what they are for.
 BUILD_PACKAGES := gcc libc6-dev pkg-config libgl-dev libxcursor-dev libxrandr-dev libxinerama-dev libxi-dev libxxf86vm-dev
 RUN_PACKAGES   := libgl1 libx11-6 libxcursor1 libxrandr2 libxinerama1 libxi6
-TEST_PACKAGES  := xvfb xdotool openbox x11-utils ffmpeg librsvg2-bin poppler-utils
+CHECK_PACKAGES := ffmpeg librsvg2-bin poppler-utils libxml2-utils chromium
+TEST_PACKAGES  := xvfb xdotool openbox x11-utils $(CHECK_PACKAGES)
 
 # The checker's version is pinned, so that a new one does not fail old code.
 STATICCHECK := honnef.co/go/tools/cmd/staticcheck@v0.8.2
@@ -53,7 +54,7 @@ packages-build:
 	@scripts/packages.sh "to build the editor and to open its window" $(BUILD_PACKAGES) $(RUN_PACKAGES)
 
 packages-check:
-	@scripts/packages.sh "to read exported pictures (SVG, PDF) and clips back in the tests" ffmpeg librsvg2-bin poppler-utils
+	@scripts/packages.sh "to read exported pictures, clips and pages back in the tests" $(CHECK_PACKAGES)
 
 packages-test:
 	@scripts/packages.sh "to test a real window and read exported pictures and clips back" $(TEST_PACKAGES)

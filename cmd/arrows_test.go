@@ -66,10 +66,11 @@ var arrows = []arrow{
 var withoutFyne = []string{"model", "canvas", "export", "app/session", "app/gesture", "assets", "words", "cmd/homeside-cli"}
 
 // What has no clock, and what of it may import time all the same: a clip must be
-// able to give up waiting for ffmpeg, a PDF carries a fixed date.
+// able to give up waiting for ffmpeg, a PDF carries a fixed date, a test gives up
+// waiting for a browser.
 var (
 	withoutClock = []string{"model", "canvas", "export", "app/session", "app/gesture", "words"}
-	withTime     = []string{"export/clip", "export/pdf"}
+	withTime     = []string{"export/clip", "export/pdf", "export/exporttest"}
 )
 
 const (
