@@ -25,7 +25,9 @@ type Options struct {
 // Editor is the window and what it shows.
 type Editor struct {
 	win     fyne.Window
-	session *session.Session
+	session *session.Session // the lesson shown
+	desk    *session.Desk    // all that are open
+	tabs    *panel.Tabs
 	court   *courtview.View
 	strip   *rallystrip.Strip
 	plays   *panel.Plays
@@ -57,6 +59,8 @@ type Editor struct {
 func New(a fyne.App, o Options) *Editor {
 	e := &Editor{win: a.NewWindow("Homeside"), trace: NewTrace(o.Trace), shown: -1}
 	e.session = session.New(o.Lesson, o.Path, func() { e.changed() })
+	e.desk = session.NewDesk(e.session)
+	e.tabs = panel.NewTabs(e.desk, e.showLesson, e.closeLesson)
 	e.court = courtview.New(e.session, courtview.Events{Status: e.say, Painted: e.paintedRevision})
 	e.strip = rallystrip.New(e.session)
 	e.plays = panel.NewPlays(e.session, e.key)
@@ -73,7 +77,7 @@ func New(a fyne.App, o Options) *Editor {
 	e.clock = newFrameClock(e.session)
 	e.plan = e.newMatchPlan()
 	e.editing = container.NewStack(e.content())
-	e.win.SetContent(container.NewStack(e.editing, e.plan.Box))
+	e.win.SetContent(container.NewBorder(e.tabs.Box, nil, nil, nil, container.NewStack(e.editing, e.plan.Box)))
 	e.win.SetMainMenu(e.menu())
 	e.win.Canvas().SetOnTypedKey(e.key)
 	e.win.SetCloseIntercept(e.quit)
@@ -147,14 +151,12 @@ func (e *Editor) traceStep() {
 
 // title names the lesson and marks one that differs from its file.
 func (e *Editor) title() {
-	name := e.session.Lesson().Title
-	if name == "" {
-		name = "Untitled lesson"
-	}
+	name := panel.LessonTitle(e.session.Lesson().Title)
 	if e.session.Modified() {
 		name = "• " + name
 	}
 	e.win.SetTitle(name + " - Homeside")
+	e.tabs.Refresh()
 }
 
 // say shows a line below the court; while there is nothing to say the caution

@@ -12,58 +12,68 @@ import (
 	"homeside/export"
 	"homeside/model/lesson"
 	"homeside/model/lessonfile"
+	"homeside/words"
 )
 
 // lessonExt ends the names of lesson files.
 const lessonExt = ".json"
 
-// askOpen asks for a lesson to open; unsaved changes are asked about first.
+// askOpen asks for a lesson to open beside those that are open.
 func (e *Editor) askOpen() {
-	e.unlessModified("Open another lesson?", func() {
-		askFile(e.win, "Open a lesson", "Open", e.suggestedPath(), e.open)
-		e.trace.say("asking Open a lesson")
-	})
+	askFile(e.win, words.T("Open a lesson"), words.T("Open"), e.suggestedPath(), e.open)
+	e.trace.say("asking Open a lesson")
 }
 
-// open shows the lesson of a file. The one shown stays if it cannot be read.
+// open shows the lesson of a file. Those that are open stay as they are.
 func (e *Editor) open(path string) {
-	l, err := lessonfile.Open(path)
-	if err != nil {
-		e.fail(err, "The lesson you had open is still here, unchanged.")
+	if i, ok := e.desk.Find(path); ok {
+		e.showLesson(i)
 		return
 	}
-	e.session.Load(l, path)
+	l, err := lessonfile.Open(path)
+	if err != nil {
+		e.fail(err, words.T("The lessons you had open are still here, unchanged."))
+		return
+	}
+	e.openLesson(l, path)
 	e.trace.say("opened %s", path)
 }
 
-func (e *Editor) save() {
+func (e *Editor) save() { e.saveThen(func() {}) }
+
+// saveThen saves the lesson shown, asking for a file where it has none, and goes
+// on when it is there.
+func (e *Editor) saveThen(goOn func()) {
 	if e.session.Path() == "" {
-		e.askSaveAs()
+		e.askSaveAsThen(goOn)
 		return
 	}
-	e.saveTo(e.session.Path())
+	e.saveTo(e.session.Path(), goOn)
 }
 
-func (e *Editor) askSaveAs() {
-	e.askPath("Save the lesson", "Save", e.suggestedPath(), nil, func(path string) {
+func (e *Editor) askSaveAs() { e.askSaveAsThen(func() {}) }
+
+func (e *Editor) askSaveAsThen(goOn func()) {
+	e.askPath(words.T("Save the lesson"), words.T("Save"), e.suggestedPath(), nil, func(path string) {
 		if filepath.Ext(path) == "" {
 			path += lessonExt
 		}
-		e.unlessExists(path, e.session.Path(), func() { e.saveTo(path) })
+		e.unlessExists(path, e.session.Path(), func() { e.saveTo(path, goOn) })
 	})
 }
 
 // saveTo writes the lesson, whole or not at all.
-func (e *Editor) saveTo(path string) {
+func (e *Editor) saveTo(path string, goOn func()) {
 	e.session.Cancel()
 	if err := writeLesson(path, e.session.Lesson()); err != nil {
-		e.fail(err, "Your lesson is still open here; save it under another name or in another folder.")
+		e.fail(err, words.T("Your lesson is still open here; save it under another name or in another folder."))
 		return
 	}
 	e.session.Saved(path)
 	e.title()
-	e.say("Saved " + path)
+	e.say(words.T("Saved %s", path))
 	e.trace.say("saved %s", path)
+	goOn()
 }
 
 // askPath shows a path dialog over the window.
@@ -95,19 +105,6 @@ func fileName(title string) string {
 	return strings.Join(words, "-")
 }
 
-// unlessModified goes on at once or, when there are unsaved changes, after a yes.
-func (e *Editor) unlessModified(question string, goOn func()) {
-	if !e.session.Modified() {
-		goOn()
-		return
-	}
-	dialog.ShowConfirm(question, "The lesson has changes that are not saved. They will be lost.", func(yes bool) {
-		if yes {
-			goOn()
-		}
-	}, e.win)
-}
-
 // unlessExists goes on at once or, when a file other than own would be replaced, after a yes.
 func (e *Editor) unlessExists(path, own string, goOn func()) {
 	if path == own || !exists(path) {
@@ -119,13 +116,6 @@ func (e *Editor) unlessExists(path, own string, goOn func()) {
 			goOn()
 		}
 	}, e.win)
-}
-
-func (e *Editor) quit() {
-	e.unlessModified("Close Homeside?", func() {
-		e.trace.say("closed")
-		e.win.Close()
-	})
 }
 
 func (e *Editor) fail(err error, kept string) {

@@ -9,6 +9,7 @@ import (
 	"homeside/app/courtview"
 	"homeside/canvas"
 	"homeside/model/cover"
+	"homeside/words"
 )
 
 // menu is the main menu.
@@ -30,6 +31,10 @@ func (e *Editor) fileMenu() *fyne.Menu {
 		e.item("Open…", e.askOpen, ctrl(fyne.KeyO)),
 		e.item("Save", e.save, ctrl(fyne.KeyS)),
 		e.item("Save as…", e.askSaveAs, ctrlShift(fyne.KeyS)),
+		e.item(words.T("Close this lesson"), func() { e.closeLesson(e.desk.Shown()) }, ctrl(fyne.KeyW)),
+		fyne.NewMenuItemSeparator(),
+		e.item(words.T("Next lesson"), func() { e.stepLesson(1) }, ctrl(fyne.KeyPageDown)),
+		e.item(words.T("Previous lesson"), func() { e.stepLesson(-1) }, ctrl(fyne.KeyPageUp)),
 		fyne.NewMenuItemSeparator(),
 		e.item("Export…", e.askExport, ctrl(fyne.KeyE)),
 		fyne.NewMenuItemSeparator(),

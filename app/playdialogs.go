@@ -37,12 +37,11 @@ func (e *Editor) askRenamePlay() {
 
 // newLesson shows a lesson with one ordinary play and nobody's names.
 func (e *Editor) newLesson() {
-	e.unlessModified("Start a new lesson?", func() {
-		l := lesson.Lesson{Title: "New lesson", Plays: []lesson.Play{edit.OrdinaryPlay()}}
-		for i, id := range game.Players {
-			l = l.WithPlayer(id, lesson.Player{Name: "Player " + string(rune('A'+i)), Initials: string(rune('A' + i))})
-		}
-		e.session.Load(l, "")
-		e.trace.say("new lesson")
-	})
+	l := lesson.Lesson{Title: words.T("New lesson"), Plays: []lesson.Play{edit.OrdinaryPlay()}}
+	for i, id := range game.Players {
+		letter := string(rune('A' + i))
+		l = l.WithPlayer(id, lesson.Player{Name: words.T("Player %s", letter), Initials: letter})
+	}
+	e.openLesson(l, "")
+	e.trace.say("new lesson")
 }

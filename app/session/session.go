@@ -10,6 +10,7 @@ import (
 
 // Session is an editing session. Use New.
 type Session struct {
+	shared
 	history edit.History
 	draft   *lesson.Lesson // of a gesture under way
 	path    string         // of the lesson's file, empty if it has none
@@ -17,7 +18,6 @@ type Session struct {
 	play    int
 	now     units.Seconds
 	playing bool
-	speed   float64
 	walk    walk // through the match
 	checked checked
 	compare compare       // with another play
@@ -27,8 +27,14 @@ type Session struct {
 	pointed   bool          // at the selected player, while now is pointedAt
 	pointedAt units.Seconds // see pointed
 
-	solved   *rally.Rally // of the present lesson and play; nil after a change
-	problem  error
+	solved  *rally.Rally // of the present lesson and play; nil after a change
+	problem error
+}
+
+// shared is what stays when another lesson is shown; all else of a session
+// belongs to its lesson.
+type shared struct {
+	speed    float64
 	revision int
 	changed  func()
 }
@@ -38,7 +44,7 @@ func New(l lesson.Lesson, path string, changed func()) *Session {
 	if changed == nil {
 		changed = func() {}
 	}
-	s := &Session{speed: 1, changed: changed}
+	s := &Session{shared: shared{speed: 1, changed: changed}}
 	s.load(l, path)
 	return s
 }

@@ -30,6 +30,10 @@ func Begin(l lesson.Lesson) History {
 	return History{present: first, saved: first}
 }
 
+// BeginUnsaved is a history that starts with a lesson that is in no file yet:
+// it is modified until it is saved.
+func BeginUnsaved(l lesson.Lesson) History { return History{present: &step{lesson: l}} }
+
 // Lesson is the present state.
 func (h History) Lesson() lesson.Lesson {
 	if h.present == nil {
@@ -37,6 +41,13 @@ func (h History) Lesson() lesson.Lesson {
 	}
 	return h.present.lesson
 }
+
+// State is one of a history's states: equal to itself after undo and redo, to no
+// other, whatever the lesson holds.
+type State struct{ of *step }
+
+// State is the present one.
+func (h History) State() State { return State{h.present} }
 
 // Do is the history with one more step. What had been undone is forgotten.
 func (h History) Do(name string, l lesson.Lesson) History {
