@@ -37,6 +37,7 @@ var arrows = []arrow{
 	{"model/formation", []string{"model/units", "model/court", "model/game", "model/flight", "model/movement", "model/lesson", "model/rally", "model/finding"}},
 	{"model/plan", []string{"model/units", "model/court", "model/game", "model/flight", "model/movement", "model/lesson", "model/rally", "model/finding", "model/rules", "model/cover", "model/advice", "model/formation"}},
 	{"model/signal", []string{"model/units", "model/court", "model/game", "model/lesson"}},
+	{"model/drill", []string{"model/units", "model/court", "model/game", "model/lesson"}},
 	{"assets", nil},
 	{"words", []string{"model/..."}},
 	{"canvas", []string{"model/units", "model/court"}},
