@@ -5,6 +5,7 @@ import (
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
+	"fyne.io/fyne/v2/layout"
 	"fyne.io/fyne/v2/widget"
 
 	"homeside/app/courtview"
@@ -61,8 +62,8 @@ func New(a fyne.App, o Options) *Editor {
 	e.session = session.New(o.Lesson, o.Path, func() { e.changed() })
 	e.desk = session.NewDesk(e.session)
 	e.tabs = panel.NewTabs(e.desk, e.showLesson, e.closeLesson)
-	e.court = courtview.New(e.session, courtview.Events{Status: e.say, Painted: e.paintedRevision})
-	e.strip = rallystrip.New(e.session)
+	e.court = courtview.New(e.session, courtview.Events{Status: e.say, Painted: e.paintedRevision, Key: e.key})
+	e.strip = rallystrip.New(e.session, e.key)
 	e.plays = panel.NewPlays(e.session, e.key)
 	e.score = panel.NewScore(e.session)
 	e.shot = panel.NewShot(e.session)
@@ -93,17 +94,26 @@ func (e *Editor) Show() { e.win.Show() }
 func (e *Editor) Window() fyne.Window { return e.win }
 
 // content lays the parts out: the score first, the plays beside the court, the
-// rally strip under both.
+// rally strip under both, the cards on the right. The Tab key goes through them
+// in this order.
 func (e *Editor) content() fyne.CanvasObject {
 	bar := container.NewBorder(nil, nil, e.bar.box, nil, e.status)
 	under := container.NewBorder(bar, nil, nil, nil, e.strip)
-	right := container.NewHSplit(e.court, e.side())
-	right.Offset = 0.72
 	write := widget.NewButton("New play from the score…", e.guard(e.askNewPlay))
-	middle := container.NewHSplit(container.NewBorder(nil, write, nil, nil, e.plays.List), right)
-	middle.Offset = 0.19
-	return container.NewBorder(e.score.Box, under, nil, nil, middle)
+	plays := container.New(layout.NewBorderLayout(nil, write, nil, nil), e.plays.List, write)
+	middle := container.NewHSplit(plays, e.court)
+	middle.Offset = playsShare
+	left := container.New(layout.NewBorderLayout(nil, under, nil, nil), middle, under)
+	all := container.NewHSplit(left, e.side())
+	all.Offset = leftShare
+	return container.New(layout.NewBorderLayout(e.score.Box, nil, nil, nil), e.score.Box, all)
 }
+
+// Shares of the window's width: what is left of the cards, and of that the plays.
+const (
+	leftShare  = 0.78
+	playsShare = 0.245
+)
 
 // changed shows the session as it is now. While a play runs only the pictures
 // change; words and lists follow when the lesson or the play does.

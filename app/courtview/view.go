@@ -10,6 +10,7 @@ import (
 	"fyne.io/fyne/v2/widget"
 
 	"homeside/app/gesture"
+	"homeside/app/ring"
 	"homeside/app/session"
 	"homeside/canvas"
 	"homeside/canvas/compose"
@@ -35,6 +36,7 @@ type View struct {
 	widget.BaseWidget
 	session *session.Session
 	raster  *fynecanvas.Raster
+	ring    *ring.Ring
 	events  Events
 
 	turn    canvas.Turn
@@ -51,6 +53,7 @@ type View struct {
 type Events struct {
 	Status  func(text string) // what the hand is doing, "" when it rests
 	Painted func(revision int)
+	Key     func(*fyne.KeyEvent) // a key that the view has no use for
 }
 
 // key is everything the static layer depends on.
@@ -76,14 +79,16 @@ var (
 
 // New is a view of a session.
 func New(s *session.Session, e Events) *View {
-	v := &View{session: s, events: e}
+	v := &View{session: s, events: e, ring: ring.New()}
 	v.raster = fynecanvas.NewRaster(v.paint)
 	v.ExtendBaseWidget(v)
 	return v
 }
 
 // CreateRenderer implements fyne.Widget.
-func (v *View) CreateRenderer() fyne.WidgetRenderer { return widget.NewSimpleRenderer(v.raster) }
+func (v *View) CreateRenderer() fyne.WidgetRenderer {
+	return widget.NewSimpleRenderer(v.ring.Over(v.raster))
+}
 
 // MinSize implements fyne.Widget.
 func (v *View) MinSize() fyne.Size { return fyne.NewSize(220, 200) }
@@ -191,6 +196,7 @@ func (v *View) toCourt(p fyne.Position) court.Point { return v.layout.Court.ToCo
 
 // MouseDown implements desktop.Mouseable: it takes hold of a player.
 func (v *View) MouseDown(e *desktop.MouseEvent) {
+	ring.Take(v)
 	if v.frames == nil || e.Button != desktop.MouseButtonPrimary {
 		return
 	}

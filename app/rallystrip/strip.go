@@ -8,6 +8,7 @@ import (
 	"fyne.io/fyne/v2/driver/desktop"
 	"fyne.io/fyne/v2/widget"
 
+	"homeside/app/ring"
 	"homeside/app/session"
 	"homeside/canvas/compose"
 	"homeside/canvas/raster"
@@ -23,6 +24,8 @@ type Strip struct {
 	widget.BaseWidget
 	session *session.Session
 	raster  *fynecanvas.Raster
+	ring    *ring.Ring
+	keys    func(*fyne.KeyEvent) // takes what the strip has no use for
 
 	noMargins bool
 	scene     compose.Strip
@@ -41,16 +44,18 @@ var (
 	_ fyne.Draggable    = (*Strip)(nil)
 )
 
-// New is the strip of a session.
-func New(s *session.Session) *Strip {
-	v := &Strip{session: s}
+// New is the strip of a session; keys takes the keys that it has no use for.
+func New(s *session.Session, keys func(*fyne.KeyEvent)) *Strip {
+	v := &Strip{session: s, ring: ring.New(), keys: keys}
 	v.raster = fynecanvas.NewRaster(v.paint)
 	v.ExtendBaseWidget(v)
 	return v
 }
 
 // CreateRenderer implements fyne.Widget.
-func (v *Strip) CreateRenderer() fyne.WidgetRenderer { return widget.NewSimpleRenderer(v.raster) }
+func (v *Strip) CreateRenderer() fyne.WidgetRenderer {
+	return widget.NewSimpleRenderer(v.ring.Over(v.raster))
+}
 
 // MinSize implements fyne.Widget.
 func (v *Strip) MinSize() fyne.Size { return fyne.NewSize(300, 116) }
@@ -110,7 +115,10 @@ func (v *Strip) seek(p fyne.Position) {
 }
 
 // MouseDown implements desktop.Mouseable.
-func (v *Strip) MouseDown(e *desktop.MouseEvent) { v.seek(e.Position) }
+func (v *Strip) MouseDown(e *desktop.MouseEvent) {
+	ring.Take(v)
+	v.seek(e.Position)
+}
 
 // MouseUp implements desktop.Mouseable.
 func (v *Strip) MouseUp(*desktop.MouseEvent) {}

@@ -1,0 +1,21 @@
+package courtview
+
+import "fyne.io/fyne/v2"
+
+var _ fyne.Focusable = (*View)(nil)
+
+// FocusGained implements fyne.Focusable.
+func (v *View) FocusGained() { v.ring.Show(true) }
+
+// FocusLost implements fyne.Focusable.
+func (v *View) FocusLost() { v.ring.Show(false) }
+
+// TypedRune implements fyne.Focusable.
+func (v *View) TypedRune(rune) {}
+
+// TypedKey implements fyne.Focusable.
+func (v *View) TypedKey(k *fyne.KeyEvent) {
+	if v.events.Key != nil {
+		v.events.Key(k)
+	}
+}
