@@ -19,6 +19,8 @@ type Lesson struct {
 	Teams      [2]Team    // by court.End: near, far
 	Plays      []Play
 	Match      Match // the game that the plays are of
+	Logo       Logo  // for the reels
+	Reels      []Reel
 }
 
 // Scoring is the format all plays of a lesson are played in.

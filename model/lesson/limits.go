@@ -12,6 +12,11 @@ const (
 	MaxRallies   = 1000 // of a match
 	MaxPoints    = 99   // points that win
 	MaxCall      = 200  // a number of the score
+	MaxReels     = 50
+	MaxTakes     = 100 // per reel
+	MaxSlows     = 50  // per take
+	MaxFreezes   = 50  // per take
+	MaxLoops     = 20  // of a take
 
 	MaxTitle    = 200 // characters, also of a play's title
 	MaxName     = 60
@@ -32,4 +37,10 @@ const (
 	MaxWind       units.MetresPerSecond = 30
 	MaxScatter    units.MetresPerSecond = 5
 	MaxAngle      units.Degrees         = 20
+
+	MaxHold        units.Seconds = 60 // of a card or a freeze
+	MinRate                      = 0.05
+	MaxRate                      = 8
+	MinCameraWidth units.Feet    = 8
+	MaxCameraWidth units.Feet    = 100
 )

@@ -130,6 +130,9 @@ func (c *checker) lesson(l Lesson) {
 	c.count("plays", len(l.Plays), MaxPlays)
 	c.each("plays", len(l.Plays), func(i int) { c.play(l.Plays[i]) })
 	c.in("match", func() { c.match(l.Match) })
+	c.in("logo", func() { c.logo(l.Logo) })
+	c.count("reels", len(l.Reels), MaxReels)
+	c.each("reels", len(l.Reels), func(i int) { c.reel(l.Reels[i]) })
 }
 
 func (c *checker) team(t Team, e court.End) {

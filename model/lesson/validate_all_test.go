@@ -67,6 +67,8 @@ func notCounted(path string) bool {
 		".Vocabulary[6].Intent.Speed", ".Vocabulary[6].Intent.Time", ".Vocabulary[6].Intent.NetClear", // an apex
 		".Plays[0].Shots[1].Meet.Height",                       // met at the top
 		".Plays[0].Marks[1].Tip.X", ".Plays[0].Marks[1].Tip.Y", // a text
+		".Reels[0].Takes[0].Camera.End",                                       // follows a player
+		".Reels[0].Takes[1].Camera.Player", ".Reels[0].Takes[1].Camera.Width", // half the court
 		".Plays[0].Cues[0].Giver", ".Plays[0].Cues[0].Reader", ".Plays[0].Cues[0].Meaning", // a caption
 	} {
 		if p == path {

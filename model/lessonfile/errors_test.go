@@ -38,7 +38,7 @@ var mistakes = []struct {
 	{`"aim": {"x_ft": 2,`, `"aim": {"x": 2,`, `line 11: plays[0].shots[1].aim.x: no such name here: want one of x_ft, y_ft`, nil},
 	{`"tracks": {`, `"tracks": {"near3": [],`, `line 15: plays[0].tracks.near3: no such name here: want one of near1, near2, far1, far2`, nil},
 	{`"title": "Small"`, `"teams": {"near": {"players": {"far1": {}}}}`, `line 4: teams.near.players.far1: no such name here: want one of near1, near2`, nil},
-	{`"title": "Small"`, `"title": "Small", "Ünknown.name": 1`, `line 4: ["Ünknown.name"]: no such name here: want one of format, version, title, notes, scoring, venue, conditions, vocabulary, teams, plays, match`, nil},
+	{`"title": "Small"`, `"title": "Small", "Ünknown.name": 1`, `line 4: ["Ünknown.name"]: no such name here: want one of format, version, title, notes, scoring, venue, conditions, vocabulary, teams, plays, match, logo, reels`, nil},
 	{`"title": "Small",`, "\"title\": \"Small\",\n\"title\": \"Small\",", `line 5: title: "title" stands here twice`, nil},
 	{`"version": 1,`, "\"version\": 1,\n\"version\": 1,", `line 4: version: "version" stands here twice`, nil},
 	{`"time_s": 1.25`, "\"time_s\": 1.25,\n\"by\": \"far1\"", `line 13: plays[0].shots[1].by: "by" stands here twice`, nil},

@@ -23,6 +23,8 @@ type file struct {
 	Teams      teams      `json:"teams,omitzero"`
 	Plays      []play     `json:"plays,omitempty"`
 	Match      match      `json:"match,omitempty"`
+	Logo       logo       `json:"logo,omitempty"`
+	Reels      []reel     `json:"reels,omitempty"`
 }
 
 type scoring struct {

@@ -108,6 +108,8 @@ func TestPageExplainsEveryWord(t *testing.T) {
 	words = append(words, stringsOf([]lesson.Meaning{0, 1, 2})...)
 	words = append(words, stringsOf(lesson.Formations[:])...)
 	words = append(words, stringsOf(lesson.ReturnsTo[:])...)
+	words = append(words, stringsOf(lesson.Cameras[:])...)
+	words = append(words, stringsOf(lesson.Corners[:])...)
 	for _, p := range movement.Presets {
 		words = append(words, p.Key)
 	}

@@ -135,6 +135,8 @@ func (r *reader) lesson(f file) lesson.Lesson {
 	l.Teams[court.Far] = r.team(court.Far, far.Name, far.Starter, far.Players.One, far.Players.Two)
 	l.Plays = each(r, "plays", f.Plays, r.play)
 	r.in("match", func() { l.Match = r.match(f.Match) })
+	l.Logo.PNG = string(f.Logo.PNG)
+	l.Reels = each(r, "reels", f.Reels, r.reel)
 	return l
 }
 

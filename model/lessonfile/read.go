@@ -103,6 +103,10 @@ var bounded = json.JoinUnmarshalers(
 	upTo[keyframe](lesson.MaxKeyframes),
 	upTo[mark](lesson.MaxMarks),
 	upTo[cue](lesson.MaxCues),
+	upTo[reel](lesson.MaxReels),
+	upTo[take](lesson.MaxTakes),
+	upTo[slow](lesson.MaxSlows),
+	upTo[freeze](lesson.MaxFreezes),
 	upTo[rosterPair](roster.MaxPairs),
 )
 

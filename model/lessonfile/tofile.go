@@ -25,6 +25,8 @@ func toFile(l lesson.Lesson) file {
 		},
 		Plays: mapped(l.Plays, toPlay),
 		Match: toMatch(l.Match),
+		Logo:  logo{[]byte(l.Logo.PNG)},
+		Reels: mapped(l.Reels, toReel),
 	}
 }
 

@@ -17,6 +17,8 @@ const (
 	mostKeyframes = 4
 	mostNotes     = 3 // marks, and cues
 	mostRallies   = 5
+	mostReels     = 2
+	mostTakes     = 3
 )
 
 // Lessons gives random lessons that lesson.Validate accepts.
@@ -31,6 +33,8 @@ func Lessons() *rapid.Generator[lesson.Lesson] {
 			Vocabulary: vocabulary(t),
 			Plays:      some(t, 0, mostPlays, play),
 			Match:      match(t),
+			Logo:       logo(t),
+			Reels:      some(t, 0, mostReels, reel),
 		}
 		for i := range l.Teams {
 			l.Teams[i] = team(t)

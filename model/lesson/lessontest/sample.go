@@ -25,6 +25,8 @@ func Sample() lesson.Lesson {
 		},
 		Plays: []lesson.Play{SamplePlay()},
 		Match: sampleMatch(),
+		Logo:  SampleLogo(),
+		Reels: []lesson.Reel{sampleReel()},
 	}
 }
 
