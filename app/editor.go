@@ -12,6 +12,7 @@ import (
 	"homeside/app/panel"
 	"homeside/app/rallystrip"
 	"homeside/app/session"
+	"homeside/app/settings"
 	"homeside/model/lesson"
 	"homeside/words"
 )
@@ -21,33 +22,37 @@ type Options struct {
 	Lesson lesson.Lesson
 	Path   string    // of the lesson's file; empty if it has none
 	Trace  io.Writer // told what the window does; nil means nobody asks
+
+	Settings *settings.Held // from OpenSettings; nil means the usual ones
 }
 
 // Editor is the window and what it shows.
 type Editor struct {
-	win     fyne.Window
-	session *session.Session // the lesson shown
-	desk    *session.Desk    // all that are open
-	tabs    *panel.Tabs
-	court   *courtview.View
-	strip   *rallystrip.Strip
-	plays   *panel.Plays
-	score   *panel.Score
-	shot    *panel.Shot
-	match   *panel.Match
-	checks  *panel.Checks
-	tell    *panel.Tell
-	bought  *panel.Bought
-	player  *panel.Player
-	bar     *playbar
-	status  *widget.Label
-	clock   *frameClock
-	trace   *Trace
-	held    courtview.Snapshot // a cover to compare with
-	shown   int                // the revision the words were made for
-	painted int                // the last revision traced
-	cards   cards
-	turns   [2]*fyne.MenuItem // by canvas.Turn
+	app      fyne.App
+	settings *settings.Held
+	win      fyne.Window
+	session  *session.Session // the lesson shown
+	desk     *session.Desk    // all that are open
+	tabs     *panel.Tabs
+	court    *courtview.View
+	strip    *rallystrip.Strip
+	plays    *panel.Plays
+	score    *panel.Score
+	shot     *panel.Shot
+	match    *panel.Match
+	checks   *panel.Checks
+	tell     *panel.Tell
+	bought   *panel.Bought
+	player   *panel.Player
+	bar      *playbar
+	status   *widget.Label
+	clock    *frameClock
+	trace    *Trace
+	held     courtview.Snapshot // a cover to compare with
+	shown    int                // the revision the words were made for
+	painted  int                // the last revision traced
+	cards    cards
+	turns    [2]*fyne.MenuItem // by canvas.Turn
 
 	undoItem, redoItem *fyne.MenuItem
 	plan               *panel.MatchPlan
@@ -58,8 +63,12 @@ type Editor struct {
 
 // New makes the editor's window; Show it and run the app.
 func New(a fyne.App, o Options) *Editor {
-	e := &Editor{win: a.NewWindow("Homeside"), trace: NewTrace(o.Trace), shown: -1}
+	e := &Editor{app: a, settings: o.Settings, win: a.NewWindow("Homeside"), trace: NewTrace(o.Trace), shown: -1}
+	if e.settings == nil {
+		e.settings = settings.Hold(settings.Settings{})
+	}
 	e.session = session.New(o.Lesson, o.Path, func() { e.changed() })
+	e.session.SetCuts(e.settings.Now().ReducedMotion)
 	e.desk = session.NewDesk(e.session)
 	e.tabs = panel.NewTabs(e.desk, e.showLesson, e.closeLesson)
 	e.court = courtview.New(e.session, courtview.Events{Status: e.say, Painted: e.paintedRevision, Key: e.key})
@@ -83,6 +92,7 @@ func New(a fyne.App, o Options) *Editor {
 	e.win.Canvas().SetOnTypedKey(e.key)
 	e.win.SetCloseIntercept(e.quit)
 	e.win.Resize(fyne.NewSize(1280, 800))
+	e.settings.OnChange(e.follow)
 	e.changed()
 	return e
 }

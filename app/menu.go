@@ -53,6 +53,8 @@ func (e *Editor) editMenu() *fyne.Menu {
 		e.redoItem,
 		fyne.NewMenuItemSeparator(),
 		e.item("The lesson: scoring, ball, court…", e.askLesson, nil),
+		fyne.NewMenuItemSeparator(),
+		e.item(words.T("Settings…"), e.askSettings, ctrl(fyne.KeyComma)),
 	)
 }
 

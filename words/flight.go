@@ -12,9 +12,9 @@ import (
 // "6 in under" for one that does not pass.
 func OverNet(ball, top units.Feet) string {
 	if ball < top {
-		return FeetInches(top-ball) + " under"
+		return Length(top-ball) + " under"
 	}
-	return FeetInches(ball-top) + " over"
+	return Length(ball-top) + " over"
 }
 
 // TimesNet says a height as a multiple of the net's: "2.6 x net".
@@ -28,5 +28,5 @@ func TimeBought(t rally.TimeBought) string {
 		return fmt.Sprintf("This return cannot be hit so: %s.", t.Own.Reason)
 	}
 	return fmt.Sprintf("From this return (%s high, %s inside the baseline) it takes %s to the third contact and %s until a third of 15 m/s is at the kitchen line. Height buys the first, depth the rest.",
-		FeetInches(t.Apex), FeetInches(t.Depth), Seconds(t.Own.Third), Seconds(t.Own.Line))
+		Length(t.Apex), Length(t.Depth), Seconds(t.Own.Third), Seconds(t.Own.Line))
 }

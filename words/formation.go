@@ -26,7 +26,7 @@ func FormationNotes(w formation.Written, tell *formation.Tell) string {
 func FormationAnswer(w formation.Written) string {
 	switch w.Answer.Verdict {
 	case formation.Raised:
-		return "In time with a " + ownShot(w) + " " + FeetInches(w.Answer.Apex) + " high. " + timeLeft(w)
+		return "In time with a " + ownShot(w) + " " + Length(w.Answer.Apex) + " high. " + timeLeft(w)
 	case formation.TooLate:
 		return timeLeft(w) + " " + notWithTheseLegs(w)
 	}
@@ -43,8 +43,8 @@ func notWithTheseLegs(w formation.Written) string {
 	case w.Answer.Needed == 0:
 		return "No " + ownShot(w) + " buys that time: do not " + w.Kind.String() + " here."
 	}
-	return "The " + ownShot(w) + " would have to rise to " + FeetInches(w.Answer.Needed) + ", more than " +
-		FeetInches(formation.MostApex) + " is too much to ask: do not " + w.Kind.String() + " here."
+	return "The " + ownShot(w) + " would have to rise to " + Length(w.Answer.Needed) + ", more than " +
+		Length(formation.MostApex) + " is too much to ask: do not " + w.Kind.String() + " here."
 }
 
 // timeLeft is what each of the pair has to spare: "Ivo has 0.25 s to spare, Mara is 0.10 s late."

@@ -10,8 +10,11 @@ import (
 	"homeside/model/units"
 )
 
-// Speed is a speed of legs: "19.7 ft/s (6.0 m/s)".
+// Speed is a speed of legs: "19.7 ft/s (6.0 m/s)", in metric measures "6.0 m/s".
 func Speed(v units.MetresPerSecond) string {
+	if Measured() == Metric {
+		return fmt.Sprintf("%.1f m/s", float64(v))
+	}
 	return fmt.Sprintf("%.1f ft/s (%.1f m/s)", v.FeetPerSecond(), float64(v))
 }
 
@@ -72,15 +75,15 @@ func legSentence(f finding.Finding, l lesson.Lesson, in Language) (string, bool)
 func Remedy(r advice.Remedy) string {
 	switch r.How {
 	case advice.HigherReturn:
-		return "Return " + FeetInches(units.Feet(r.By)) + " high"
+		return "Return " + Length(units.Feet(r.By)) + " high"
 	case advice.DeeperReturn:
-		return "Return to " + FeetInches(units.Feet(r.By)) + " inside the baseline"
+		return "Return to " + Length(units.Feet(r.By)) + " inside the baseline"
 	case advice.MoveLater:
 		return "Be there " + Seconds(units.Seconds(r.By)) + " later"
 	case advice.MoveEarlier:
 		return "Be there " + Seconds(units.Seconds(r.By)) + " earlier"
 	case advice.MoveNearer:
-		return "Run " + FeetInches(units.Feet(r.By)) + " less"
+		return "Run " + Length(units.Feet(r.By)) + " less"
 	case advice.StateOrder:
 		return "Take the order as run"
 	}

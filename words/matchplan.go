@@ -2,6 +2,7 @@ package words
 
 import (
 	"fmt"
+	"math"
 
 	"homeside/model/court"
 	"homeside/model/game"
@@ -101,8 +102,14 @@ func PlanLegal(r plan.Row) string {
 	}
 }
 
-// Feet is a way in feet with one place.
-func Feet(f units.Feet) string { return fmt.Sprintf("%.1f ft", float64(f)) }
+// Way is the length of a run to a tenth of a foot or to five centimetres, as near
+// as tables tell it: "28.2 ft", "8.60 m".
+func Way(f units.Feet) string {
+	if Measured() == Metric {
+		return fmt.Sprintf("%.2f m", math.Round(float64(f.Metres())*20)/20)
+	}
+	return fmt.Sprintf("%.1f ft", float64(f))
+}
 
 // PlanRefused says why a row is not played as the policy has it; empty if it is.
 func PlanRefused(p plan.Plan, r plan.Row) string {
@@ -136,7 +143,7 @@ func PlanLate(p plan.Plan) string {
 func Starter(p plan.Plan, who game.Player) string {
 	l, one, two := p.Pair.Lesson, p.Pair.Player(1), p.Pair.Player(2)
 	return fmt.Sprintf("%s starts: %.1f %% to win, %.2f stacks a game; %s runs %s, %s %s.",
-		l.NameOf(who), 100*p.Win, p.Stacks, l.NameOf(one), wholeFeet(p.Feet[0]), l.NameOf(two), wholeFeet(p.Feet[1]))
+		l.NameOf(who), 100*p.Win, p.Stacks, l.NameOf(one), Distance(p.Feet[0]), l.NameOf(two), Distance(p.Feet[1]))
 }
 
 // MatchWritten says how many plays have been written into the lesson.

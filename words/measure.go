@@ -8,6 +8,36 @@ import (
 	"homeside/model/units"
 )
 
+// Length is a length in the measures chosen: "3 ft 6 in", or "1.07 m".
+func Length(f units.Feet) string {
+	if Measured() == Metric {
+		return metres(f.Metres())
+	}
+	return FeetInches(f)
+}
+
+// metres is a length to the nearest centimetre: "1.07 m", "15 cm", "2 m".
+func metres(m units.Metres) string {
+	cm := math.Round(float64(m) * 100)
+	switch {
+	case math.Abs(cm) < 100:
+		return fmt.Sprintf("%.0f cm", cm+0) // +0: no -0
+	case math.Mod(cm, 100) == 0:
+		return fmt.Sprintf("%.0f m", cm/100)
+	default:
+		return fmt.Sprintf("%.2f m", cm/100)
+	}
+}
+
+// Distance is the length of a run, in whole feet or in metres with one decimal:
+// "28 ft", "8.5 m".
+func Distance(f units.Feet) string {
+	if Measured() == Metric {
+		return fmt.Sprintf("%.1f m", float64(f.Metres()))
+	}
+	return fmt.Sprintf("%.0f ft", float64(f))
+}
+
 // FeetInches is a length as a coach says it, to the nearest inch: "3 ft 6 in",
 // "2 ft", "4 in", "-1 ft 2 in".
 func FeetInches(f units.Feet) string {
@@ -41,7 +71,7 @@ func Place(e court.End, p court.Point) string {
 }
 
 func offset(o court.Offset, ownSide bool) string {
-	return FeetInches(o.Distance) + " " + relation(o, ownSide) + " the " + o.Line
+	return Length(o.Distance) + " " + relation(o, ownSide) + " the " + o.Line
 }
 
 // relation is the word between a distance and a line.

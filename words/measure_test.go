@@ -47,3 +47,60 @@ func TestSeconds(t *testing.T) {
 		}
 	}
 }
+
+// measuredBy says something in the measures given and goes back to feet.
+func measuredBy(m Measures, say func() string) string {
+	MeasureBy(m)
+	defer MeasureBy(FeetAndInches)
+	return say()
+}
+
+// A foot is 0.3048 m (the international foot, exact since 1959).
+func TestLengthInMetres(t *testing.T) {
+	for _, c := range []struct {
+		f    units.Feet
+		want string
+	}{{3.5, "1.07 m"}, {0.5, "15 cm"}, {0, "0 cm"}, {-0.001, "0 cm"}, {-1, "-30 cm"}, {22, "6.71 m"}, {-6.5617, "-2 m"}, {3.28, "1 m"}, {44, "13.41 m"}} {
+		if got := measuredBy(Metric, func() string { return Length(c.f) }); got != c.want {
+			t.Errorf("in metres, Length(%v) = %q, want %q", float64(c.f), got, c.want)
+		}
+	}
+	if got := Length(3.5); got != "3 ft 6 in" {
+		t.Errorf("in feet, Length(3.5) = %q, want 3 ft 6 in", got)
+	}
+}
+
+func TestSpeedAndDistanceInBothMeasures(t *testing.T) {
+	for _, c := range []struct {
+		m               Measures
+		speed, distance string
+		place           string
+	}{
+		{FeetAndInches, "9.8 ft/s (3.0 m/s)", "28 ft", "2 ft behind the baseline, 3 ft 6 in inside the right sideline"},
+		{Metric, "3.0 m/s", "8.6 m", "61 cm behind the baseline, 1.07 m inside the right sideline"},
+	} {
+		for _, said := range []struct {
+			call, want string
+			say        func() string
+		}{
+			{"Speed(3)", c.speed, func() string { return Speed(3) }},
+			{"Distance(28.2)", c.distance, func() string { return Distance(28.2) }},
+			{"Place", c.place, func() string { return Place(court.Near, court.Pt(6.5, -24)) }},
+		} {
+			if got := measuredBy(c.m, said.say); got != said.want {
+				t.Errorf("in %s, %s = %q, want %q", c.m.Tag(), said.call, got, said.want)
+			}
+		}
+	}
+}
+
+func TestMeasuresOf(t *testing.T) {
+	for _, m := range AllMeasures() {
+		if got, ok := MeasuresOf(m.Tag()); got != m || !ok {
+			t.Errorf("MeasuresOf(%q) = %v, %v, want %v", m.Tag(), got, ok, m)
+		}
+	}
+	if got, ok := MeasuresOf("yards"); ok {
+		t.Errorf("MeasuresOf(yards) = %v, want none", got)
+	}
+}

@@ -19,10 +19,8 @@ const ChooseSides = "Nobody swaps sides in this format: choose your sides before
 func PlanTotals(p plan.Plan) string {
 	l, one, two := p.Pair.Lesson, p.Pair.Player(1), p.Pair.Player(2)
 	return fmt.Sprintf("%s wins %.1f %% of such games. Expected in a game: %.1f rallies, %.1f of them stacked; %s runs %s, %s %s.",
-		capital(l.NameOfTeam(p.Pair.Team)), 100*p.Win, p.Rallies, p.Stacks, l.NameOf(one), wholeFeet(p.Feet[0]), l.NameOf(two), wholeFeet(p.Feet[1]))
+		capital(l.NameOfTeam(p.Pair.Team)), 100*p.Win, p.Rallies, p.Stacks, l.NameOf(one), Distance(p.Feet[0]), l.NameOf(two), Distance(p.Feet[1]))
 }
-
-func wholeFeet(f units.Feet) string { return fmt.Sprintf("%.0f ft", float64(f)) }
 
 // PlanRow is a line of the table: the situation, the sides the score gives, what
 // the pair does, and what it costs.
@@ -33,7 +31,7 @@ func PlanRow(p plan.Plan, r plan.Row) string {
 	if !r.Wanted() {
 		said[1] += ", not as wanted"
 	}
-	said = append(said, fmt.Sprintf("%s %s, %s %s", l.NameOf(one), wholeFeet(r.Feet[0]), l.NameOf(two), wholeFeet(r.Feet[1])))
+	said = append(said, fmt.Sprintf("%s %s, %s %s", l.NameOf(one), Distance(r.Feet[0]), l.NameOf(two), Distance(r.Feet[1])))
 	if r.Margin != nil {
 		said = append(said, marginWords(*r.Margin))
 	}
@@ -78,7 +76,7 @@ func BetterStarter(s plan.Starters) string {
 	better, other := s[who.Number()-1], s[who.Partner().Number()-1]
 	return fmt.Sprintf("The better starter is %s: the score puts the partners on each other's sides in %.1f rallies a game, not %.1f; %.1f stacks, not %.1f; %s run in all, not %s. The chance to win is the same.",
 		better.Pair.Lesson.NameOf(who), better.Swapped, other.Swapped, better.Stacks, other.Stacks,
-		wholeFeet(better.Feet[0]+better.Feet[1]), wholeFeet(other.Feet[0]+other.Feet[1]))
+		Distance(better.Feet[0]+better.Feet[1]), Distance(other.Feet[0]+other.Feet[1]))
 }
 
 // Worth says what a plan's formations buy at the kitchen line.

@@ -25,7 +25,7 @@ func PaceMeans(p movement.Pace) string {
 		if err != nil {
 			return Refused(err)
 		}
-		text += fmt.Sprintf(" %s in %s, stopped in %s.", FeetInches(d), Seconds(p.Through(d.Metres())), Seconds(stopped.Duration()))
+		text += fmt.Sprintf(" %s in %s, stopped in %s.", Length(d), Seconds(p.Through(d.Metres())), Seconds(stopped.Duration()))
 	}
 	return text + " Not instructions to sprint."
 }

@@ -68,11 +68,11 @@ func times(a advice.Answer, who string) string {
 
 func figures(a advice.Answer) string {
 	s := fmt.Sprintf("The run is %s. The return rises to %s and lands %s inside the baseline; the third is struck %s after it.",
-		FeetInches(a.Needs.Run), FeetInches(a.Apex), FeetInches(a.Depth), Seconds(a.Bought.Third))
+		Length(a.Needs.Run), Length(a.Apex), Length(a.Depth), Seconds(a.Bought.Third))
 	if a.Needed > 0 {
-		s += fmt.Sprintf(" Landing there it is high enough from %s on.", FeetInches(a.Needed))
+		s += fmt.Sprintf(" Landing there it is high enough from %s on.", Length(a.Needed))
 	} else {
 		s += " Landing there no height is enough."
 	}
-	return s + fmt.Sprintf(" More than %s is not asked for.", FeetInches(a.Cap))
+	return s + fmt.Sprintf(" More than %s is not asked for.", Length(a.Cap))
 }

@@ -41,4 +41,5 @@ var spanish = sync.OnceValue(func() catalogue {
 var spanishCatalogues = []catalogue{
 	spanishCommon,
 	spanishLessons,
+	spanishSettings,
 }

@@ -37,7 +37,7 @@ func Goes(l lesson.Lesson, id game.Player, leg rally.Leg, to court.Point, cut bo
 	if cut {
 		return fmt.Sprintf("%s goes %s, toward %s, and turns to the next place before getting there.", l.NameOf(id), leg.Gait, Place(id.Team(), to))
 	}
-	text := fmt.Sprintf("%s goes %s %s, to %s", l.NameOf(id), FeetInches(leg.Run.Distance.Feet()), leg.Gait, Place(id.Team(), to))
+	text := fmt.Sprintf("%s goes %s %s, to %s", l.NameOf(id), Length(leg.Run.Distance.Feet()), leg.Gait, Place(id.Team(), to))
 	if late := Seconds(leg.Late()); late != Seconds(0) {
 		text += ", " + late + " late"
 	}

@@ -71,7 +71,7 @@ func said(v any, l lesson.Lesson, in Language) string {
 func figure(v any) string {
 	switch v := v.(type) {
 	case units.Feet:
-		return FeetInches(v)
+		return Length(v)
 	case units.Seconds:
 		return Seconds(v)
 	case units.MetresPerSecond:

@@ -61,6 +61,7 @@ type key struct {
 	revision, width, height int
 	turn                    canvas.Turn
 	show                    Show
+	measures                words.Measures
 	struck                  int // the shot whose cover is shown; -1 for none
 }
 
@@ -125,7 +126,7 @@ func (v *View) paint(w, h int) image.Image {
 	if v.show.Cover {
 		struck = r.ShotAt(v.session.Now())
 	}
-	if k := (key{v.session.Revision(), w, h, v.turn, v.show, struck}); v.frames == nil || k != v.drawn {
+	if k := (key{v.session.Revision(), w, h, v.turn, v.show, words.Measured(), struck}); v.frames == nil || k != v.drawn {
 		surface := v.session.Lesson().Venue.Surface()
 		v.picture = compose.Of(r, surface, v.turn)
 		v.picture.Findings, v.picture.Twin = v.session.Findings(), v.session.Compared()
@@ -292,7 +293,7 @@ func (v *View) shotLine() string {
 	}
 	i := r.ShotAt(v.session.Now())
 	top := r.Strokes[i].Planned.Apex.State.Height().Feet()
-	return fmt.Sprintf("%s: top at %s (%s), %s in the air", lesson.ShotName(i), words.FeetInches(top), words.TimesNet(top, r.NetTop(i)), words.Seconds(r.Strokes[i].Planned.Duration))
+	return fmt.Sprintf("%s: top at %s (%s), %s in the air", lesson.ShotName(i), words.Length(top), words.TimesNet(top, r.NetTop(i)), words.Seconds(r.Strokes[i].Planned.Duration))
 }
 
 // playerAt is the player under a pixel.

@@ -204,7 +204,7 @@ func (p *Shot) showMeaning(s lesson.Shot) {
 func (p *Shot) show(r *rally.Rally, i int, s lesson.Shot, st *rally.Stroke) {
 	top := st.Planned.Apex.State.Height().Feet()
 	speed := launchSpeed(st.Planned)
-	p.figures[0].show(float64(top), fmt.Sprintf("Top %s (%s)", words.FeetInches(top), words.TimesNet(top, r.NetTop(i))))
+	p.figures[0].show(float64(top), fmt.Sprintf("Top %s (%s)", words.Length(top), words.TimesNet(top, r.NetTop(i))))
 	p.figures[1].show(float64(speed), fmt.Sprintf("Speed %.1f m/s (%.0f mph)", float64(speed), speed.MilesPerHour()))
 	p.figures[2].show(float64(s.Spin), words.Spin(s.Spin))
 	e := errorOf(s)

@@ -1,6 +1,9 @@
 package session
 
-import "homeside/model/units"
+import (
+	"homeside/model/rally"
+	"homeside/model/units"
+)
 
 // Now is the moment shown.
 func (s *Session) Now() units.Seconds { return s.now }
@@ -19,9 +22,13 @@ func (s *Session) SetSpeed(v float64) {
 	}
 }
 
+// SetCuts has a play that runs shown at its events only: each picture stands
+// until the next event comes, as long as it would take to get there.
+func (s *Session) SetCuts(yes bool) { s.cuts, s.stood = yes, 0 }
+
 // Seek shows moment t, kept within the rally. Playing goes on from there.
 func (s *Session) Seek(t units.Seconds) {
-	s.now = t
+	s.now, s.stood = t, 0
 	s.clampNow()
 	s.touch()
 }
@@ -38,7 +45,7 @@ func (s *Session) TogglePlay() {
 	if r == nil {
 		return
 	}
-	s.playing = !s.playing
+	s.playing, s.stood = !s.playing, 0
 	if s.playing && s.now >= r.To {
 		s.now = r.From
 	}
@@ -60,11 +67,32 @@ func (s *Session) Advance(dt units.Seconds) {
 	if !s.playing || r == nil {
 		return
 	}
-	s.now += dt * units.Seconds(s.speed)
+	before := s.now
+	if s.stood += dt * units.Seconds(s.speed); s.cuts {
+		s.cut(r)
+	} else {
+		s.now, s.stood = s.now+s.stood, 0
+	}
 	if s.now >= r.To {
 		s.now, s.playing = r.To, false
 	}
-	s.touch()
+	if s.now != before || !s.playing {
+		s.touch()
+	}
+}
+
+// cut goes on to the last event that has come since the picture stands.
+func (s *Session) cut(r *rally.Rally) {
+	came := s.now + s.stood
+	if came >= r.To {
+		s.now, s.stood = r.To, 0
+		return
+	}
+	for _, e := range r.Events {
+		if e.At > s.now && e.At <= came {
+			s.now, s.stood = e.At, came-e.At
+		}
+	}
 }
 
 // sameMoment is within what times count as the same when stepping: far less

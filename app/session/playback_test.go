@@ -19,6 +19,35 @@ func TestSeekStaysWithinTheRally(t *testing.T) {
 	}
 }
 
+// With cuts a play that runs shows its events only, each when it comes.
+func TestCuts(t *testing.T) {
+	s := session.New(drill(), "", nil)
+	s.SetCuts(true)
+	r := s.Current()
+	s.Seek(r.From)
+	s.TogglePlay()
+	shown := map[units.Seconds]bool{}
+	for elapsed := units.Seconds(0); s.Playing(); elapsed += 0.01 {
+		s.Advance(0.01)
+		shown[s.Now()] = true
+		if due := r.From + elapsed + 0.02; s.Now() > due {
+			t.Fatalf("after %.2f s it shows %v, which comes later", float64(elapsed), s.Now())
+		}
+	}
+	events := map[units.Seconds]bool{r.From: true, r.To: true}
+	for _, e := range r.Events {
+		events[e.At] = true
+	}
+	for at := range shown {
+		if !events[at] {
+			t.Errorf("it shows %v, where nothing happens", at)
+		}
+	}
+	if len(shown) != len(events) {
+		t.Errorf("it shows %d moments, want all %d: %v", len(shown), len(events), shown)
+	}
+}
+
 // Real time passes at the session's speed while playing, and stops at the end.
 func TestAdvance(t *testing.T) {
 	changes := 0

@@ -18,7 +18,8 @@ type Session struct {
 	play    int
 	now     units.Seconds
 	playing bool
-	walk    walk // through the match
+	stood   units.Seconds // how long the moment shown stands already, in the rally's time
+	walk    walk          // through the match
 	checked checked
 	compare compare       // with another play
 	needs   units.Seconds // an opponent's reaction and swing; 0 is the usual
@@ -35,6 +36,7 @@ type Session struct {
 // belongs to its lesson.
 type shared struct {
 	speed    float64
+	cuts     bool // a play that runs shows its events only
 	revision int
 	changed  func()
 }

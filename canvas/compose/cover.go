@@ -102,9 +102,9 @@ func (p Picture) openDisc(g *canvas.Panel, c cover.Map, room *labelRoom) {
 	if !ok {
 		return
 	}
-	text := "open " + words.FeetInches(2*d.Radius)
+	text := "open " + words.Length(2*d.Radius)
 	g.Add(canvas.Shape{
-		ID: "cover.disc", Label: "largest open disc, " + words.FeetInches(2*d.Radius) + " across", Layer: canvas.Runs,
+		ID: "cover.disc", Label: "largest open disc, " + words.Length(2*d.Radius) + " across", Layer: canvas.Runs,
 		Path:  canvas.Circle(canvas.On(d.Centre), canvas.Ft(d.Radius)),
 		Style: canvas.Style{Stroke: p.look().Ink, Width: canvas.Pts(look.Outline), Dash: []canvas.Points{6, 4}},
 	})

@@ -98,7 +98,7 @@ func (s strip) rules(g *canvas.Panel) {
 			ID: id, Layer: canvas.Lines, Path: canvas.Polyline(s.at(-end, z), s.at(end, z)),
 			Style: canvas.Style{Stroke: s.lk.Quiet, Width: canvas.Pts(0.4), Dash: []canvas.Points{2, 3}},
 		}, canvas.Shape{
-			ID: id + ".text", Layer: canvas.Labels, Label: words.FeetInches(z) + " high",
+			ID: id + ".text", Layer: canvas.Labels, Label: words.Length(z) + " high",
 			Text: &canvas.Text{At: canvas.On(s.at(-end, z)).Shift(3, -3), Text: fmt.Sprintf("%.0f ft", float64(z)), Size: look.LabelSize * 0.85, Align: canvas.Start, Colour: s.lk.Quiet},
 		})
 	}
@@ -132,7 +132,7 @@ func (p Picture) heightMoving(l Layout, f rally.Frame) canvas.Panel {
 	s.apex(&g, i)
 	s.clearance(&g, i)
 	g.Add(canvas.Shape{
-		ID: "ball", Layer: canvas.BallLayer, Label: "ball, " + words.FeetInches(f.Ball.Height().Feet()) + " high",
+		ID: "ball", Layer: canvas.BallLayer, Label: "ball, " + words.Length(f.Ball.Height().Feet()) + " high",
 		Path:  canvas.Circle(canvas.On(s.at(f.Ball.Ground().Y, f.Ball.Height().Feet())), canvas.Pts(look.BallRadius)),
 		Style: canvas.Style{Fill: s.lk.Ball, Stroke: s.lk.Ink, Width: canvas.Pts(look.Outline)},
 	})
@@ -148,7 +148,7 @@ func (s strip) apex(g *canvas.Panel, i int) {
 		ID: ApexHandle, Layer: canvas.Marks, Label: "top of the " + lesson.ShotName(i) + ": drag to raise or lower it",
 		Path: diamond, Style: canvas.Style{Fill: look.Sky, Stroke: s.lk.Ink, Width: canvas.Pts(look.Outline)},
 	})
-	s.figure(g, "apex", at.Shift(0, s.outward(i, 14)), words.FeetInches(top.Height().Feet()))
+	s.figure(g, "apex", at.Shift(0, s.outward(i, 14)), words.Length(top.Height().Feet()))
 }
 
 // outward is a way on the paper from the net past the apex of a shot, so that

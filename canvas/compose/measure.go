@@ -21,8 +21,8 @@ func (p Picture) Measure(s *canvas.Scene, id game.Player, at court.Point) {
 func (p Picture) measure(g *canvas.Panel, id game.Player, at court.Point) {
 	e := id.Team()
 	across, along := court.NearestAcross(e, at), court.NearestAlong(e, at)
-	p.measureLine(g, "measure.across", at, court.Pt(at.X, onLine(e, across)), words.FeetInches(across.Distance))
-	p.measureLine(g, "measure.along", at, court.Pt(besideLine(e, at, along), at.Y), words.FeetInches(along.Distance))
+	p.measureLine(g, "measure.across", at, court.Pt(at.X, onLine(e, across)), words.Length(across.Distance))
+	p.measureLine(g, "measure.along", at, court.Pt(besideLine(e, at, along), at.Y), words.Length(along.Distance))
 }
 
 // onLine is the y of a line that runs across the court.

@@ -145,7 +145,7 @@ func printCover(w io.Writer, event string, m cover.Map) error {
 	fmt.Fprintf(w, "Alone: %v %s, %v %s.\n", one, percent(m.ShareOf(one)), two, percent(m.ShareOf(two)))
 	mid := m.Middle()
 	fmt.Fprintf(w, "The middle, %s to each side: %v takes %s, %v %s, open %s.\n",
-		words.FeetInches(cover.MiddleHalf), one, percent(mid.Taken[0]), two, percent(mid.Taken[1]), percent(mid.Open))
+		words.Length(cover.MiddleHalf), one, percent(mid.Taken[0]), two, percent(mid.Taken[1]), percent(mid.Open))
 	_, err := fmt.Fprintf(w, "%s An estimate, not an instruction to sprint.\n", openLine(m))
 	return err
 }
@@ -155,7 +155,7 @@ func openLine(m cover.Map) string {
 	if !ok {
 		return "Nothing is open."
 	}
-	return fmt.Sprintf("Largest open disc: %s across, its middle %s.", words.FeetInches(2*d.Radius), words.Place(m.Team(), d.Centre))
+	return fmt.Sprintf("Largest open disc: %s across, its middle %s.", words.Length(2*d.Radius), words.Place(m.Team(), d.Centre))
 }
 
 // percent is a share in words: "83 %".

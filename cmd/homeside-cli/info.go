@@ -124,7 +124,7 @@ func whereBall(e infoEvent) string {
 		return "not reached"
 	}
 	at := e.Ball.infoPoint
-	return fmt.Sprintf("ball at %s, %s high", words.Place(endOf(at), court.Point(at)), words.FeetInches(e.Ball.Z))
+	return fmt.Sprintf("ball at %s, %s high", words.Place(endOf(at), court.Point(at)), words.Length(e.Ball.Z))
 }
 
 // endOf is the half of the court that a point lies in.

@@ -57,6 +57,8 @@ func run(ctx context.Context, args []string, stdout, stderr io.Writer) int {
 		RunE:          func(c *cobra.Command, _ []string) error { return c.Help() },
 	}
 	root.CompletionOptions.DisableDefaultCmd = true
+	said := saidFlags{}
+	said.add(root)
 	for _, c := range commands {
 		root.AddCommand(c())
 	}

@@ -2,6 +2,7 @@ package main
 
 import (
 	"errors"
+	"flag"
 	"fmt"
 	"io"
 	"os"
@@ -12,6 +13,7 @@ import (
 	"homeside/assets"
 	"homeside/model/lesson"
 	"homeside/model/lessonfile"
+	"homeside/words"
 )
 
 // appID names the program's preferences.
@@ -29,14 +31,14 @@ func main() {
 }
 
 func run(args []string) error {
-	if len(args) > 1 {
-		return errors.New("want at most one lesson file: homeside [LESSON]")
+	args, asked, err := parse(args)
+	if err != nil {
+		return err
 	}
 	if os.Getenv("DISPLAY") == "" && os.Getenv("WAYLAND_DISPLAY") == "" && needsDisplay {
 		return errors.New("there is no display: log in to a desktop, or export with homeside-cli")
 	}
 	o := app.Options{}
-	var err error
 	if o.Lesson, o.Path, err = lessonOf(args); err != nil {
 		return err
 	}
@@ -44,10 +46,31 @@ func run(args []string) error {
 		return err
 	}
 	a := fyneapp.NewWithID(appID)
-	a.Settings().SetTheme(app.Theme())
+	o.Settings = app.OpenSettings(a, asked)
 	app.New(a, o).Show()
 	a.Run()
 	return nil
+}
+
+// parse reads the command line: homeside [--lang en|es] [LESSON].
+func parse(args []string) (files []string, asked *words.Language, err error) {
+	flags := flag.NewFlagSet("homeside", flag.ContinueOnError)
+	flags.SetOutput(io.Discard) // main says what is wrong, in one line
+	flags.Func("lang", "language of this run, en or es", func(tag string) error {
+		l, ok := words.LanguageOf(tag)
+		if !ok {
+			return errors.New("want en or es")
+		}
+		asked = &l
+		return nil
+	})
+	if err := flags.Parse(args); err != nil {
+		return nil, nil, err
+	}
+	if flags.NArg() > 1 {
+		return nil, nil, errors.New("want at most one lesson file: homeside [--lang en|es] [LESSON]")
+	}
+	return flags.Args(), asked, nil
 }
 
 // lessonOf is the lesson to show and its path, empty for the built-in one.
