@@ -40,6 +40,7 @@ var spanish = sync.OnceValue(func() catalogue {
 // spanishCatalogues is a table for each part of the program, in a file of its own.
 var spanishCatalogues = []catalogue{
 	spanishCommon,
+	spanishStrip,
 	spanishLessons,
 	spanishSettings,
 }

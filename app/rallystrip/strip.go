@@ -19,6 +19,9 @@ import (
 // pointPx is how many pixels of an unscaled screen a point takes in the window.
 const pointPx = 1.25
 
+// stripHeight is the room of the strip: seven lanes below the ruler.
+const stripHeight = 164
+
 // Strip is the widget.
 type Strip struct {
 	widget.BaseWidget
@@ -58,7 +61,7 @@ func (v *Strip) CreateRenderer() fyne.WidgetRenderer {
 }
 
 // MinSize implements fyne.Widget.
-func (v *Strip) MinSize() fyne.Size { return fyne.NewSize(300, 116) }
+func (v *Strip) MinSize() fyne.Size { return fyne.NewSize(300, stripHeight) }
 
 // Refresh asks for a paint; many calls before it make one.
 func (v *Strip) Refresh() { v.raster.Refresh() }

@@ -93,4 +93,6 @@ func TestWordsRecorded(t *testing.T) {
 func TestStripRecorded(t *testing.T) {
 	s := Strip{Rally: pictureOf(t, invented(), 0, canvas.Upright).Rally, Width: 500, Height: 150, PxPerPoint: 1}
 	checkGolden(t, "strip", s.Static(), anyOf("strip/label", "strip/event", "strip/bar.near2", "strip/stop.near2"))
+	s.Loop, s.Shown = Span{0.5, 2}, Span{-0.5, 2.5}
+	checkGolden(t, "strip-zoomed", s.Static(), anyOf("strip/cue", "strip/loop", "strip/lead", "strip/tick", "strip/bar.near2", "strip/label"))
 }

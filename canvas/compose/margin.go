@@ -40,10 +40,13 @@ func (s Strip) margin(g *canvas.Panel, id game.Player, i int) {
 		style.Fill = look.Rust
 		label = fmt.Sprintf("%s is %.2f s late", s.Rally.NameOf(id), -float64(leg.Margin))
 	}
+	if !s.in(from, to) {
+		return
+	}
 	y := s.lane(int(id)+1) + s.laneHeight()*laneFill/2
 	name := fmt.Sprintf("margin.%v.%d", id, i)
-	g.Add(canvas.Shape{ID: name, Layer: canvas.BallLayer, Label: label, Path: boxAbout(canvas.Pos{}.Shift(0, y), s.x(from), -marginBar/2, s.x(min(to, s.Rally.To)), marginBar/2), Style: style})
+	g.Add(canvas.Shape{ID: name, Layer: canvas.BallLayer, Label: label, Path: boxAbout(canvas.Pos{}.Shift(0, y), s.heldX(from), -marginBar/2, s.heldX(min(to, s.Rally.To)), marginBar/2), Style: style})
 	if leg.Margin < 0 {
-		Picture{Look: s.Look}.tag(g, name+".text", canvas.Pos{}.Shift(min(s.x(to)+18, s.x(s.Rally.To)), y-4), 0, fmt.Sprintf("%.2f s late", -float64(leg.Margin)))
+		Picture{Look: s.Look}.tag(g, name+".text", canvas.Pos{}.Shift(min(s.heldX(to)+18, s.heldX(s.Rally.To)), y-4), 0, fmt.Sprintf("%.2f s late", -float64(leg.Margin)))
 	}
 }

@@ -101,7 +101,7 @@ func TestStripEvents(t *testing.T) {
 	eachStrip(t, func(name string, s Strip) {
 		scene := s.Static()
 		shapes, drawn := shapesOf(scene), extentsOf(scene)
-		if want := len(scene.Panels[0].Shapes); len(shapes) != want {
+		if want := len(scene.Panels[0].Shapes) + len(scene.Panels[1].Shapes); len(shapes) != want {
 			t.Errorf("%s: %d shapes have %d IDs", name, want, len(shapes))
 		}
 		for _, e := range s.Rally.Events {
@@ -127,8 +127,8 @@ func TestStripLanes(t *testing.T) {
 	scene := s.Static()
 	shapes, drawn := shapesOf(scene), extentsOf(scene)
 	last := 0.0
-	for i, want := range []string{"ball", "Rua", "Lev", "Ada", "Bo"} {
-		id := fmt.Sprintf("strip/name.%d", i)
+	for i, want := range []string{"ball", "Rua", "Lev", "Ada", "Bo", "captions", "signals"} {
+		id := fmt.Sprintf("names/name.%d", i)
 		if got := shapes[id].Text.Text; got != want {
 			t.Errorf("lane %d is called %q, want %q", i, got, want)
 		}

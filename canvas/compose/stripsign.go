@@ -27,8 +27,11 @@ const (
 // and a line up to the ball's lane.
 func (s Strip) signs(g *canvas.Panel) {
 	for i, sign := range s.Signs {
+		if sign.At = min(max(sign.At, s.Rally.From), s.Rally.To); !s.in(sign.At, sign.At) {
+			continue
+		}
 		name := "sign." + strconv.Itoa(i)
-		at := canvas.Pos{}.Shift(s.x(min(max(sign.At, s.Rally.From), s.Rally.To)), s.lane(int(sign.Who)+1))
+		at := canvas.Pos{}.Shift(s.x(sign.At), s.lane(int(sign.Who)+1))
 		g.Add(
 			canvas.Shape{
 				ID: name + ".line", Layer: canvas.Marks, Path: canvas.Path{}.Move(at).Line(canvas.Pos{}.Shift(at.Right, stripHead)),
