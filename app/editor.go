@@ -19,9 +19,9 @@ import (
 
 // Options say how the editor starts. The zero value shows an empty lesson.
 type Options struct {
-	Lesson lesson.Lesson
-	Path   string    // of the lesson's file; empty if it has none
-	Trace  io.Writer // told what the window does; nil means nobody asks
+	Files  []string      // lessons to open; what cannot be read is said in the window
+	Lesson lesson.Lesson // shown if there are no files
+	Trace  io.Writer     // told what the window does; nil means nobody asks
 
 	Settings *settings.Held // from OpenSettings; nil means the usual ones
 }
@@ -34,6 +34,9 @@ type Editor struct {
 	session  *session.Session // the lesson shown
 	desk     *session.Desk    // all that are open
 	tabs     *panel.Tabs
+	stamps   map[int]stamp // of the open lessons' files, by the lessons' ids
+	working  bool          // a file is being read or written
+	inWindow func(func())  // does something on the window's own goroutine
 	court    *courtview.View
 	strip    *rallystrip.Strip
 	plays    *panel.Plays
@@ -55,6 +58,8 @@ type Editor struct {
 	turns    [2]*fyne.MenuItem // by canvas.Turn
 
 	undoItem, redoItem *fyne.MenuItem
+	recentItem         *fyne.MenuItem
+	onPicture          func(path string) // takes a picture that is dropped; nil while nobody wants one
 	plan               *panel.MatchPlan
 	pairs              keptPairs
 	editing            *fyne.Container // all of the window that the match plan takes the place of
@@ -63,11 +68,11 @@ type Editor struct {
 
 // New makes the editor's window; Show it and run the app.
 func New(a fyne.App, o Options) *Editor {
-	e := &Editor{app: a, settings: o.Settings, win: a.NewWindow("Homeside"), trace: NewTrace(o.Trace), shown: -1}
+	e := &Editor{app: a, settings: o.Settings, win: a.NewWindow("Homeside"), trace: NewTrace(o.Trace), shown: -1, stamps: map[int]stamp{}, inWindow: fyne.Do}
 	if e.settings == nil {
 		e.settings = settings.Hold(settings.Settings{})
 	}
-	e.session = session.New(o.Lesson, o.Path, func() { e.changed() })
+	e.session = session.New(lesson.Lesson{}, "", func() { e.changed() })
 	e.session.SetCuts(e.settings.Now().ReducedMotion)
 	e.desk = session.NewDesk(e.session)
 	e.tabs = panel.NewTabs(e.desk, e.showLesson, e.closeLesson)
@@ -91,10 +96,21 @@ func New(a fyne.App, o Options) *Editor {
 	e.win.SetMainMenu(e.menu())
 	e.win.Canvas().SetOnTypedKey(e.key)
 	e.win.SetCloseIntercept(e.quit)
+	e.win.SetOnDropped(e.dropped)
 	e.win.Resize(fyne.NewSize(1280, 800))
 	e.settings.OnChange(e.follow)
+	e.begin(o)
 	e.changed()
 	return e
+}
+
+// begin shows what the editor starts with.
+func (e *Editor) begin(o Options) {
+	if len(o.Files) == 0 {
+		e.desk.Open(o.Lesson, "")
+		return
+	}
+	e.showRead(readAll(o.Files))
 }
 
 // Show shows the window.

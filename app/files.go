@@ -2,13 +2,14 @@ package app
 
 import (
 	"context"
+	"errors"
 	"io"
 	"path/filepath"
 	"strings"
 
 	"fyne.io/fyne/v2"
-	"fyne.io/fyne/v2/dialog"
 
+	"homeside/app/session"
 	"homeside/export"
 	"homeside/model/lesson"
 	"homeside/model/lessonfile"
@@ -25,18 +26,75 @@ func (e *Editor) askOpen() {
 }
 
 // open shows the lesson of a file. Those that are open stay as they are.
-func (e *Editor) open(path string) {
-	if i, ok := e.desk.Find(path); ok {
+func (e *Editor) open(path string) { e.openAll([]string{path}) }
+
+// openAll shows the lessons of some files, each in a tab of its own.
+func (e *Editor) openAll(paths []string) {
+	var read []readFile
+	e.background(words.T("Opening…"), func() error {
+		read = readAll(paths)
+		return nil
+	}, func(err error) {
+		if err != nil {
+			e.say(words.T("Cancelled; nothing was opened."))
+			return
+		}
+		e.showRead(read)
+	})
+}
+
+// showRead shows what was read and says what could not be.
+func (e *Editor) showRead(read []readFile) {
+	var bad []readFile
+	for _, f := range read {
+		if f.err != nil {
+			bad = append(bad, f)
+			continue
+		}
+		e.showOne(f)
+	}
+	switch len(bad) {
+	case 0:
+	case 1:
+		e.fail(bad[0].err, words.T("The lessons you had open are still here, unchanged."))
+	default:
+		e.failAll(bad, len(read))
+	}
+	for _, f := range bad {
+		e.forgetRecent(f.path)
+	}
+}
+
+func (e *Editor) showOne(f readFile) {
+	if f.roster != nil {
+		e.openMatchPlan()
+		e.setRoster(*f.roster, f.path)
+		e.plan.ShowPairs()
+	} else if i, ok := e.desk.Find(f.path); ok {
 		e.showLesson(i)
-		return
+	} else {
+		e.openLesson(f.lesson, f.path)
+		e.stamps[e.desk.Paper(e.desk.Shown()).ID] = f.stamp
 	}
-	l, err := lessonfile.Open(path)
-	if err != nil {
-		e.fail(err, words.T("The lessons you had open are still here, unchanged."))
-		return
+	if f.roster == nil {
+		e.remember(f.path)
 	}
-	e.openLesson(l, path)
-	e.trace.say("opened %s", path)
+	e.trace.say("opened %s", f.path)
+}
+
+// failAll says of several files what is wrong with each.
+func (e *Editor) failAll(bad []readFile, of int) {
+	const most = 8 // lines that a dialog holds
+	var lines []string
+	for _, f := range bad[:min(len(bad), most)] {
+		e.trace.say("failed %v", f.err)
+		lines = append(lines, filepath.Base(f.path)+": "+reason(f.err))
+	}
+	if len(bad) > most {
+		lines = append(lines, "…")
+	}
+	text := words.T("%d of %d files could not be opened:", len(bad), of) + "\n\n" + strings.Join(lines, "\n")
+	e.inform("Homeside", text+"\n\n"+words.T("The lessons you had open are still here, unchanged."))
 }
 
 func (e *Editor) save() { e.saveThen(func() {}) }
@@ -58,22 +116,64 @@ func (e *Editor) askSaveAsThen(goOn func()) {
 		if filepath.Ext(path) == "" {
 			path += lessonExt
 		}
+		path = absolute([]string{path})[0]
 		e.unlessExists(path, e.session.Path(), func() { e.saveTo(path, goOn) })
 	})
 }
 
-// saveTo writes the lesson, whole or not at all.
+// saveTo writes the lesson shown, whole or not at all. Where another program
+// has written the file meanwhile it asks first.
 func (e *Editor) saveTo(path string, goOn func()) {
 	e.session.Cancel()
-	if err := writeLesson(path, e.session.Lesson()); err != nil {
-		e.fail(err, words.T("Your lesson is still open here; save it under another name or in another folder."))
-		return
+	id := e.desk.Paper(e.desk.Shown()).ID
+	var before stamp
+	if path == e.session.Path() {
+		before = e.stamps[id]
 	}
-	e.session.Saved(path)
+	e.write(path, before, goOn)
+}
+
+// write writes the lesson shown over a file that is as it was stamped.
+func (e *Editor) write(path string, before stamp, goOn func()) {
+	paper := e.desk.Paper(e.desk.Shown())
+	var after stamp
+	e.background(words.T("Saving…"), func() (err error) {
+		if err = before.check(path); err == nil {
+			err = writeLesson(path, paper.Lesson)
+		}
+		if err == nil {
+			after, err = stampOf(path)
+		}
+		return err
+	}, func(err error) {
+		switch {
+		case errors.Is(err, errChanged):
+			e.askOverwrite(path, goOn)
+		case err != nil:
+			e.fail(err, words.T("Your lesson is still open here; save it under another name or in another folder."))
+		default:
+			e.saved(paper, path, after)
+			goOn()
+		}
+	})
+}
+
+func (e *Editor) saved(p session.Paper, path string, s stamp) {
+	e.stamps[p.ID] = s
+	e.desk.Saved(p, path)
+	e.remember(path)
 	e.title()
 	e.say(words.T("Saved %s", path))
 	e.trace.say("saved %s", path)
-	goOn()
+}
+
+// askOverwrite asks what is to become of a file that another program has written.
+func (e *Editor) askOverwrite(path string, goOn func()) {
+	e.trace.say("changed on disk %s", path)
+	e.ask(words.T("Replace the file?"), words.T("%s has been changed by another program since it was opened here. Saving replaces what it has written.", path),
+		answer{words.T("Cancel"), nil},
+		answer{words.T("Replace it"), func() { e.write(path, stamp{}, goOn) }},
+		answer{words.T("Save under another name…"), func() { e.askSaveAsThen(goOn) }})
 }
 
 // askPath shows a path dialog over the window.
@@ -111,14 +211,10 @@ func (e *Editor) unlessExists(path, own string, goOn func()) {
 		goOn()
 		return
 	}
-	dialog.ShowConfirm("Replace the file?", path+" exists already.", func(yes bool) {
-		if yes {
-			goOn()
-		}
-	}, e.win)
+	e.ask(words.T("Replace the file?"), words.T("%s exists already.", path), answer{words.T("Cancel"), nil}, answer{words.T("Replace it"), goOn})
 }
 
 func (e *Editor) fail(err error, kept string) {
 	e.trace.say("failed %v", err)
-	dialog.ShowInformation("Homeside", explain(err, kept), e.win)
+	e.inform("Homeside", explain(err, kept))
 }

@@ -3,11 +3,6 @@ package app
 import (
 	"strings"
 
-	"fyne.io/fyne/v2"
-	"fyne.io/fyne/v2/container"
-	"fyne.io/fyne/v2/dialog"
-	"fyne.io/fyne/v2/widget"
-
 	"homeside/app/panel"
 	"homeside/model/lesson"
 	"homeside/words"
@@ -64,21 +59,8 @@ func (e *Editor) askUnsaved(question string, unsaved []int, goOn func()) {
 	for _, i := range unsaved {
 		names = append(names, "• "+panel.LessonTitle(e.desk.Paper(i).Lesson.Title))
 	}
-	text := widget.NewLabel(words.T("These lessons have changes that are in no file yet:") + "\n" + strings.Join(names, "\n"))
-	text.Wrapping = fyne.TextWrapWord
-	var d *dialog.CustomDialog
-	answer := func(label string, then func()) *widget.Button {
-		return widget.NewButton(label, func() { d.Hide(); then() })
-	}
-	save := answer(words.T("Save"), func() { e.saveThese(unsaved, goOn) })
-	save.Importance = widget.HighImportance
-	d = dialog.NewCustomWithoutButtons(question, container.NewPadded(text), e.win)
-	d.SetButtons([]fyne.CanvasObject{answer(words.T("Cancel"), func() {}), answer(words.T("Do not save"), goOn), save})
-	d.Resize(fyne.NewSize(460, 200))
-	d.Show()
-	e.win.Canvas().Focus(save)
-	e.trace.say("asking about unsaved lessons")
-	e.traceNamed(map[string]fyne.CanvasObject{"unsaved-save": save})
+	e.ask(question, words.T("These lessons have changes that are in no file yet:")+"\n"+strings.Join(names, "\n"),
+		answer{words.T("Cancel"), nil}, answer{words.T("Do not save"), goOn}, answer{words.T("Save"), func() { e.saveThese(unsaved, goOn) }})
 }
 
 // saveThese saves one lesson after the other and goes on when all are in their

@@ -26,9 +26,13 @@ func (e *Editor) item(label string, do func(), shortcut fyne.Shortcut) *fyne.Men
 
 // fileMenu holds lessons, exports and rosters.
 func (e *Editor) fileMenu() *fyne.Menu {
+	e.recentItem = fyne.NewMenuItem(words.T("Open recent"), nil)
+	e.recentItem.ChildMenu = fyne.NewMenu("")
+	e.refreshRecent()
 	return fyne.NewMenu("File",
 		e.item("New lesson", e.newLesson, ctrl(fyne.KeyN)),
 		e.item("Open…", e.askOpen, ctrl(fyne.KeyO)),
+		e.recentItem,
 		e.item("Save", e.save, ctrl(fyne.KeyS)),
 		e.item("Save as…", e.askSaveAs, ctrlShift(fyne.KeyS)),
 		e.item(words.T("Close this lesson"), func() { e.closeLesson(e.desk.Shown()) }, ctrl(fyne.KeyW)),

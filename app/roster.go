@@ -6,8 +6,6 @@ import (
 	"path/filepath"
 	"slices"
 
-	"fyne.io/fyne/v2/dialog"
-
 	"homeside/app/panel"
 	"homeside/export"
 	"homeside/model/court"
@@ -113,14 +111,4 @@ func (e *Editor) askRemovePair(i int) {
 	e.confirm("Remove the pair?", words.Pair(e.pairs.roster.Pairs[i])+" is taken out of the roster's file.", func() {
 		e.writeRoster(e.pairs.path, e.pairs.roster.Without(i))
 	})
-}
-
-// confirm goes on after a yes.
-func (e *Editor) confirm(question, text string, goOn func()) {
-	dialog.ShowConfirm(question, text, func(yes bool) {
-		if yes {
-			goOn()
-		}
-	}, e.win)
-	e.trace.say("asking %s", question)
 }

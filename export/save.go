@@ -11,6 +11,12 @@ import (
 	"path/filepath"
 )
 
+// What Save says of a place where it cannot write.
+var (
+	ErrNoFolder  = errors.New("there is no folder")
+	ErrProtected = errors.New("the file is write-protected")
+)
+
 // Save writes a file as a whole or not at all: write fills a temporary file in
 // the same folder, which is synced, closed and renamed to path. If anything
 // fails or ctx is cancelled, the temporary file is removed and what stood at
@@ -109,7 +115,7 @@ func target(path string) (string, fs.FileMode, error) {
 	case !info.Mode().IsRegular():
 		return "", 0, errors.New("this is not an ordinary file")
 	case info.Mode().Perm()&0o200 == 0:
-		return "", 0, errors.New("the file is write-protected")
+		return "", 0, ErrProtected
 	}
 	path, err = filepath.EvalSymlinks(path)
 	return path, info.Mode().Perm(), plain("", err)
@@ -120,7 +126,7 @@ func checkFolder(path string) error {
 	info, err := os.Stat(folder)
 	switch {
 	case errors.Is(err, fs.ErrNotExist):
-		return fmt.Errorf("there is no folder %s", folder)
+		return fmt.Errorf("%w %s", ErrNoFolder, folder)
 	case err != nil:
 		return plain("", err)
 	case !info.IsDir():

@@ -44,10 +44,7 @@ func (d *Desk) Shown() int { return d.shown }
 
 // Paper is lesson i as it is saved: without the draft of a gesture.
 func (d *Desk) Paper(i int) Paper {
-	s := &d.open[i].parked.s
-	if i == d.shown {
-		s = d.session
-	}
+	s := d.at(i)
 	step, _ := s.CanUndo()
 	return Paper{d.open[i].id, s.history.Lesson(), s.path, step, s.Modified(), s.history.State()}
 }
@@ -116,6 +113,27 @@ func (d *Desk) put(p Parked) {
 		d.open = slices.Insert(d.open, d.shown, sheet{id: d.last})
 	}
 	d.session.Resume(p)
+}
+
+// Saved marks what a paper says as written to path; what has been done to the
+// lesson since stays unsaved. A lesson that has been closed is let be.
+func (d *Desk) Saved(p Paper, path string) {
+	i := slices.IndexFunc(d.open, func(s sheet) bool { return s.id == p.ID })
+	if i < 0 {
+		return
+	}
+	s := d.at(i)
+	s.path = path
+	s.history = s.history.SaveAt(p.State)
+	d.session.touch()
+}
+
+// at is the session of lesson i: the one that shows it, or the one put aside.
+func (d *Desk) at(i int) *Session {
+	if i == d.shown {
+		return d.session
+	}
+	return &d.open[i].parked.s
 }
 
 // Close takes lesson i from the desk, saved or not, and shows the one beside it

@@ -153,3 +153,24 @@ func TestPaperTellsChanges(t *testing.T) {
 		t.Error("after undo the state is another than before the step")
 	}
 }
+
+// A lesson is saved as it was handed over, whatever has been done to it since.
+func TestSavedAsItWas(t *testing.T) {
+	s := session.New(renamed("a"), "", nil)
+	d := session.NewDesk(s)
+	s.Do("to b", renamed("b"))
+	written := d.Paper(0)
+	s.Do("to c", renamed("c"))
+	d.Open(renamed("d"), "")
+	d.Saved(written, "b.json")
+	wantDesk(t, "saved while another is shown", d, "c* [d]")
+	d.Show(0)
+	s.Undo()
+	wantDesk(t, "undone to what was saved", d, "[b] d")
+	if s.Path() != "b.json" {
+		t.Errorf("saved to %q, want b.json", s.Path())
+	}
+	d.Close(0)
+	d.Saved(written, "e.json")
+	wantDesk(t, "saved after it was closed", d, "[d]")
+}

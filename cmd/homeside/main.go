@@ -38,8 +38,8 @@ func run(args []string) error {
 	if os.Getenv("DISPLAY") == "" && os.Getenv("WAYLAND_DISPLAY") == "" && needsDisplay {
 		return errors.New("there is no display: log in to a desktop, or export with homeside-cli")
 	}
-	o := app.Options{}
-	if o.Lesson, o.Path, err = lessonOf(args); err != nil {
+	o := app.Options{Files: args}
+	if o.Lesson, err = firstLesson(); err != nil {
 		return err
 	}
 	if o.Trace, err = openTrace(os.Getenv(traceVariable)); err != nil {
@@ -52,7 +52,7 @@ func run(args []string) error {
 	return nil
 }
 
-// parse reads the command line: homeside [--lang en|es] [LESSON].
+// parse reads the command line: homeside [--lang en|es] [LESSON ...].
 func parse(args []string) (files []string, asked *words.Language, err error) {
 	flags := flag.NewFlagSet("homeside", flag.ContinueOnError)
 	flags.SetOutput(io.Discard) // main says what is wrong, in one line
@@ -67,25 +67,17 @@ func parse(args []string) (files []string, asked *words.Language, err error) {
 	if err := flags.Parse(args); err != nil {
 		return nil, nil, err
 	}
-	if flags.NArg() > 1 {
-		return nil, nil, errors.New("want at most one lesson file: homeside [--lang en|es] [LESSON]")
-	}
 	return flags.Args(), asked, nil
 }
 
-// lessonOf is the lesson to show and its path, empty for the built-in one.
-func lessonOf(args []string) (lesson.Lesson, string, error) {
-	if len(args) == 1 {
-		l, err := lessonfile.Open(args[0])
-		return l, args[0], err
-	}
+// firstLesson is the built-in one.
+func firstLesson() (lesson.Lesson, error) {
 	f, err := assets.Lessons.Open(assets.FirstLesson)
 	if err != nil {
-		return lesson.Lesson{}, "", err
+		return lesson.Lesson{}, err
 	}
 	defer f.Close()
-	l, err := lessonfile.Read(f)
-	return l, "", err
+	return lessonfile.Read(f)
 }
 
 func openTrace(path string) (io.Writer, error) {

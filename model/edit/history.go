@@ -99,5 +99,11 @@ func (h History) Save() History {
 	return h
 }
 
+// SaveAt is the history with one of its states marked as saved.
+func (h History) SaveAt(s State) History {
+	h.saved = s.of
+	return h
+}
+
 // Modified says whether the present state is another than the saved one.
 func (h History) Modified() bool { return h.saved != h.present }

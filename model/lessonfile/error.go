@@ -16,6 +16,9 @@ var (
 	ErrTooLarge  = fmt.Errorf("larger than %d MiB, too large for a lesson", MaxSize>>20)
 )
 
+// ErrFolder is what Open and OpenRoster say of a folder.
+var ErrFolder = errors.New("a folder, not a file")
+
 // Error is a mistake in a lesson file, or in a lesson that is to be written.
 type Error struct {
 	Line int    // counted from 1; 0 if there is no file yet

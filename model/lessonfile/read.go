@@ -29,21 +29,32 @@ func Read(r io.Reader) (lesson.Lesson, error) {
 	return parse(data)
 }
 
-// Open reads the lesson file at path, which its errors name.
+// Open reads the lesson file at path, which its errors name. A folder is ErrFolder.
 func Open(path string) (lesson.Lesson, error) {
-	f, err := os.Open(path)
+	f, err := lessons.open(path)
 	if err != nil {
-		return lesson.Lesson{}, err // names the path already
+		return lesson.Lesson{}, err
 	}
 	defer f.Close()
-	if info, err := f.Stat(); err == nil && info.Size() > MaxSize {
-		return lesson.Lesson{}, fmt.Errorf("%s: %w", path, &Error{Err: ErrTooLarge})
-	}
 	l, err := Read(f)
 	if err != nil {
 		return lesson.Lesson{}, fmt.Errorf("%s: %w", path, err)
 	}
 	return l, nil
+}
+
+// open opens a file that is not too large.
+func (k kind) open(path string) (*os.File, error) {
+	info, err := os.Stat(path)
+	switch {
+	case err != nil:
+		return nil, err // names the path already
+	case info.IsDir():
+		return nil, fmt.Errorf("%s: %w", path, ErrFolder)
+	case info.Size() > int64(k.size):
+		return nil, fmt.Errorf("%s: %w", path, &Error{Err: k.large})
+	}
+	return os.Open(path)
 }
 
 // readAll reads a whole file, up to the size of its kind.

@@ -4,7 +4,6 @@ import (
 	"errors"
 	"fmt"
 	"io"
-	"os"
 
 	"github.com/go-json-experiment/json"
 	"github.com/go-json-experiment/json/jsontext"
@@ -77,9 +76,9 @@ func (r *reader) pair(p rosterPair) roster.Pair {
 
 // OpenRoster reads the roster file at path, which its errors name.
 func OpenRoster(path string) (roster.Roster, error) {
-	f, err := os.Open(path)
+	f, err := rosters.open(path)
 	if err != nil {
-		return roster.Roster{}, err // names the path already
+		return roster.Roster{}, err
 	}
 	defer f.Close()
 	r, err := ReadRoster(f)
