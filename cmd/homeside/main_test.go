@@ -21,7 +21,7 @@ func TestParse(t *testing.T) {
 		{[]string{"--lang=en"}, nil, &english, true},
 		{[]string{"--lang", "xx"}, nil, nil, false},
 		{[]string{"--nothing"}, nil, nil, false},
-		{[]string{"a.json", "b.json"}, nil, nil, false},
+		{[]string{"a.json", "b.json"}, []string{"a.json", "b.json"}, nil, true},
 	} {
 		files, asked, err := parse(c.args)
 		if (err == nil) != c.ok {
