@@ -30,6 +30,7 @@ var arrows = []arrow{
 	{"model/lessonfile", []string{"model/units", "model/court", "model/game", "model/flight", "model/movement", "model/lesson", "model/roster"}},
 	{"model/edit", []string{"model/units", "model/court", "model/game", "model/flight", "model/movement", "model/lesson"}},
 	{"model/rally", []string{"model/units", "model/court", "model/game", "model/flight", "model/movement", "model/lesson"}},
+	{"model/reel", []string{"model/units", "model/court", "model/game", "model/lesson", "model/rally"}},
 	{"model/finding", []string{"model/units", "model/court", "model/game", "model/lesson", "model/rally"}},
 	{"model/rules", []string{"model/units", "model/court", "model/game", "model/flight", "model/movement", "model/lesson", "model/rally", "model/finding"}},
 	{"model/advice", []string{"model/units", "model/court", "model/game", "model/flight", "model/movement", "model/lesson", "model/rally", "model/finding"}},
