@@ -137,7 +137,7 @@ func (p Picture) caption(l Layout, f rally.Frame) (canvas.Panel, bool) {
 	width := l.Caption.Width()/l.PxPerPoint - 2*textMargin
 	for _, i := range f.Cues {
 		if q := p.Rally.Play.Cues[i]; q.Kind == lesson.Caption {
-			lines = append(lines, wrap(q.Text, width, look.CaptionSize, true)...)
+			lines = append(lines, Wrap(q.Text, width, look.CaptionSize, true)...)
 		}
 	}
 	if l.Column {

@@ -75,7 +75,7 @@ func (s Strip) cues(g *canvas.Panel) {
 		}
 		g.Add(canvas.Shape{ID: name, Label: text, Layer: canvas.Runs, Path: paperBox(float64(left), float64(top)+0.5, float64(right), float64(foot)-0.5), Style: canvas.Style{Fill: fill, Stroke: s.look().Ink, Width: canvas.Pts(0.8)}})
 		size := min(look.LabelSize, (foot-top)*0.85)
-		if shown := shorten(text, float64(right-left)-6, size, false); shown != "" && size >= leastCueText {
+		if shown := Shorten(text, float64(right-left)-6, size, false); shown != "" && size >= leastCueText {
 			g.Add(canvas.Shape{ID: name + ".text", Layer: canvas.Labels, Text: &canvas.Text{At: canvas.Pos{}.Shift(left+3, (top+foot)/2+size*0.36), Text: shown, Size: size, Align: canvas.Start, Colour: ink}})
 		}
 	}

@@ -31,7 +31,7 @@ func (s Strip) name(g *canvas.Panel, lane int, name string) {
 	g.Add(canvas.Shape{
 		ID: fmt.Sprintf("name.%d", lane), Layer: canvas.Labels,
 		Text: &canvas.Text{
-			At: canvas.Pos{}.Shift(namesEnd-4, s.lane(lane)+look.LabelSize*0.36), Text: shorten(name, namesEnd-6, look.LabelSize, false),
+			At: canvas.Pos{}.Shift(namesEnd-4, s.lane(lane)+look.LabelSize*0.36), Text: Shorten(name, namesEnd-6, look.LabelSize, false),
 			Size: look.LabelSize, Align: canvas.Finish, Colour: s.look().Ink,
 		},
 	})

@@ -21,8 +21,8 @@ func TestWrap(t *testing.T) {
 		"two\n  lines  too": {"two lines too"},
 		"the server changes halves, the partner fills": {"the server changes halves, the partner", "fills"},
 	} {
-		if got := wrap(text, 200, 10, true); !slices.Equal(got, want) {
-			t.Errorf("wrap(%q) = %q, want %q", text, got, want)
+		if got := Wrap(text, 200, 10, true); !slices.Equal(got, want) {
+			t.Errorf("Wrap(%q) = %q, want %q", text, got, want)
 		}
 	}
 }
@@ -33,7 +33,7 @@ func TestWrapKeepsWidthAndWords(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		words := rapid.SliceOfN(rapid.StringMatching(`[A-Za-zäß,.]{1,12}`), 0, 20).Draw(t, "words")
 		width := rapid.Float64Range(90, 400).Draw(t, "width")
-		lines := wrap(strings.Join(words, " "), width, 9, true)
+		lines := Wrap(strings.Join(words, " "), width, 9, true)
 		for _, line := range lines {
 			if w := look.Width(line, true) * 9; w > width {
 				t.Fatalf("line %q is %v points wide, at most %v", line, w, width)
@@ -47,31 +47,31 @@ func TestWrapKeepsWidthAndWords(t *testing.T) {
 }
 
 func TestWrapShortensALongWord(t *testing.T) {
-	lines := wrap("a "+strings.Repeat("m", 200)+" b", 100, 10, true)
+	lines := Wrap("a "+strings.Repeat("m", 200)+" b", 100, 10, true)
 	if len(lines) != 3 || lines[0] != "a" || lines[2] != "b" || !strings.HasSuffix(lines[1], "m…") || look.Width(lines[1], true)*10 > 100 {
 		t.Errorf("wrap of a long word = %q, want a, the word cut to the width, b", lines)
 	}
 }
 
 func TestShorten(t *testing.T) {
-	if got := shorten("fits", 1000, 10, false); got != "fits" {
-		t.Errorf("shorten(fits) = %q", got)
+	if got := Shorten("fits", 1000, 10, false); got != "fits" {
+		t.Errorf("Shorten(fits) = %q", got)
 	}
-	if got := shorten("one two three", 45, 10, false); got != "one two…" && got != "one t…" && got != "one tw…" {
-		t.Errorf("shorten(one two three) = %q, want it cut with …", got)
+	if got := Shorten("one two three", 45, 10, false); got != "one two…" && got != "one t…" && got != "one tw…" {
+		t.Errorf("Shorten(one two three) = %q, want it cut with …", got)
 	}
-	if got := shorten("anything", 1, 10, false); got != "" {
+	if got := Shorten("anything", 1, 10, false); got != "" {
 		t.Errorf("shorten to one point = %q, want nothing", got)
 	}
 	rapid.Check(t, func(t *rapid.T) {
 		text, width := rapid.StringN(0, 60, -1).Draw(t, "text"), rapid.Float64Range(0, 300).Draw(t, "width")
-		got := shorten(text, width, 9, false)
+		got := Shorten(text, width, 9, false)
 		if w := look.Width(got, false) * 9; w > width {
-			t.Fatalf("shorten(%q, %v) = %q, %v points", text, width, got, w)
+			t.Fatalf("Shorten(%q, %v) = %q, %v points", text, width, got, w)
 		}
 		cut := strings.TrimSuffix(got, "…")
 		if !strings.HasPrefix(text, cut) || utf8.ValidString(text) && !utf8.ValidString(got) {
-			t.Fatalf("shorten(%q) = %q, want its beginning", text, got)
+			t.Fatalf("Shorten(%q) = %q, want its beginning", text, got)
 		}
 	})
 }

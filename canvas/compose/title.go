@@ -49,7 +49,7 @@ func (p Picture) titleLines(l Layout) []string {
 	} else {
 		width -= clockWidth
 	}
-	return firstRows(wrap(p.Rally.Play.Title, width, look.TitleSize, true), rows, width, look.TitleSize)
+	return firstRows(Wrap(p.Rally.Play.Title, width, look.TitleSize, true), rows, width, look.TitleSize)
 }
 
 // firstRows are the first so many lines; what is left out is marked in the last.
@@ -57,41 +57,7 @@ func firstRows(lines []string, rows int, width float64, size canvas.Points) []st
 	if len(lines) <= rows || rows < 1 {
 		return lines
 	}
-	return append(lines[:rows-1], shorten(strings.Join(lines[rows-1:], " "), width, size, true))
-}
-
-// wrap breaks a text into lines no wider than width points. A word longer than
-// a line stands alone, shortened.
-func wrap(text string, width float64, size canvas.Points, bold bool) []string {
-	var lines []string
-	line := ""
-	for _, word := range strings.Fields(text) {
-		word = shorten(word, width, size, bold)
-		longer := strings.TrimSpace(line + " " + word)
-		if line != "" && look.Width(longer, bold)*float64(size) > width {
-			lines = append(lines, line)
-			longer = word
-		}
-		line = longer
-	}
-	if line != "" {
-		lines = append(lines, line)
-	}
-	return lines
-}
-
-// shorten cuts a text to a width in points and marks the cut.
-func shorten(text string, width float64, size canvas.Points, bold bool) string {
-	if look.Width(text, bold)*float64(size) <= width {
-		return text
-	}
-	runes := []rune(text)
-	for n := len(runes) - 1; n > 0; n-- {
-		if s := strings.TrimRight(string(runes[:n]), " ") + "…"; look.Width(s, bold)*float64(size) <= width {
-			return s
-		}
-	}
-	return ""
+	return append(lines[:rows-1], Shorten(strings.Join(lines[rows-1:], " "), width, size, true))
 }
 
 // paperBox is a closed rectangle in points from the panel's corner.
