@@ -62,5 +62,5 @@ type ClearError struct{ Of string } // "a GIF"
 
 // Error says what can be done instead.
 func (e *ClearError) Error() string {
-	return e.Of + " cannot be transparent: choose .png, .svg, .pdf or .apng, or a background of one colour"
+	return e.Of + " cannot be transparent: choose .png, .svg, .pdf, .apng, .webm, .mov or .frames, or a background of one colour"
 }

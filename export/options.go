@@ -56,6 +56,21 @@ func (e *OptionError) Error() string {
 	return fmt.Sprintf("%s %s is outside the %s to %s%s", e.Option, number(e.Got, e.Unit), number(e.Min, ""), number(e.Max, e.Unit), of)
 }
 
+// EvenError is a picture with an odd side in a format that packs two pixels by two.
+type EvenError struct {
+	Width, Height int    // px
+	Of            string // "MP4"
+}
+
+// Even is the next smaller size that the format can have, in pixels.
+func (e *EvenError) Even() (width, height int) { return e.Width &^ 1, e.Height &^ 1 }
+
+// Error says which size would do.
+func (e *EvenError) Error() string {
+	w, h := e.Even()
+	return fmt.Sprintf("%d x %d px: the sides of a clip as %s must be even, such as %d x %d", e.Width, e.Height, e.Of, w, h)
+}
+
 // number is rounded to milliseconds, so that a bound can be typed back.
 func number(v float64, unit string) string {
 	if unit != "" {

@@ -137,12 +137,16 @@ func checkFolder(path string) error {
 	return nil
 }
 
+// tries is how many unfinished exports a folder can have.
+const tries = 1000
+
+func partName(i int) string { return fmt.Sprintf(".homeside-%d.part", i) }
+
 // createTemp makes a file that no other program has. Only a crash leaves one
 // behind; the next free number then serves.
 func createTemp(folder string, mode fs.FileMode) (*os.File, error) {
-	const tries = 1000
 	for i := range tries {
-		name := filepath.Join(folder, fmt.Sprintf(".homeside-%d.part", i))
+		name := filepath.Join(folder, partName(i))
 		f, err := os.OpenFile(name, os.O_CREATE|os.O_EXCL|os.O_WRONLY, mode)
 		if err == nil {
 			return f, nil

@@ -93,7 +93,7 @@ func TestLongTitlesStayInTheirArea(t *testing.T) {
 					if b.left < area.left-0.5 || b.right > area.right+0.5 || b.top < area.top-0.5 || b.bottom > area.bottom+0.5 {
 						t.Errorf("%dx%d %v: %s of a title of %d letters is %+v, not in %+v", size[0], size[1], turn, id, len(title), b, area)
 					}
-					if b.overlaps(clock) {
+					if id != "title/plate" && b.overlaps(clock) {
 						t.Errorf("%dx%d %v: %s of a title of %d letters is under the clock", size[0], size[1], turn, id, len(title))
 					}
 				}

@@ -26,9 +26,11 @@ const (
 	titleRows                   = 2 // above the court
 )
 
-// title draws the play's title in its area.
+// title draws the play's title in its area, on a ground of its own: the picture
+// may be laid over something else.
 func (p Picture) title(l Layout) canvas.Panel {
 	c := canvas.Panel{Name: "title", View: paper(l.Title.Min)}
+	c.Add(canvas.Shape{ID: "plate", Layer: canvas.Ground, Path: paperBox(0, 0, l.Title.Width()/l.PxPerPoint, l.Title.Height()/l.PxPerPoint), Style: canvas.Style{Fill: p.look().Paper}})
 	lines := p.titleLines(l)
 	for i, line := range lines {
 		c.Add(canvas.Shape{

@@ -124,17 +124,24 @@ func (b batch) run(ctx context.Context, outs []output, jobs int, tell io.Writer)
 }
 
 func (b batch) result(ctx context.Context, o output) result {
-	if ctx.Err() == nil && b.resume && b.current(o.path) {
+	if ctx.Err() == nil && b.resume && b.current(o) {
 		return result{output: o, skipped: true}
 	}
 	return result{output: o, err: b.write(ctx, o)}
 }
 
-// current is whether a file need not be written again: an ordinary file, not
-// empty, changed later than the lesson. Save puts only whole files in place.
-func (b batch) current(path string) bool {
-	info, err := os.Stat(path)
-	return err == nil && info.Mode().IsRegular() && info.Size() > 0 && info.ModTime().After(b.changed)
+// current is whether an output need not be written again: an ordinary file, not
+// empty, or a folder of frames, changed later than the lesson. Save puts only
+// whole files and folders in place.
+func (b batch) current(o output) bool {
+	info, err := os.Stat(o.path)
+	if err != nil || !info.ModTime().After(b.changed) {
+		return false
+	}
+	if o.format.Write == nil {
+		return info.IsDir()
+	}
+	return info.Mode().IsRegular() && info.Size() > 0
 }
 
 // write makes one file. If the lesson was changed since it was read, the file is

@@ -230,8 +230,8 @@ func TestExportRefuses(t *testing.T) {
 	lesson := lessonFile(t, drill())
 	for line, want := range map[string]string{
 		"":                                  `required flag(s) "out" not set`,
-		"--out x.bmp":                       "x.bmp: no format is called .bmp; there are .png, .svg, .pdf, .gif, .avi, .apng, .mp4",
-		"--out x":                           "x: the name must end in one of .png, .svg, .pdf, .gif, .avi, .apng, .mp4",
+		"--out x.bmp":                       "x.bmp: no format is called .bmp; there are .png, .svg, .pdf, .gif, .avi, .apng, .mp4, .webm, .mov, .frames",
+		"--out x":                           "x: the name must end in one of .png, .svg, .pdf, .gif, .avi, .apng, .mp4, .webm, .mov, .frames",
 		"--out x.png --play 0":              lesson + ": --play 0: the lesson has 3 plays",
 		"--out x.png --play 4":              lesson + ": --play 4: the lesson has 3 plays",
 		"--out x.png --play -1":             lesson + ": --play -1: the lesson has 3 plays",

@@ -40,10 +40,15 @@ func TestMP4EqualsTheDrawing(t *testing.T) {
 	}
 }
 
-func TestMP4NeedsEvenSides(t *testing.T) {
-	err := WriteMP4(context.Background(), io.Discard, play, &export.Options{Width: 181, Height: 320})
-	if err == nil || !strings.Contains(err.Error(), "181 x 320 px: the sides of an MP4 must be even, such as 180 x 320") {
-		t.Errorf("odd width: got error %v", err)
+// Formats that pack two pixels by two refuse odd sides and say what would do.
+func TestEvenSides(t *testing.T) {
+	for ext, kind := range map[string]string{".mp4": "MP4", ".webm": "WebM", ".mov": "ProRes"} {
+		for size, want := range map[[2]int]string{{181, 320}: "181 x 320 px", {180, 321}: "180 x 321 px", {181, 321}: "181 x 321 px"} {
+			err := writers[ext](context.Background(), io.Discard, play, &export.Options{Width: size[0], Height: size[1]})
+			if err == nil || err.Error() != want+": the sides of a clip as "+kind+" must be even, such as 180 x 320" {
+				t.Errorf("%s of %s: got error %v", ext, want, err)
+			}
+		}
 	}
 }
 
@@ -51,10 +56,12 @@ func TestWithoutFFmpeg(t *testing.T) {
 	temp := t.TempDir()
 	t.Setenv("TMPDIR", temp)
 	t.Setenv("PATH", t.TempDir())
-	err := WriteMP4(context.Background(), io.Discard, play, small())
-	var failed *FFmpegError
-	if !errors.As(err, &failed) || !errors.Is(err, ErrNoFFmpeg) || !errors.Is(FindFFmpeg(), ErrNoFFmpeg) {
-		t.Errorf("without ffmpeg: got error %v, want %v", err, ErrNoFFmpeg)
+	for _, ext := range []string{".mp4", ".webm", ".mov"} {
+		err := writers[ext](context.Background(), io.Discard, play, small())
+		var failed *FFmpegError
+		if !errors.As(err, &failed) || !errors.Is(err, ErrNoFFmpeg) || !errors.Is(FindFFmpeg(), ErrNoFFmpeg) {
+			t.Errorf("%s without ffmpeg: got error %v, want %v", ext, err, ErrNoFFmpeg)
+		}
 	}
 	if left := exporttest.Files(t, temp); len(left) != 0 {
 		t.Errorf("%v is left behind", left)
@@ -72,9 +79,11 @@ func TestPlanes(t *testing.T) {
 		for i := range img.Pix {
 			img.Pix[i] = [4]uint8{c[0], c[1], c[2], 255}[i%4]
 		}
-		p := newPlanes(img)
-		if got := [3]uint8{p.pix[0], p.pix[8], p.pix[10]}; got != want || len(p.pix) != 12 {
-			t.Errorf("planes of %v are %v, want %v", c, got, want)
+		for pixels, size := range map[string]int{"yuv420p": 12, "yuva420p": 20} {
+			p := newFeed(pixels, img).bytes()
+			if got := [3]uint8{p[0], p[8], p[10]}; got != want || len(p) != size || size == 20 && p[12] != 255 {
+				t.Errorf("%s of %v is %v, want %v", pixels, c, p, want)
+			}
 		}
 	}
 }

@@ -19,6 +19,7 @@ type Clip struct {
 	Width, Height int
 	Frames        int     // decoded, not believed
 	DurationS     float64 // of the container, or of its frames if it has none
+	Rate          float64 // frames a second on average, as the file says; 0 if it does not
 	StreamNames   int     // tags on the stream
 }
 
@@ -26,13 +27,14 @@ type Clip struct {
 func Probe(t testing.TB, path string) Clip {
 	t.Helper()
 	out := run(t, "ffprobe", "-v", "error", "-count_frames", "-select_streams", "v", "-of", "json",
-		"-show_entries", "stream=codec_name,width,height,nb_read_frames:format=format_name,duration:stream_tags", path)
+		"-show_entries", "stream=codec_name,width,height,nb_read_frames,avg_frame_rate:format=format_name,duration:stream_tags", path)
 	var found struct {
 		Streams []struct {
 			Codec  string            `json:"codec_name"`
 			Width  int               `json:"width"`
 			Height int               `json:"height"`
 			Frames string            `json:"nb_read_frames"`
+			Rate   string            `json:"avg_frame_rate"`
 			Tags   map[string]string `json:"tags"`
 		} `json:"streams"`
 		Format struct {
@@ -52,7 +54,18 @@ func Probe(t testing.TB, path string) Clip {
 	if err := errors.Join(err, err2); err != nil {
 		t.Fatalf("ffprobe %s: %v", path, err)
 	}
-	return Clip{s.Codec, found.Format.Name, s.Width, s.Height, frames, duration, len(s.Tags)}
+	return Clip{s.Codec, found.Format.Name, s.Width, s.Height, frames, duration, rate(s.Rate), len(s.Tags)}
+}
+
+// rate reads a fraction; one without a denominator is 0.
+func rate(s string) float64 {
+	above, below, _ := strings.Cut(s, "/")
+	a, err := strconv.ParseFloat(above, 64)
+	b, err2 := strconv.ParseFloat(below, 64)
+	if err != nil || err2 != nil || b == 0 {
+		return 0
+	}
+	return a / b
 }
 
 // PixelFormat is how FFmpeg calls the samples of a clip, such as yuv420p.
@@ -77,11 +90,23 @@ func lengthOf(t testing.TB, path string) string {
 	return strconv.FormatFloat(sum, 'f', 6, 64)
 }
 
-// Decode reads all frames of a clip with ffmpeg.
+// Decode reads all frames of a clip with ffmpeg. Transparent ones are straight:
+// colours are as they are before alpha.
 func Decode(t testing.TB, path string) []*image.RGBA {
 	t.Helper()
+	return DecodeWith(t, path, "")
+}
+
+// DecodeWith is Decode with a decoder of ffmpeg's; libvpx-vp9 knows alpha, where
+// the one that ffmpeg prefers does not. "" is that one.
+func DecodeWith(t testing.TB, path, decoder string) []*image.RGBA {
+	t.Helper()
 	c := Probe(t, path)
-	pix := run(t, "ffmpeg", "-v", "error", "-i", path, "-fps_mode", "passthrough", "-f", "rawvideo", "-pix_fmt", "rgba", "-")
+	args := []string{"-v", "error"}
+	if decoder != "" {
+		args = append(args, "-c:v", decoder)
+	}
+	pix := run(t, "ffmpeg", append(args, "-i", path, "-fps_mode", "passthrough", "-f", "rawvideo", "-pix_fmt", "rgba", "-")...)
 	size := c.Width * c.Height * 4
 	if len(pix) != size*c.Frames {
 		t.Fatalf("ffmpeg decoded %d bytes of %s, want %d frames of %d", len(pix), path, c.Frames, size)

@@ -14,14 +14,27 @@ import (
 
 // Format is one kind of file.
 type Format struct {
-	Name   string       // for people
-	Ext    string       // of file names, lower case with its dot
-	Clip   bool         // a stretch of a play; a still otherwise
-	MaxFPS int          // of a clip
-	Clear  bool         // can be transparent
-	Full   bool         // has a choice between all colour samples and a quarter of them
-	Needs  func() error // what this machine lacks for it, in words; nil needs nothing
-	Write  func(ctx context.Context, w io.Writer, src export.Source, o *export.Options) error
+	Name   string                                                                             // for people
+	Ext    string                                                                             // of file names, lower case with its dot
+	Clip   bool                                                                               // a stretch of a play; a still otherwise
+	MaxFPS int                                                                                // of a clip
+	Clear  bool                                                                               // can be transparent
+	Full   bool                                                                               // has a choice between all colour samples and a quarter of them
+	Needs  func() error                                                                       // what this machine lacks for it, in words; nil needs nothing
+	Write  func(ctx context.Context, w io.Writer, src export.Source, o *export.Options) error // nil for a folder
+
+	// Of a folder of files: Fill writes them, Own says whether a name is one of theirs.
+	Fill func(ctx context.Context, put export.Put, src export.Source, o *export.Options) error
+	Own  func(name string) bool
+}
+
+// Save writes a file or folder in the format, as a whole or not at all. What
+// stood at path is replaced; a folder only if it holds nothing else.
+func (f Format) Save(ctx context.Context, path string, src export.Source, o *export.Options) error {
+	if f.Write == nil {
+		return export.SaveFolder(ctx, path, f.Own, func(put export.Put) error { return f.Fill(ctx, put, src, o) })
+	}
+	return export.Save(ctx, path, func(w io.Writer) error { return f.Write(ctx, w, src, o) })
 }
 
 // All are the formats in the order of menus: stills, then clips.
@@ -33,6 +46,9 @@ var All = []Format{
 	{Name: "AVI clip", Ext: ".avi", Clip: true, MaxFPS: export.MaxFPS, Full: true, Write: clip.WriteAVI},
 	{Name: "animated PNG", Ext: ".apng", Clip: true, MaxFPS: export.MaxFPS, Clear: true, Write: clip.WriteAPNG},
 	{Name: "MP4 clip (needs ffmpeg)", Ext: ".mp4", Clip: true, MaxFPS: export.MaxFPS, Needs: clip.FindFFmpeg, Write: clip.WriteMP4},
+	{Name: "WebM clip (needs ffmpeg)", Ext: ".webm", Clip: true, MaxFPS: export.MaxFPS, Clear: true, Needs: clip.FindFFmpeg, Write: clip.WriteWebM},
+	{Name: "ProRes 4444 clip for an edit (needs ffmpeg)", Ext: ".mov", Clip: true, MaxFPS: export.MaxFPS, Clear: true, Needs: clip.FindFFmpeg, Write: clip.WriteMOV},
+	{Name: "folder of PNG pictures", Ext: ".frames", Clip: true, MaxFPS: export.MaxFPS, Clear: true, Fill: clip.FillPNGs, Own: clip.OwnPNG},
 }
 
 // UnknownError is a file name whose ending belongs to no format.
@@ -63,11 +79,12 @@ func ByPath(path string) (Format, error) {
 	return Format{}, &UnknownError{path}
 }
 
-// Save writes a file in the format of its name's ending, as a whole or not at all.
+// Save writes a file or folder in the format of its name's ending, as a whole or
+// not at all.
 func Save(ctx context.Context, path string, src export.Source, o *export.Options) error {
 	f, err := ByPath(path)
 	if err != nil {
 		return err
 	}
-	return export.Save(ctx, path, func(w io.Writer) error { return f.Write(ctx, w, src, o) })
+	return f.Save(ctx, path, src, o)
 }

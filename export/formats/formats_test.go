@@ -19,7 +19,7 @@ var play = exporttest.Play{To: 1}
 func small() *export.Options { return &export.Options{Width: 90, Height: 160, FPS: 10} }
 
 // endings are those of the table in its order: stills, then clips.
-const endings = ".png, .svg, .pdf, .gif, .avi, .apng, .mp4"
+const endings = ".png, .svg, .pdf, .gif, .avi, .apng, .mp4, .webm, .mov, .frames"
 
 func TestByPath(t *testing.T) {
 	for path, want := range map[string]string{"a.png": ".png", "a.b.GIF": ".gif", "/x.png/y.Avi": ".avi", "a.SVG": ".svg", "a.pdf": ".pdf"} {
@@ -40,9 +40,22 @@ func TestByPath(t *testing.T) {
 	}
 }
 
+// written is what a format writes of the play; of a folder, all files one after
+// another.
+func written(f Format, o *export.Options) ([]byte, error) {
+	var b bytes.Buffer
+	if f.Write == nil {
+		put := func(_ string, write func(io.Writer) error) error { return write(&b) }
+		err := f.Fill(context.Background(), put, play, o)
+		return b.Bytes(), err
+	}
+	err := f.Write(context.Background(), &b, play, o)
+	return b.Bytes(), err
+}
+
 // Every format of the table is what it says it is, and can be found by its ending.
 func TestAllAreWhole(t *testing.T) {
-	magic := map[string]string{".png": "\x89PNG\r\n", ".svg": "<svg xmlns=", ".pdf": "%PDF-1.", ".gif": "GIF89a", ".avi": "RIFF", ".apng": "\x89PNG\r\n", ".mp4": "\x00\x00\x00 ftyp"}
+	magic := map[string]string{".png": "\x89PNG\r\n", ".svg": "<svg xmlns=", ".pdf": "%PDF-1.", ".gif": "GIF89a", ".avi": "RIFF", ".apng": "\x89PNG\r\n", ".mp4": "\x00\x00\x00 ftyp", ".webm": "\x1aE\xdf\xa3", ".mov": "\x00\x00\x00\x14ftypqt", ".frames": "\x89PNG\r\n"}
 	for _, f := range All {
 		if got, err := ByPath("x" + f.Ext); err != nil || got.Name != f.Name {
 			t.Errorf("ByPath(x%s) = %q, %v, want %q", f.Ext, got.Name, err, f.Name)
@@ -53,12 +66,12 @@ func TestAllAreWhole(t *testing.T) {
 		frames := 0
 		o := small()
 		o.Progress = func(_, total int) { frames = total }
-		var b bytes.Buffer
-		if err := f.Write(context.Background(), &b, play, o); err != nil {
+		b, err := written(f, o)
+		if err != nil {
 			t.Errorf("%s: %v", f.Name, err)
 		}
-		if m := magic[f.Ext]; m == "" || !strings.HasPrefix(b.String(), m) {
-			t.Errorf("%s begins with %q, want %q", f.Name, b.String()[:8], m)
+		if m := magic[f.Ext]; m == "" || !strings.HasPrefix(string(b), m) {
+			t.Errorf("%s begins with %q, want %q", f.Name, b[:min(8, len(b))], m)
 		}
 		if (frames == 10) != f.Clip {
 			t.Errorf("%s has %d frames, and Clip is %v", f.Name, frames, f.Clip)
@@ -73,7 +86,7 @@ func TestClear(t *testing.T) {
 	clear.Ground.Clear = true
 	said := (&export.ClearError{}).Error()
 	for _, f := range All {
-		err := f.Write(context.Background(), io.Discard, play, clear)
+		_, err := written(f, clear)
 		var refused *export.ClearError
 		if errors.As(err, &refused) == f.Clear {
 			t.Errorf("%s on a clear ground: error %v, and Clear is %v", f.Ext, err, f.Clear)
@@ -88,19 +101,35 @@ func TestSaveWritesWhatWriteWrites(t *testing.T) {
 	for _, f := range All {
 		folder := t.TempDir()
 		path := filepath.Join(folder, "x"+f.Ext)
-		var want bytes.Buffer
-		err := errors.Join(Save(context.Background(), path, play, small()), f.Write(context.Background(), &want, play, small()))
-		got, err2 := os.ReadFile(path)
-		if err := errors.Join(err, err2); err != nil {
+		want, err := written(f, small())
+		if err := errors.Join(err, Save(context.Background(), path, play, small())); err != nil {
 			t.Fatal(err)
 		}
-		if !bytes.Equal(got, want.Bytes()) {
-			t.Errorf("Save %s: %d bytes, want the %d of Write", f.Ext, len(got), want.Len())
+		files := exporttest.Files(t, folder)
+		if got := contents(t, files); !bytes.Equal(got, want) {
+			t.Errorf("Save %s: %d bytes, want the %d that it writes", f.Ext, len(got), len(want))
 		}
-		if files := exporttest.Files(t, folder); len(files) != 1 {
-			t.Errorf("Save %s: the folder has %v, want the file alone", f.Ext, files)
+		if f.Write != nil && len(files) != 1 || f.Write == nil && len(files) != 1+10 {
+			t.Errorf("Save %s: the folder has %v, want the file alone or the folder of 10", f.Ext, files)
 		}
 	}
+}
+
+// contents are the bytes of files one after another, without folders.
+func contents(t *testing.T, files []string) []byte {
+	t.Helper()
+	var all []byte
+	for _, path := range files {
+		if info, err := os.Stat(path); err != nil || info.IsDir() {
+			continue
+		}
+		b, err := os.ReadFile(path)
+		if err != nil {
+			t.Fatal(err)
+		}
+		all = append(all, b...)
+	}
+	return all
 }
 
 // Cancelled at the middle frame, no clip leaves a file, neither where it was
@@ -145,13 +174,24 @@ func TestSaveErrorsLeaveNothing(t *testing.T) {
 
 // A format that needs another program says so before anything is begun.
 func TestNeeds(t *testing.T) {
-	path := filepath.Join(t.TempDir(), "x.mp4")
-	f, err := ByPath(path)
-	if err != nil || f.Needs() != nil {
-		t.Fatalf("with ffmpeg installed, %q lacks something: %v, %v", f.Name, err, f.Needs())
+	needy := 0
+	for _, f := range All {
+		if f.Needs == nil {
+			continue
+		}
+		needy++
+		path := filepath.Join(t.TempDir(), "x"+f.Ext)
+		if err := f.Needs(); err != nil {
+			t.Fatalf("with ffmpeg installed, %q lacks something: %v", f.Name, err)
+		}
+		before := os.Getenv("PATH")
+		t.Setenv("PATH", "")
+		if lacks, saved := f.Needs(), Save(context.Background(), path, play, small()); lacks == nil || saved == nil || !strings.Contains(saved.Error(), lacks.Error()) {
+			t.Errorf("%s without ffmpeg: Needs() = %v, Save: %v", f.Ext, lacks, saved)
+		}
+		t.Setenv("PATH", before)
 	}
-	t.Setenv("PATH", "")
-	if lacks, saved := f.Needs(), Save(context.Background(), path, play, small()); lacks == nil || saved == nil || !strings.Contains(saved.Error(), lacks.Error()) {
-		t.Errorf("without ffmpeg: Needs() = %v, Save: %v", lacks, saved)
+	if needy != 3 {
+		t.Errorf("%d formats need another program, want 3", needy)
 	}
 }

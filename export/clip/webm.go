@@ -1,0 +1,34 @@
+package clip
+
+import (
+	"context"
+	"io"
+
+	"homeside/export"
+)
+
+// WriteWebM writes a stretch of a play as a WebM (VP9, 4:2:0, BT.709), with an
+// alpha channel if the ground is clear: browsers and editors of films then show
+// what is under it. For what else it promises see WriteMP4.
+func WriteWebM(ctx context.Context, w io.Writer, src export.Source, o *export.Options) error {
+	return writeWebM(ctx, w, src, o, patience)
+}
+
+func writeWebM(ctx context.Context, w io.Writer, src export.Source, o *export.Options, wait patient) error {
+	f, err := clearFilm(src, o, "a WebM", export.MaxFPS)
+	if err != nil {
+		return err
+	}
+	pixels := "yuv420p"
+	if !f.base.Opaque() {
+		pixels = "yuva420p"
+	}
+	return f.pack(ctx, w, recipe{kind: "WebM", ext: ".webm", even: true, pixels: pixels, args: append([]string{"-pix_fmt", pixels}, vp9...)}, wait)
+}
+
+// vp9 are the arguments between the frames and the file. A frame that is kept
+// back for later ones would lose the alpha channel (libvpx).
+var vp9 = []string{
+	"-c:v", "libvpx-vp9", "-deadline", "realtime", "-cpu-used", "5", "-row-mt", "1", "-threads", "2",
+	"-crf", "18", "-b:v", "0", "-auto-alt-ref", "0",
+}
