@@ -54,6 +54,7 @@ var arrows = []arrow{
 	{"export/clip", []string{"model/units", "canvas", "canvas/raster", "export"}},
 	{"export/captions", []string{"model/...", "words", "export"}},
 	{"export/sound", []string{"model/...", "export"}},
+	{"export/page", []string{"model/...", "canvas", "canvas/...", "export", "export/still", "export/captions", "export/sound", "words"}},
 	{"export/formats", []string{"model/...", "export", "export/..."}},
 	{"app/session", []string{"model/...", "words"}},
 	{"app/gesture", []string{"model/...", "app/session", "words"}},

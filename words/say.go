@@ -43,4 +43,5 @@ var spanishCatalogues = []catalogue{
 	spanishStrip,
 	spanishLessons,
 	spanishSettings,
+	spanishPage,
 }

@@ -94,18 +94,18 @@ func overGround(r *rally.Rally, from, to units.Seconds) canvas.Path {
 // The ball seen from above: how much it grows and how far its shadow falls away
 // for every foot of height. They show height, not optics.
 const (
-	ballGrows  = 0.05
-	shadowFall = 0.9 // points, to the right and downward
-	mostRise   = 20  // ft, above which neither grows
+	BallGrows  = 0.05
+	ShadowFall = 0.9 // points, to the right and downward
+	MostRise   = 20  // ft, above which neither grows
 )
 
 // ball draws the ball, the larger the higher it is, over its shadow.
 func (p Picture) ball(g *canvas.Panel, f rally.Frame) {
 	at := canvas.On(f.Ball.Ground())
 	lk := p.look()
-	z := min(float64(f.Ball.Height().Feet()), mostRise)
-	size := look.BallRadius * canvas.Points(1+ballGrows*z)
-	fall := canvas.Points(shadowFall * z)
+	z := min(float64(f.Ball.Height().Feet()), MostRise)
+	size := look.BallRadius * canvas.Points(1+BallGrows*z)
+	fall := canvas.Points(ShadowFall * z)
 	g.Add(canvas.Shape{
 		ID: "shadow", Layer: canvas.Shadows, Label: "shadow of the ball",
 		Path:  canvas.Circle(at.Shift(fall, fall), canvas.Pts(look.BallRadius)),

@@ -29,6 +29,11 @@ func Kinds() []Kind { return []Kind{Contact, Bounce, Arrival, Count} }
 // no beep can be taken for an overtone of another.
 var pitches = [kinds]float64{Contact: 1000, Bounce: 620, Arrival: 1560, Count: 830}
 
+var kindNames = [kinds]string{"contact", "bounce", "arrival", "count"}
+
+// String is the kind in English.
+func (k Kind) String() string { return kindNames[k%kinds] }
+
 // Pitch is a kind's frequency in Hz.
 func (k Kind) Pitch() float64 { return pitches[k%kinds] }
 

@@ -1,0 +1,26 @@
+package page
+
+import (
+	"fmt"
+
+	"homeside/canvas"
+	"homeside/canvas/compose"
+	"homeside/export/still"
+	"homeside/model/drill"
+)
+
+// signNames are the script's names of the signs, by drill.Sign.
+var signNames = [...]string{drill.Fist: "fist", drill.OpenHand: "open", drill.TwoFingers: "two", drill.Unclear: "unclear"}
+
+// signSide is the side of a sign's picture in the drawing's units.
+const signSide = 200
+
+// signs are the pictures of all signs as SVG.
+func signs(f *still.Fragments) map[string]string {
+	all := map[string]string{}
+	for sign, name := range signNames {
+		body := f.Draw(compose.Hand(drill.Sign(sign), signSide, nil), func(canvas.Info) bool { return true })
+		all[name] = fmt.Sprintf(`<svg viewBox="0 0 %d %[1]d" aria-hidden="true">%s</svg>`, signSide, body)
+	}
+	return all
+}
