@@ -31,11 +31,14 @@ func exportCommand() *cobra.Command {
 	c := &cobra.Command{
 		Use:   "export LESSON --out FILE",
 		Short: "Write a play as a still, a clip or captions; the file's ending says the format",
-		Long:  exportHelp + textHelp,
+		Long:  exportHelp + textHelp + pageHelp,
 		Args:  cobra.ExactArgs(1),
 		RunE: func(c *cobra.Command, args []string) error {
 			if t, ok := formats.TextByPath(f.out); ok {
 				return exportText(c, args[0], f, t)
+			}
+			if isPage(f.out) {
+				return exportPage(c, args[0], f)
 			}
 			if f.isBatch(c) {
 				return exportBatch(c, args[0], f)
@@ -44,7 +47,7 @@ func exportCommand() *cobra.Command {
 		},
 	}
 	fl := c.Flags()
-	fl.StringVar(&f.out, "out", "", "file to write: "+endings()+"; in words: "+textEndings())
+	fl.StringVar(&f.out, "out", "", "file to write: "+endings()+"; in words: "+textEndings()+"; for phones: "+pageEnding)
 	fl.Var(&f.play, "play", "number of the play, counted from 1, or all")
 	fl.Float64Var(&f.at, "at", 0, "moment of a still in seconds after the serve")
 	fl.Float64Var(&f.from, "from", 0, "start of a clip in seconds after the serve (the play's own start if not given)")

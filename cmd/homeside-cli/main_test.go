@@ -108,7 +108,7 @@ func badLessons(t *testing.T) map[string]string {
 		t.Fatal(err)
 	}
 	good, folder := string(data), t.TempDir()
-	out := map[string]string{folder: "is a directory", filepath.Join(folder, "missing.json"): "no such file"}
+	out := map[string]string{folder: "a folder, not a file", filepath.Join(folder, "missing.json"): "no such file"}
 	write := func(name, data, want string) string {
 		path := filepath.Join(folder, name)
 		if err := os.WriteFile(path, []byte(data), 0o600); err != nil {

@@ -1,0 +1,128 @@
+package page
+
+import (
+	"bytes"
+	"errors"
+	"reflect"
+	"slices"
+	"strings"
+	"testing"
+
+	"homeside/export/exporttest"
+	"homeside/model/lesson"
+	"homeside/model/lesson/lessontest"
+	"homeside/words"
+)
+
+// The same lesson makes the same bytes, and five plays fit into 300 KB.
+func TestSizeAndSameness(t *testing.T) {
+	l := builtIn(t)
+	for i := 0; len(l.Plays) < 5; i++ {
+		l.Plays = append(l.Plays, l.Plays[i])
+	}
+	l.Plays = l.Plays[:5]
+	a, b := html(t, l), html(t, l)
+	if !bytes.Equal(a, b) {
+		t.Error("the same lesson makes two different pages")
+	}
+	if len(a) >= 300_000 {
+		t.Errorf("a page of five plays has %d bytes, want fewer than 300,000", len(a))
+	}
+}
+
+// Whatever the lesson says is text: it starts no script, loads nothing, and is
+// read as it was written.
+func TestNothingIsInjected(t *testing.T) {
+	const hostile = `</script><script>window.hacked=1</script><img src=x onerror=hacked=2>"'&<b>`
+	l := lessontest.Sample()
+	fill(reflect.ValueOf(&l).Elem(), hostile)
+	p := opened(t, l)
+	p.Until("typeof page === 'object'")
+	if exporttest.Eval[bool](p, "'hacked' in window") {
+		t.Error("a text of the lesson ran as a script")
+	}
+	for _, id := range []string{"title", "plays"} {
+		if got := exporttest.Eval[string](p, "byId('"+id+"').textContent"); !strings.Contains(got, hostile) {
+			t.Errorf("#%s reads %q, want the text as it was written", id, got)
+		}
+	}
+	clean(t, p)
+}
+
+// fill puts a text into every text field.
+func fill(v reflect.Value, text string) {
+	switch v.Kind() {
+	case reflect.String:
+		v.SetString(text)
+	case reflect.Struct:
+		for i := range v.NumField() {
+			fill(v.Field(i), text)
+		}
+	case reflect.Slice, reflect.Array:
+		for i := range v.Len() {
+			fill(v.Index(i), text)
+		}
+	}
+}
+
+// clean wants no error in the console and nothing asked of any network.
+func clean(t *testing.T, p *exporttest.Page) {
+	t.Helper()
+	if got := p.Errors(); len(got) > 0 {
+		t.Errorf("the console has errors: %q", got)
+	}
+	if got := p.Requests(); len(got) != 1 || !strings.HasPrefix(got[0], "file://") {
+		t.Errorf("the page asks for %q, want nothing but itself", got)
+	}
+}
+
+// The page's own policy forbids a script from elsewhere and a script in the
+// page that is not its own.
+func TestPolicyForbidsOtherScripts(t *testing.T) {
+	p := opened(t, builtIn(t))
+	p.Until("typeof page === 'object'")
+	exporttest.Eval[bool](p, `(() => { const s = document.createElement("script"); s.textContent = "window.other = 1"; document.body.append(s); return true })()`)
+	if exporttest.Eval[bool](p, "'other' in window") {
+		t.Error("a script that is not the page's own ran")
+	}
+}
+
+func TestRefuses(t *testing.T) {
+	if _, err := Of(lesson.Lesson{}); !errors.Is(err, ErrNoPlays) {
+		t.Errorf("a lesson without plays: %v, want %v", err, ErrNoPlays)
+	}
+	if _, err := Of(builtIn(t), 99); err == nil || !strings.Contains(err.Error(), "play 100") {
+		t.Errorf("play 100: %v, want it named", err)
+	}
+	if _, err := Of(builtIn(t), make([]int, MostPlays+1)...); err == nil {
+		t.Error("61 plays are taken")
+	}
+}
+
+// The page speaks Spanish when the program does, its language tag too.
+func TestSpeaksSpanish(t *testing.T) {
+	words.Speak(words.Spanish)
+	defer words.Speak(words.English)
+	got := string(html(t, builtIn(t)))
+	for _, want := range []string{`<html lang="es">`, "Reproducir", "Práctica de señales"} {
+		if !strings.Contains(got, want) {
+			t.Errorf("the page in Spanish lacks %q", want)
+		}
+	}
+}
+
+// Every text that the script names is there.
+func TestScriptSaysWhatThereIs(t *testing.T) {
+	have := said()
+	script := stageJS + drillJS + pageJS
+	var missing []string
+	for _, part := range strings.Split(script, "data.say.")[1:] {
+		name := part[:strings.IndexFunc(part, func(r rune) bool { return r < 'A' || r > 'z' })]
+		if have[name] == "" {
+			missing = append(missing, name)
+		}
+	}
+	if slices.Sort(missing); len(missing) > 0 {
+		t.Errorf("the script says %v, which there is not", missing)
+	}
+}
