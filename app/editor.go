@@ -1,7 +1,9 @@
 package app
 
 import (
+	"cmp"
 	"io"
+	"time"
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
@@ -23,6 +25,8 @@ type Options struct {
 	Lesson lesson.Lesson // shown if there are no files
 	Trace  io.Writer     // told what the window does; nil means nobody asks
 
+	State    string         // the folder for unsaved lessons, see StateFolder; empty keeps none
+	within   time.Duration  // changes are kept there; 0 means keepWithin
 	Settings *settings.Held // from OpenSettings; nil means the usual ones
 }
 
@@ -35,6 +39,8 @@ type Editor struct {
 	desk     *session.Desk    // all that are open
 	tabs     *panel.Tabs
 	stamps   map[int]stamp // of the open lessons' files, by the lessons' ids
+	state    string        // the folder for unsaved lessons
+	autosave *autosave     // nil without one
 	working  bool          // a file is being read or written
 	inWindow func(func())  // does something on the window's own goroutine
 	court    *courtview.View
@@ -106,11 +112,15 @@ func New(a fyne.App, o Options) *Editor {
 
 // begin shows what the editor starts with.
 func (e *Editor) begin(o Options) {
-	if len(o.Files) == 0 {
+	if len(o.Files) > 0 {
+		e.showRead(readAll(o.Files))
+	} else {
 		e.desk.Open(o.Lesson, "")
-		return
 	}
-	e.showRead(readAll(o.Files))
+	if e.state = o.State; e.state != "" {
+		e.offerLeft()
+		e.autosave = newAutosave(e.state, cmp.Or(o.within, keepWithin), e.unkept)
+	}
 }
 
 // Show shows the window.
@@ -175,6 +185,7 @@ func (e *Editor) changed() {
 		e.title()
 		e.refreshUndo()
 		e.traceStep()
+		e.noteUnsaved()
 	}
 }
 

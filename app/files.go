@@ -163,6 +163,7 @@ func (e *Editor) saved(p session.Paper, path string, s stamp) {
 	e.desk.Saved(p, path)
 	e.remember(path)
 	e.title()
+	e.noteUnsaved()
 	e.say(words.T("Saved %s", path))
 	e.trace.say("saved %s", path)
 }

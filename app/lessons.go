@@ -31,6 +31,7 @@ func (e *Editor) closeLesson(i int) {
 	e.court.Cancel()
 	gone := func() {
 		e.desk.Close(i)
+		e.noteUnsaved()
 		e.trace.say("lesson closed, %d open", e.desk.Len())
 	}
 	if !e.desk.Paper(i).Modified {
@@ -43,6 +44,9 @@ func (e *Editor) closeLesson(i int) {
 
 func (e *Editor) quit() {
 	e.askUnsaved(words.T("Close Homeside?"), e.desk.Modified(), func() {
+		if e.autosave != nil {
+			e.autosave.close()
+		}
 		e.trace.say("closed")
 		e.win.Close()
 	})

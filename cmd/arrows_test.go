@@ -59,6 +59,7 @@ var arrows = []arrow{
 	{"app/session", []string{"model/...", "words"}},
 	{"app/gesture", []string{"model/...", "app/session", "words"}},
 	{"app/settings", []string{"words"}},
+	{"app/journal", []string{"model/lesson", "model/lessonfile", "export"}},
 	{"app", []string{"model/...", "canvas", "canvas/...", "export", "export/...", "assets", "words", "app/..."}},
 	{"cmd/homeside", []string{"model/...", "assets", "words", "app", "app/..."}},
 	{"cmd/homeside-cli", []string{"model/...", "canvas", "canvas/...", "export", "export/...", "assets", "words"}},
@@ -67,7 +68,7 @@ var arrows = []arrow{
 
 // A package that is not model, canvas, export or one of the editor's toolkit-free
 // parts may use Fyne; the program itself is the only one to use fyne's app.
-var withoutFyne = []string{"model", "canvas", "export", "app/session", "app/settings", "app/gesture", "assets", "words", "cmd/homeside-cli"}
+var withoutFyne = []string{"model", "canvas", "export", "app/session", "app/settings", "app/journal", "app/gesture", "assets", "words", "cmd/homeside-cli"}
 
 // What has no clock, and what of it may import time all the same: a clip must be
 // able to give up waiting for ffmpeg, a PDF carries a fixed date, a test gives up

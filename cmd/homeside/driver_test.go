@@ -101,7 +101,7 @@ func startProcess(t *testing.T, c *exec.Cmd) {
 func (w *window) env() []string {
 	home := w.t.TempDir()
 	return append(os.Environ(), "DISPLAY="+w.display, "LANG=en_US.UTF-8", "LC_ALL=C.UTF-8", "FYNE_SCALE=1", "LIBGL_ALWAYS_SOFTWARE=1",
-		"HOME="+home, "XDG_CONFIG_HOME="+filepath.Join(home, "config"))
+		"HOME="+home, "XDG_CONFIG_HOME="+filepath.Join(home, "config"), "XDG_STATE_HOME="+filepath.Join(home, "state"))
 }
 
 func (w *window) read(trace *os.File) {

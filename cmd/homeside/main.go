@@ -38,7 +38,7 @@ func run(args []string) error {
 	if os.Getenv("DISPLAY") == "" && os.Getenv("WAYLAND_DISPLAY") == "" && needsDisplay {
 		return errors.New("there is no display: log in to a desktop, or export with homeside-cli")
 	}
-	o := app.Options{Files: args}
+	o := app.Options{Files: args, State: app.StateFolder()}
 	if o.Lesson, err = firstLesson(); err != nil {
 		return err
 	}
