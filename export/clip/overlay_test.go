@@ -51,8 +51,8 @@ func TestOverlaysEqualTheDrawing(t *testing.T) {
 			if clear {
 				want = c.clear
 			}
-			if got := exporttest.PixelFormat(t, path); got != want || (decoded[0].Pix[3] == 0) != clear {
-				t.Errorf("%s, clear %v: pixels %s, alpha of the corner %d, want %s", c.ext, clear, got, decoded[0].Pix[3], want)
+			if got := exporttest.PixelFormat(t, path); got != want || (decoded[0].RGBAAt(2, 90).A == 0) != clear {
+				t.Errorf("%s, clear %v: pixels %s, alpha beside the court %d, want %s", c.ext, clear, got, decoded[0].RGBAAt(2, 90).A, want)
 			}
 		}
 	}
