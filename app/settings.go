@@ -4,6 +4,7 @@ import (
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/lang"
 
+	"homeside/app/looks"
 	"homeside/app/settings"
 	"homeside/words"
 )
@@ -40,7 +41,7 @@ func OpenSettings(a fyne.App, asked *words.Language) *settings.Held {
 	}
 	words.Speak(spoken)
 	words.MeasureBy(s.Measures)
-	a.Settings().SetTheme(themeOf(s))
+	a.Settings().SetTheme(looks.Of(s))
 	return settings.Hold(s)
 }
 
@@ -74,8 +75,7 @@ func (e *Editor) follow(s settings.Settings) {
 	keepSettings(e.app.Preferences(), s)
 	words.MeasureBy(s.Measures)
 	e.session.SetCuts(s.ReducedMotion)
-	e.app.Settings().SetTheme(themeOf(s))
-	e.shown = -1
-	e.changed()
+	e.app.Settings().SetTheme(looks.Of(s))
+	e.session.Anew()
 	e.trace.say("settings %s %s large=%v reduced=%v %s", s.Language.Tag(), lookNames[s.Look], s.LargeText, s.ReducedMotion, s.Measures.Tag())
 }

@@ -3,9 +3,7 @@ package app
 import (
 	"testing"
 
-	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/test"
-	"fyne.io/fyne/v2/theme"
 
 	"homeside/app/settings"
 	"homeside/words"
@@ -55,16 +53,5 @@ func TestLanguageOfARun(t *testing.T) {
 	OpenSettings(a, nil)
 	if words.Spoken() != words.English {
 		t.Errorf("asked for nothing: speaks %s, want what is kept", words.Spoken().Tag())
-	}
-}
-
-// Large text is larger by the same in every size of letters.
-func TestLargeText(t *testing.T) {
-	usual, large := themeOf(settings.Settings{}), themeOf(settings.Settings{LargeText: true})
-	for _, n := range []fyne.ThemeSizeName{theme.SizeNameText, theme.SizeNameCaptionText, theme.SizeNameHeadingText} {
-		got, want := large.Size(n), usual.Size(n)*largeText
-		if got != want {
-			t.Errorf("%s is %v, want %v", n, got, want)
-		}
 	}
 }

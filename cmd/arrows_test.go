@@ -60,6 +60,7 @@ var arrows = []arrow{
 	{"app/gesture", []string{"model/...", "app/session", "words"}},
 	{"app/settings", []string{"words"}},
 	{"app/journal", []string{"model/lesson", "model/lessonfile", "export"}},
+	{"app/looks", []string{"app/settings", "canvas/look"}},
 	{"app", []string{"model/...", "canvas", "canvas/...", "export", "export/...", "assets", "words", "app/..."}},
 	{"cmd/homeside", []string{"model/...", "assets", "words", "app", "app/..."}},
 	{"cmd/homeside-cli", []string{"model/...", "canvas", "canvas/...", "export", "export/...", "assets", "words"}},

@@ -1,6 +1,7 @@
 package courtview
 
 import (
+	"homeside/app/looks"
 	"homeside/canvas/compose"
 	"homeside/model/cover"
 	"homeside/model/lesson"
@@ -43,6 +44,7 @@ func (v *View) Snapshot() (Snapshot, bool) {
 		return Snapshot{}, false
 	}
 	s := Snapshot{Picture: compose.Of(r, v.session.Lesson().Venue.Surface(), v.turn), Shot: r.ShotAt(v.session.Now())}
+	s.Picture.Look = looks.Now()
 	s.Cover = v.coverOf(r, s.Shot)
 	return s, s.Cover.Len() > 0
 }

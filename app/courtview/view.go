@@ -10,10 +10,12 @@ import (
 	"fyne.io/fyne/v2/widget"
 
 	"homeside/app/gesture"
+	"homeside/app/looks"
 	"homeside/app/ring"
 	"homeside/app/session"
 	"homeside/canvas"
 	"homeside/canvas/compose"
+	"homeside/canvas/look"
 	"homeside/canvas/pick"
 	"homeside/canvas/raster"
 	"homeside/model/court"
@@ -24,9 +26,6 @@ import (
 	"homeside/model/units"
 	"homeside/words"
 )
-
-// pointPx is how many pixels of an unscaled screen a point takes in the window.
-const pointPx = 1.25
 
 // reach is how far beside a player, in points, the pointer still takes hold.
 const reach = 6
@@ -62,6 +61,8 @@ type key struct {
 	turn                    canvas.Turn
 	show                    Show
 	measures                words.Measures
+	look                    *look.Look
+	point                   float64
 	struck                  int // the shot whose cover is shown; -1 for none
 }
 
@@ -126,12 +127,13 @@ func (v *View) paint(w, h int) image.Image {
 	if v.show.Cover {
 		struck = r.ShotAt(v.session.Now())
 	}
-	if k := (key{v.session.Revision(), w, h, v.turn, v.show, words.Measured(), struck}); v.frames == nil || k != v.drawn {
+	if k := (key{v.session.Revision(), w, h, v.turn, v.show, words.Measured(), looks.Now(), looks.Point(), struck}); v.frames == nil || k != v.drawn {
 		surface := v.session.Lesson().Venue.Surface()
 		v.picture = compose.Of(r, surface, v.turn)
+		v.picture.Look = k.look
 		v.picture.Findings, v.picture.Twin = v.session.Findings(), v.session.Compared()
 		v.picture.Show = compose.Show{NoTicks: v.show.NoTicks, NoGhosts: v.show.NoGhosts, Cover: v.cover(r, max(struck, 0))}
-		v.layout = compose.ForWindow(w, h, v.turn, surface, v.rise(r), v.scale(w)*pointPx)
+		v.layout = compose.ForWindow(w, h, v.turn, surface, v.rise(r), v.scale(w)*looks.Point())
 		v.frames = raster.NewFrames(v.picture.StaticIn(v.layout))
 		v.drawn = k
 	}

@@ -6,6 +6,7 @@ import (
 	"fyne.io/fyne/v2"
 	fynecanvas "fyne.io/fyne/v2/canvas"
 
+	"homeside/app/looks"
 	"homeside/canvas/compose"
 	"homeside/canvas/raster"
 )
@@ -39,6 +40,7 @@ func (c *chart) draw(w, h int) image.Image {
 		return image.NewRGBA(image.Rect(0, 0, 1, 1))
 	}
 	b := c.bars
+	b.Look = looks.Now()
 	b.Width, b.PxPerPoint = w, chartSharp*float64(w)/float64(size.Width)
 	scene := b.Scene()
 	scene.Height = h

@@ -1,35 +1,49 @@
 package panel
 
 import (
+	"image"
+
 	"fyne.io/fyne/v2"
 	fynecanvas "fyne.io/fyne/v2/canvas"
 	"fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/driver/desktop"
-	"fyne.io/fyne/v2/theme"
 	"fyne.io/fyne/v2/widget"
+
+	"homeside/app/looks"
+	"homeside/canvas/compose"
+	"homeside/canvas/raster"
+	"homeside/model/finding"
 )
 
-// badgeSize holds a number of two digits.
-var badgeSize = fyne.NewSize(26, 22)
+// badgeSize is the room of a sign with its number.
+var badgeSize = fyne.NewSize(28, 28)
 
-// checkRow is one finding: its number, what it says, and a button that mends it.
+// checkRow is one finding: its sign as on the court, what it says, and a button
+// that mends it.
 type checkRow struct {
-	box    *fyne.Container
-	badge  *fynecanvas.Rectangle
-	number *fynecanvas.Text
-	text   *link
-	fix    *widget.Button
+	box      *fyne.Container
+	badge    *fynecanvas.Raster
+	number   string
+	severity finding.Severity
+	text     *link
+	fix      *widget.Button
 }
 
 func newCheckRow() *checkRow {
-	r := &checkRow{badge: fynecanvas.NewRectangle(nil), number: fynecanvas.NewText("", theme.Color(theme.ColorNameForeground)), text: newLink(), fix: widget.NewButton("Fix", nil)}
-	r.badge.CornerRadius = 4
-	r.badge.StrokeColor, r.badge.StrokeWidth = theme.Color(theme.ColorNameForeground), 1
-	r.number.Alignment = fyne.TextAlignCenter
-	r.number.TextStyle.Bold = true
-	badge := container.NewCenter(container.NewGridWrap(badgeSize, container.NewStack(r.badge, r.number)))
+	r := &checkRow{text: newLink(), fix: widget.NewButton("Fix", nil)}
+	r.badge = fynecanvas.NewRaster(r.draw)
+	badge := container.NewCenter(container.NewGridWrap(badgeSize, r.badge))
 	r.box = container.NewBorder(nil, nil, badge, container.NewCenter(r.fix), r.text)
 	return r
+}
+
+// draw draws the sign at a size in device pixels.
+func (r *checkRow) draw(w, h int) image.Image {
+	if w < 1 || h < 1 {
+		return image.NewRGBA(image.Rect(0, 0, 1, 1))
+	}
+	const points = 22 // across
+	return raster.Scene(compose.FindingSign(looks.Now(), r.severity, r.number, w, h, float64(w)/points))
 }
 
 // link is a text that can be tapped.

@@ -9,7 +9,6 @@ import (
 	"fyne.io/fyne/v2/widget"
 
 	"homeside/app/session"
-	"homeside/canvas/compose"
 	"homeside/model/finding"
 	"homeside/words"
 )
@@ -55,10 +54,8 @@ func (p *Checks) Refresh() {
 // fill shows one finding; its number is the one on the court.
 func (p *Checks) fill(row *checkRow, i int, f finding.Finding) {
 	l := p.session.Lesson()
-	row.number.Text = strconv.Itoa(i + 1)
-	row.badge.FillColor = compose.FindingColour(f.Severity)
+	row.number, row.severity = strconv.Itoa(i+1), f.Severity
 	row.badge.Refresh()
-	row.number.Refresh()
 	size := theme.SizeNameText
 	if f.Severity == finding.Advice {
 		size = theme.SizeNameCaptionText // advice is read once

@@ -54,8 +54,8 @@ func TestChecksListTheWorstFirst(t *testing.T) {
 		t.Fatalf("the worst finding is %s, want %s", got, finding.FootOnCourt)
 	}
 	row := p.rows[0]
-	if got := row.text.Text; row.number.Text != "1" || !strings.HasPrefix(got, "Fault: ") || !strings.HasSuffix(got, "(USAP 2026 7.A.2)") {
-		t.Errorf("row %s says %q, want 1, Fault: ... (USAP 2026 7.A.2)", row.number.Text, got)
+	if got := row.text.Text; row.number != "1" || !strings.HasPrefix(got, "Fault: ") || !strings.HasSuffix(got, "(USAP 2026 7.A.2)") {
+		t.Errorf("row %s says %q, want 1, Fault: ... (USAP 2026 7.A.2)", row.number, got)
 	}
 	if !strings.HasPrefix(p.Title(), "Checks: 1 fault") || p.none.Visible() {
 		t.Errorf("the title is %q, want Checks: 1 fault ...", p.Title())

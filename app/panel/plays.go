@@ -8,7 +8,9 @@ import (
 	"fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/widget"
 
+	"homeside/app/looks"
 	"homeside/app/session"
+	"homeside/canvas/look"
 	"homeside/model/rally"
 )
 
@@ -25,6 +27,7 @@ type Plays struct {
 	session *session.Session
 	thumbs  map[int]image.Image
 	made    int // the revision thumbs belong to
+	look    *look.Look
 }
 
 // keyList is a list that keeps the keys it moves with and hands on the others,
@@ -76,8 +79,8 @@ func (p *Plays) fill(i widget.ListItemID, o fyne.CanvasObject) {
 
 // thumb is the small court of play i, kept until the lesson changes.
 func (p *Plays) thumb(i int) image.Image {
-	if p.thumbs == nil || p.made != p.session.Revision() && !p.session.Previewing() {
-		p.thumbs, p.made = map[int]image.Image{}, p.session.Revision()
+	if p.thumbs == nil || p.look != looks.Now() || p.made != p.session.Revision() && !p.session.Previewing() {
+		p.thumbs, p.made, p.look = map[int]image.Image{}, p.session.Revision(), looks.Now()
 	}
 	if img, ok := p.thumbs[i]; ok {
 		return img

@@ -5,6 +5,7 @@ import (
 
 	"fyne.io/fyne/v2"
 
+	"homeside/app/looks"
 	"homeside/canvas"
 	"homeside/canvas/compose"
 	"homeside/canvas/raster"
@@ -21,5 +22,6 @@ const sharply = 2
 func smallCourt(r *rally.Rally, surface court.Rect, size fyne.Size, point float64, at units.Seconds) image.Image {
 	l := compose.Bare(int(size.Width)*sharply, int(size.Height)*sharply, canvas.Upright, surface, point*sharply)
 	p := compose.Of(r, surface, canvas.Upright)
+	p.Look = looks.Now()
 	return raster.NewFrames(p.StaticIn(l)).Draw(p.MovingIn(l, at))
 }

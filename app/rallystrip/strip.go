@@ -8,19 +8,18 @@ import (
 	"fyne.io/fyne/v2/driver/desktop"
 	"fyne.io/fyne/v2/widget"
 
+	"homeside/app/looks"
 	"homeside/app/ring"
 	"homeside/app/session"
 	"homeside/canvas/compose"
+	"homeside/canvas/look"
 	"homeside/canvas/raster"
 	"homeside/model/formation"
 	"homeside/words"
 )
 
-// pointPx is how many pixels of an unscaled screen a point takes in the window.
-const pointPx = 1.25
-
-// stripHeight is the room of the strip: seven lanes below the ruler.
-const stripHeight = 164
+// stripHeight is the room of the strip in points: seven lanes below the ruler.
+const stripHeight = 131
 
 // Strip is the widget.
 type Strip struct {
@@ -40,6 +39,8 @@ type Strip struct {
 type key struct {
 	revision, width, height int
 	noMargins               bool
+	look                    *look.Look
+	point                   float64
 }
 
 var (
@@ -61,7 +62,7 @@ func (v *Strip) CreateRenderer() fyne.WidgetRenderer {
 }
 
 // MinSize implements fyne.Widget.
-func (v *Strip) MinSize() fyne.Size { return fyne.NewSize(300, stripHeight) }
+func (v *Strip) MinSize() fyne.Size { return fyne.NewSize(300, stripHeight*float32(looks.Point())) }
 
 // Refresh asks for a paint; many calls before it make one.
 func (v *Strip) Refresh() { v.raster.Refresh() }
@@ -77,8 +78,8 @@ func (v *Strip) paint(w, h int) image.Image {
 	if r == nil || w < 2 || h < 2 {
 		return image.NewRGBA(image.Rect(0, 0, max(w, 1), max(h, 1)))
 	}
-	if k := (key{v.session.Revision(), w, h, v.noMargins}); v.frames == nil || k != v.drawn {
-		v.scene = compose.Strip{Rally: r, Width: w, Height: h, PxPerPoint: v.scale(w) * pointPx, NoMargins: v.noMargins, Signs: v.signs()}
+	if k := (key{v.session.Revision(), w, h, v.noMargins, looks.Now(), looks.Point()}); v.frames == nil || k != v.drawn {
+		v.scene = compose.Strip{Rally: r, Width: w, Height: h, PxPerPoint: v.scale(w) * looks.Point(), Look: k.look, NoMargins: v.noMargins, Signs: v.signs()}
 		v.frames = raster.NewFrames(v.scene.Static())
 		v.drawn = k
 	}

@@ -128,3 +128,10 @@ func (s *Session) forget() {
 }
 
 func (s *Session) touch() { s.changed() }
+
+// Anew has all that is made of the lesson made again: how things are said or
+// drawn has changed, the lesson has not.
+func (s *Session) Anew() {
+	s.forget()
+	s.touch()
+}

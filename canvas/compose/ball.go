@@ -113,6 +113,6 @@ func (p Picture) ball(g *canvas.Panel, f rally.Frame) {
 	}, canvas.Shape{
 		ID: "ball", Layer: canvas.BallLayer, Label: "ball",
 		Path:  canvas.Circle(at, canvas.Pts(size)),
-		Style: canvas.Style{Fill: lk.Ball, Stroke: lk.Ink, Width: canvas.Pts(look.Outline)},
+		Style: canvas.Style{Fill: lk.Ball, Stroke: lk.Rim, Width: canvas.Pts(look.Outline)},
 	})
 }

@@ -139,7 +139,7 @@ func (r ruler) bar(g *canvas.Panel, lk *look.Look, id string, down canvas.Points
 	style := canvas.Style{Fill: lk.Teams[0].Run, Stroke: lk.Ink, Width: canvas.Pts(0.8)}
 	switch {
 	case v < 0:
-		style = canvas.Style{Fill: look.Orange, Stroke: lk.Ink, Width: canvas.Pts(0.8), Dash: []canvas.Points{3, 2}}
+		style = canvas.Style{Fill: lk.Below, Stroke: lk.Rim, Width: canvas.Pts(0.8), Dash: []canvas.Points{3, 2}}
 	case b.Other:
 		style.Fill = lk.Kitchen
 	}

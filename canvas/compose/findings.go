@@ -1,12 +1,10 @@
 package compose
 
 import (
-	"image/color"
 	"slices"
 	"strconv"
 
 	"homeside/canvas"
-	"homeside/canvas/look"
 	"homeside/model/court"
 	"homeside/model/finding"
 	"homeside/model/lesson"
@@ -14,14 +12,11 @@ import (
 	"homeside/words"
 )
 
-// A finding's mark in points.
+// Where a finding's sign stands, in points.
 const (
-	warnHalf   canvas.Points = 7.5 // half the triangle's width
-	warnHeight canvas.Points = 13.5
-	warnRight  canvas.Points = 20 // from the place to the triangle's middle, clear of a player's disc
-	warnUp     canvas.Points = 9
-	warnStep   canvas.Points = 16 // to the next finding at the same place
-	warnLetter canvas.Points = 8
+	warnRight canvas.Points = 20 // from the place to the sign's middle, clear of a player's disc
+	warnUp    canvas.Points = 9
+	warnStep  canvas.Points = 16 // to the next finding at the same place
 )
 
 // warnTogether is how near to one another findings stand in one row: the feet of
@@ -33,8 +28,7 @@ const warnTogether feet = 3
 const findingShown units.Seconds = 0.75
 
 // findings marks what was found about the court near this moment: a small
-// warning triangle beside the place with the number it has in the list of
-// checks. Advice is not marked. Findings of the serve also show before it.
+// sign beside the place with the number it has in the list of checks. Advice is not marked. Findings of the serve also show before it.
 func (p Picture) findings(g *canvas.Panel, now units.Seconds) {
 	var marked []spot
 	for i, f := range p.Findings {
@@ -58,33 +52,14 @@ type spot struct {
 	count canvas.Points
 }
 
-// FindingColour fills the mark of a finding, on the court and in the list; its
-// words say the severity too.
-func FindingColour(s finding.Severity) color.NRGBA {
-	switch s {
-	case finding.Fault:
-		return look.Rust
-	case finding.Advice:
-		return look.Sky
-	default:
-		return look.Yellow
-	}
-}
-
 func findingLive(f finding.Finding, now units.Seconds) bool {
 	return now <= f.When+findingShown && (now >= f.When-findingShown || f.When <= 0)
 }
 
-// warning is a triangle about a place with the finding's number from 1.
+// warning is the sign of a finding about a place with its number from 1.
 func (p Picture) warning(g *canvas.Panel, i int, at canvas.Pos, f finding.Finding) {
-	ink := p.look().Ink
 	name := "finding." + strconv.Itoa(i+1)
-	g.Add(canvas.Shape{
-		ID: name, Layer: canvas.Labels, Label: words.Check(f, lesson.Lesson{Teams: p.Rally.Teams}),
-		Path:  canvas.Path{}.Move(at.Shift(0, -warnHeight/2)).Line(at.Shift(warnHalf, warnHeight/2)).Line(at.Shift(-warnHalf, warnHeight/2)).Close(),
-		Style: canvas.Style{Fill: FindingColour(f.Severity), Stroke: ink, Width: canvas.Pts(look.Outline), Round: true},
-	}, canvas.Shape{
-		ID: name + ".number", Layer: canvas.Labels,
-		Text: &canvas.Text{At: at.Shift(0, warnHeight/2-1.5), Text: strconv.Itoa(i + 1), Size: warnLetter, Bold: true, Colour: ink},
-	})
+	sign := findingSign(p.look(), name, strconv.Itoa(i+1), at, f.Severity)
+	sign[0].Label = words.Check(f, lesson.Lesson{Teams: p.Rally.Teams})
+	g.Add(sign...)
 }

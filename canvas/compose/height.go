@@ -134,7 +134,7 @@ func (p Picture) heightMoving(l Layout, f rally.Frame) canvas.Panel {
 	g.Add(canvas.Shape{
 		ID: "ball", Layer: canvas.BallLayer, Label: "ball, " + words.Length(f.Ball.Height().Feet()) + " high",
 		Path:  canvas.Circle(canvas.On(s.at(f.Ball.Ground().Y, f.Ball.Height().Feet())), canvas.Pts(look.BallRadius)),
-		Style: canvas.Style{Fill: s.lk.Ball, Stroke: s.lk.Ink, Width: canvas.Pts(look.Outline)},
+		Style: canvas.Style{Fill: s.lk.Ball, Stroke: s.lk.Rim, Width: canvas.Pts(look.Outline)},
 	})
 	return g
 }
@@ -146,7 +146,7 @@ func (s strip) apex(g *canvas.Panel, i int) {
 	diamond := canvas.Path{}.Move(at.Shift(-r, 0)).Line(at.Shift(0, -r)).Line(at.Shift(r, 0)).Line(at.Shift(0, r)).Close()
 	g.Add(canvas.Shape{
 		ID: ApexHandle, Layer: canvas.Marks, Label: "top of the " + lesson.ShotName(i) + ": drag to raise or lower it",
-		Path: diamond, Style: canvas.Style{Fill: look.Sky, Stroke: s.lk.Ink, Width: canvas.Pts(look.Outline)},
+		Path: diamond, Style: canvas.Style{Fill: s.lk.Handle, Stroke: s.lk.Rim, Width: canvas.Pts(look.Outline)},
 	})
 	s.figure(g, "apex", at.Shift(0, s.outward(i, 14)), words.Length(top.Height().Feet()))
 }

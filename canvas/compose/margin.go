@@ -4,7 +4,6 @@ import (
 	"fmt"
 
 	"homeside/canvas"
-	"homeside/canvas/look"
 	"homeside/model/advice"
 	"homeside/model/game"
 	"homeside/model/rally"
@@ -37,7 +36,7 @@ func (s Strip) margin(g *canvas.Panel, id game.Player, i int) {
 	label := fmt.Sprintf("%s has %.2f s to spare", s.Rally.NameOf(id), float64(leg.Margin))
 	if leg.Margin < 0 {
 		from, to = due, due-leg.Margin
-		style.Fill = look.Rust
+		style.Fill = s.look().Head
 		label = fmt.Sprintf("%s is %.2f s late", s.Rally.NameOf(id), -float64(leg.Margin))
 	}
 	if !s.in(from, to) {

@@ -2,7 +2,6 @@ package compose
 
 import (
 	"homeside/canvas"
-	"homeside/canvas/look"
 	"homeside/model/game"
 	"homeside/model/units"
 )
@@ -17,7 +16,7 @@ func (p Picture) PointOut(s *canvas.Scene, id game.Player, t units.Seconds) {
 		g.Add(canvas.Shape{
 			ID: PlayerShape(id) + ".pointed", Layer: canvas.Marks, Label: "this concerns " + p.Rally.NameOf(id),
 			Path:  canvas.Circle(canvas.On(p.Rally.At(t).Players[id].Run.Place), canvas.Pts(pointRadius)),
-			Style: canvas.Style{Stroke: look.Rust, Width: canvas.Pts(2.2), Dash: []canvas.Points{5, 3}},
+			Style: canvas.Style{Stroke: p.look().Head, Width: canvas.Pts(2.2), Dash: []canvas.Points{5, 3}},
 		})
 	})
 }

@@ -206,6 +206,6 @@ func (c ReturnChart) own(g *canvas.Panel, lk *look.Look) {
 	g.Add(canvas.Shape{
 		ID: "own", Layer: canvas.Marks, Label: "this return",
 		Path:  canvas.Circle(c.at(c.apex, c.depth), canvas.Pts(4)),
-		Style: canvas.Style{Fill: lk.Ball, Stroke: lk.Ink, Width: canvas.Pts(look.Outline)},
+		Style: canvas.Style{Fill: lk.Ball, Stroke: lk.Rim, Width: canvas.Pts(look.Outline)},
 	})
 }

@@ -169,7 +169,7 @@ func (s Strip) Moving(t units.Seconds) *canvas.Scene {
 		g.Add(canvas.Shape{
 			ID: "head", Label: "moment shown", Layer: canvas.Marks,
 			Path:  canvas.Path{}.Move(at.Shift(0, rulerTop)).Line(at.Shift(0, s.foot())),
-			Style: canvas.Style{Stroke: look.Rust, Width: canvas.Pts(2)},
+			Style: canvas.Style{Stroke: s.look().Head, Width: canvas.Pts(2)},
 		})
 		text := words.Seconds(t)
 		Picture{Look: s.Look}.tag(&g, "head.time", at.Shift(s.inward(t, text), (rulerTop+stripHead)/2), 0, text)

@@ -71,7 +71,7 @@ func (s Strip) cues(g *canvas.Panel) {
 		name := "cue." + strconv.Itoa(i)
 		fill, ink := s.look().Plate, s.look().Ink
 		if c.Kind == lesson.Signal {
-			fill, ink = look.Sky, look.Daylight.Ink
+			fill, ink = s.look().Cue.Fill, s.look().Cue.Letter
 		}
 		g.Add(canvas.Shape{ID: name, Label: text, Layer: canvas.Runs, Path: paperBox(float64(left), float64(top)+0.5, float64(right), float64(foot)-0.5), Style: canvas.Style{Fill: fill, Stroke: s.look().Ink, Width: canvas.Pts(0.8)}})
 		size := min(look.LabelSize, (foot-top)*0.85)

@@ -126,7 +126,7 @@ func (s Strip) loop(g *canvas.Panel) {
 	}
 	left, right := s.heldX(s.Loop.From), s.heldX(s.Loop.To)
 	g.Add(canvas.Shape{ID: "loop", Label: "loop from " + words.Seconds(s.Loop.From) + " to " + words.Seconds(s.Loop.To), Layer: canvas.Ground,
-		Path: paperBox(float64(left), rulerTop, float64(right), stripHead), Style: canvas.Style{Fill: look.Sky, Stroke: s.look().Ink, Width: canvas.Pts(0.7)}})
+		Path: paperBox(float64(left), rulerTop, float64(right), stripHead), Style: canvas.Style{Fill: s.look().Loop, Stroke: s.look().Ink, Width: canvas.Pts(0.7)}})
 	for _, end := range []struct {
 		name string
 		at   units.Seconds
@@ -143,7 +143,7 @@ func (s Strip) loop(g *canvas.Panel) {
 func (s Strip) loopEnd(g *canvas.Panel, name string, at canvas.Pos, in canvas.Points) {
 	const tall = stripHead - rulerTop
 	g.Add(
-		canvas.Shape{ID: name, Layer: canvas.Marks, Path: canvas.Path{}.Move(at).Line(at.Shift(in, tall/2)).Line(at.Shift(0, tall)).Close(), Style: canvas.Style{Fill: look.Blue}},
-		canvas.Shape{ID: name + ".line", Layer: canvas.Lines, Path: canvas.Path{}.Move(at).Line(canvas.Pos{}.Shift(at.Right, s.foot())), Style: canvas.Style{Stroke: look.Blue, Width: canvas.Pts(1.4), Dash: []canvas.Points{4, 2}}},
+		canvas.Shape{ID: name, Layer: canvas.Marks, Path: canvas.Path{}.Move(at).Line(at.Shift(in, tall/2)).Line(at.Shift(0, tall)).Close(), Style: canvas.Style{Fill: s.look().Chosen}},
+		canvas.Shape{ID: name + ".line", Layer: canvas.Lines, Path: canvas.Path{}.Move(at).Line(canvas.Pos{}.Shift(at.Right, s.foot())), Style: canvas.Style{Stroke: s.look().Chosen, Width: canvas.Pts(1.4), Dash: []canvas.Points{4, 2}}},
 	)
 }

@@ -46,12 +46,12 @@ func (s Strip) ballLane(g *canvas.Panel) {
 		g.Add(canvas.Shape{ID: "ball.lane", Layer: canvas.BallPath, Path: whole, Style: dotted(s.look().Ink)})
 	}
 	for _, e := range s.Rally.Events {
-		style := canvas.Style{Fill: s.look().Ball, Stroke: s.look().Ink, Width: canvas.Pts(1)}
+		style := canvas.Style{Fill: s.look().Ball, Stroke: s.look().Rim, Width: canvas.Pts(1)}
 		switch {
 		case !s.in(e.At, e.At) || !e.Reached || e.Name.Moment == lesson.Net || e.Name.Moment == lesson.End:
 			continue
 		case e.Name.Moment == lesson.Bounce:
-			style.Fill = s.look().Surface
+			style.Fill, style.Stroke = s.look().Surface, s.look().Ink
 		}
 		g.Add(canvas.Shape{ID: "ball." + e.Name.String(), Layer: canvas.BallLayer, Path: canvas.Circle(at(e.At), canvas.Pts(look.BallRadius)), Style: style})
 	}

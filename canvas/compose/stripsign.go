@@ -35,11 +35,11 @@ func (s Strip) signs(g *canvas.Panel) {
 		g.Add(
 			canvas.Shape{
 				ID: name + ".line", Layer: canvas.Marks, Path: canvas.Path{}.Move(at).Line(canvas.Pos{}.Shift(at.Right, stripHead)),
-				Style: canvas.Style{Stroke: look.Mauve, Width: canvas.Pts(look.Outline)},
+				Style: canvas.Style{Stroke: s.look().Part, Width: canvas.Pts(look.Outline)},
 			},
 			canvas.Shape{
 				ID: name, Layer: canvas.Marks, Label: s.Rally.NameOf(sign.Who) + ": " + sign.Text, Path: diamond(at),
-				Style: canvas.Style{Fill: look.Mauve, Stroke: s.look().Ink, Width: canvas.Pts(1)},
+				Style: canvas.Style{Fill: s.look().Part, Stroke: s.look().Rim, Width: canvas.Pts(1)},
 			},
 		)
 		Picture{Look: s.Look}.tag(g, name+".text", at.Shift(s.beside(at, sign.Text), 0), 0, sign.Text)

@@ -4,7 +4,6 @@ import (
 	"math"
 
 	"homeside/canvas"
-	"homeside/canvas/look"
 	"homeside/model/rally"
 	"homeside/model/units"
 )
@@ -146,7 +145,7 @@ func (s Strip) chosen(g *canvas.Panel) {
 	g.Add(canvas.Shape{
 		ID: "chosen", Label: "chosen", Layer: canvas.Marks,
 		Path:  paperBox(float64(s.heldX(e.From)-takeReach), float64(top), float64(s.heldX(e.To)+takeReach), float64(foot)),
-		Style: canvas.Style{Stroke: look.Blue, Width: canvas.Pts(2)},
+		Style: canvas.Style{Stroke: s.look().Chosen, Width: canvas.Pts(2)},
 	})
 }
 
@@ -159,7 +158,7 @@ func (s Strip) hold(g *canvas.Panel) {
 	g.Add(canvas.Shape{
 		ID: "held", Label: s.Held.Text, Layer: canvas.Marks,
 		Path:  canvas.Path{}.Move(at.Shift(0, stripHead)).Line(at.Shift(0, s.foot())),
-		Style: canvas.Style{Stroke: look.Blue, Width: canvas.Pts(1.4)},
+		Style: canvas.Style{Stroke: s.look().Chosen, Width: canvas.Pts(1.4)},
 	})
 	Picture{Look: s.Look}.tag(g, "held.text", at.Shift(s.inward(s.Held.At, s.Held.Text), labelRow), 0, s.Held.Text)
 }

@@ -30,8 +30,22 @@ type Look struct {
 	Plate   color.NRGBA // behind captions
 	Ball    color.NRGBA
 	Shadow  color.NRGBA
+	Rim     color.NRGBA // round the bright fills: ball, signs, handles
+	Head    color.NRGBA // the moment shown, and who is pointed out
+	Handle  color.NRGBA // what the hand can take hold of
+	Part    color.NRGBA // where two plays first differ
+	Below   color.NRGBA // bars that go below 0
+	Chosen  color.NRGBA // round what is chosen, and what the hand moves
+	Loop    color.NRGBA // a stretch of time that is played again and again
 	Teams   [2]TeamLook // by court.End
+
+	Fault, Late, Caution, Advice SignLook
+	Cue                          SignLook // a signal on the rally strip
 }
+
+// SignLook is a filled sign with a letter on it. Signs of different meaning
+// differ by outline too; that is compose's matter.
+type SignLook struct{ Fill, Letter color.NRGBA }
 
 // TeamLook tells a team's discs from the other's, also without colour.
 type TeamLook struct {
@@ -39,26 +53,6 @@ type TeamLook struct {
 	Letter color.NRGBA
 	Run    color.NRGBA
 	Ring   bool // a second outline round the disc
-}
-
-// Daylight is the look of a page: a pale court with dark lines, for print,
-// phones and bright rooms.
-var Daylight = Look{
-	Paper:   rgb(0xFFFFFF),
-	Surface: rgb(0xF1EEE6),
-	Court:   rgb(0xE2EBE7),
-	Kitchen: rgb(0xD2DFDB),
-	Line:    rgb(0x4D5A5E),
-	Net:     rgb(0x1E2A2E),
-	Ink:     rgb(0x16232A),
-	Quiet:   rgb(0x566166),
-	Plate:   rgb(0xFFFFFF),
-	Ball:    Yellow,
-	Shadow:  color.NRGBA{0x16, 0x23, 0x2A, 0x50},
-	Teams: [2]TeamLook{
-		{Disc: Blue, Letter: rgb(0xFFFFFF), Run: rgb(0x005A8C)},
-		{Disc: Orange, Letter: rgb(0x16232A), Run: rgb(0x8A5A00), Ring: true},
-	},
 }
 
 // Sizes in points.

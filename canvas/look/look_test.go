@@ -6,93 +6,111 @@ import (
 	"testing"
 
 	"homeside/canvas"
+	"homeside/internal/wcag"
+	"homeside/model/court"
 )
 
-// luminance and contrast are those of WCAG 2.2 (W3C, 2023): relative luminance
-// and contrast ratio of sRGB colours.
-func luminance(c color.NRGBA) float64 {
-	linear := func(v uint8) float64 {
-		s := float64(v) / 255
-		if s <= 0.04045 {
-			return s / 12.92
-		}
-		return math.Pow((s+0.055)/1.055, 2.4)
-	}
-	return 0.2126*linear(c.R) + 0.7152*linear(c.G) + 0.0722*linear(c.B)
-}
-
-func contrast(a, b color.NRGBA) float64 {
-	la, lb := luminance(a), luminance(b)
-	return (max(la, lb) + 0.05) / (min(la, lb) + 0.05)
-}
-
-// #767676 on white is 4.54:1, the lightest grey that passes for text (a value
-// widely published); black on white is 21:1 by definition.
-func TestContrastFormula(t *testing.T) {
-	white := rgb(0xFFFFFF)
-	for c, want := range map[uint32]float64{0x767676: 4.5422, 0x000000: 21, 0xFFFFFF: 1} {
-		if got := contrast(rgb(c), white); math.Abs(got-want) > 0.00005 {
-			t.Errorf("contrast(#%06x, white) = %.5f, want %v", c, got, want)
-		}
-	}
-}
-
 // looks are all there are.
-var looks = map[string]Look{"Daylight": Daylight}
+var looks = map[string]Look{"Daylight": Daylight, "Night": Night}
 
 func grounds(l Look) map[string]color.NRGBA {
 	return map[string]color.NRGBA{"plate": l.Plate, "surface": l.Surface, "court": l.Court, "kitchen": l.Kitchen, "paper": l.Paper}
 }
 
-// Text: 4.5:1 at least (WCAG 2.2, 1.4.3).
+func signs(l Look) map[string]SignLook {
+	return map[string]SignLook{"fault": l.Fault, "late": l.Late, "caution": l.Caution, "advice": l.Advice, "signal": l.Cue}
+}
+
+// Text: 4.5:1 at least, on every ground that it can stand on. The letters of a
+// player of the play beside are in the team's colour on a plate.
 func TestTextCanBeRead(t *testing.T) {
-	const least = 4.5
 	for name, l := range looks {
 		for ground, g := range grounds(l) {
 			for text, c := range map[string]color.NRGBA{"ink": l.Ink, "quiet": l.Quiet} {
-				if got := contrast(c, g); got < least {
-					t.Errorf("%s: %s on %s is %.2f:1, want %v:1", name, text, ground, got, least)
-				}
+				atLeast(t, name+": "+text+" on "+ground, c, g, wcag.Text)
 			}
 		}
 		for i, team := range l.Teams {
-			if got := contrast(team.Letter, team.Disc); got < least {
-				t.Errorf("%s: letters of team %d on their disc are %.2f:1, want %v:1", name, i, got, least)
+			which := court.End(i).String()
+			atLeast(t, name+": letters on the disc of the "+which+" team", team.Letter, team.Disc, wcag.Text)
+			atLeast(t, name+": letters of the "+which+" team on a plate", team.Run, l.Plate, wcag.Text)
+		}
+		atLeast(t, name+": ink on a loop", l.Ink, l.Loop, wcag.Text)
+		for sign, s := range signs(l) {
+			atLeast(t, name+": the number on the sign of a "+sign, s.Letter, s.Fill, wcag.Text)
+		}
+	}
+}
+
+// Lines: 3:1 at least on every ground. The ball's shadow and the hairlines of
+// height have no such contrast: what they tell is also said in figures.
+func TestLinesCanBeSeen(t *testing.T) {
+	for name, l := range looks {
+		for ground, g := range grounds(l) {
+			for mark, c := range map[string]color.NRGBA{
+				"line": l.Line, "net": l.Net, "outline": l.Ink, "hatch": l.Quiet, "near run": l.Teams[0].Run, "far run": l.Teams[1].Run,
+				"moment shown": l.Head, "choice": l.Chosen, "parting of two plays": l.Part,
+			} {
+				atLeast(t, name+": "+mark+" on "+ground, c, g, wcag.Graphics)
 			}
 		}
 	}
 }
 
-// Graphics: 3:1 at least (WCAG 2.2, 1.4.11). Discs and ball are seen by their
-// outline.
-func TestMarksCanBeSeen(t *testing.T) {
-	const least = 3
+// Filled marks are seen by their fill or by the outline round it: one of both
+// stands out from every ground by 3:1, and where it is the outline, from the
+// fill too.
+func TestFilledMarksCanBeSeen(t *testing.T) {
 	for name, l := range looks {
-		for ground, g := range grounds(l) {
-			for mark, c := range map[string]color.NRGBA{
-				"line": l.Line, "net": l.Net, "outline": l.Ink, "near run": l.Teams[0].Run, "far run": l.Teams[1].Run,
-			} {
-				if got := contrast(c, g); got < least {
-					t.Errorf("%s: %s on %s is %.2f:1, want %v:1", name, mark, ground, got, least)
+		marks := map[string]struct{ fill, outline color.NRGBA }{
+			"near disc": {l.Teams[0].Disc, l.Ink}, "far disc": {l.Teams[1].Disc, l.Ink}, "palm": {l.Plate, l.Ink},
+			"ball": {l.Ball, l.Rim}, "handle": {l.Handle, l.Rim}, "parting": {l.Part, l.Rim},
+			"bar below 0": {l.Below, l.Rim}, "bar of the other kind": {l.Kitchen, l.Ink},
+		}
+		for sign, s := range signs(l) {
+			marks["sign of a "+sign] = struct{ fill, outline color.NRGBA }{s.Fill, l.Rim}
+		}
+		for mark, m := range marks {
+			for ground, g := range grounds(l) {
+				byOutline := min(wcag.Contrast(m.outline, g), wcag.Contrast(m.outline, m.fill))
+				if byFill := wcag.Contrast(m.fill, g); max(byOutline, byFill) < wcag.Graphics {
+					t.Errorf("%s: %s on %s: by its fill %.2f:1, by its outline %.2f:1, want one of them %v:1", name, mark, ground, byFill, byOutline, wcag.Graphics)
 				}
 			}
 		}
-		for on, c := range map[string]color.NRGBA{"near disc": l.Teams[0].Disc, "far disc": l.Teams[1].Disc, "ball": l.Ball} {
-			if got := contrast(l.Ink, c); got < least {
-				t.Errorf("%s: the outline on the %s is %.2f:1, want %v:1", name, on, got, least)
-			}
-		}
+	}
+}
+
+func atLeast(t *testing.T, what string, a, b color.NRGBA, least float64) {
+	t.Helper()
+	if got := wcag.Contrast(a, b); got < least {
+		t.Errorf("%s is %.2f:1, want %v:1", what, got, least)
 	}
 }
 
 // Teams differ by outline, and in a greyscale print by their discs' lightness.
+// Their bars on the rally strip have the discs' colours.
 func TestTeamsDifferWithoutColour(t *testing.T) {
 	for name, l := range looks {
 		if l.Teams[0].Ring == l.Teams[1].Ring {
 			t.Errorf("%s: both teams have the same outline", name)
 		}
-		if got := contrast(l.Teams[0].Disc, l.Teams[1].Disc); got < 2 {
+		if got := wcag.Contrast(l.Teams[0].Disc, l.Teams[1].Disc); got < 2 {
 			t.Errorf("%s: the discs differ by %.2f:1 in grey, want 2:1", name, got)
+		}
+	}
+}
+
+// What stands side by side in bars differs in grey: the two kinds of a chart,
+// time to spare and lateness.
+func TestBarsDifferWithoutColour(t *testing.T) {
+	for name, l := range looks {
+		for pair, c := range map[string][2]color.NRGBA{
+			"bars of a kind and of the other": {l.Teams[0].Run, l.Kitchen}, "to spare and late": {l.Surface, l.Head},
+		} {
+			if got := wcag.Contrast(c[0], c[1]); got < 1.2 {
+				t.Errorf("%s: %s differ by %.2f:1 in grey, want 1.2:1", name, pair, got)
+			}
 		}
 	}
 }
