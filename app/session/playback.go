@@ -39,13 +39,17 @@ func (s *Session) clampNow() {
 	}
 }
 
-// TogglePlay starts or pauses; at the end it starts again from the beginning.
+// TogglePlay starts or pauses; at the end of the rally or of the loop it starts
+// again from the beginning.
 func (s *Session) TogglePlay() {
 	r := s.Current()
 	if r == nil {
 		return
 	}
 	s.playing, s.stood = !s.playing, 0
+	if from, to, on := s.Loop(); s.playing && on && s.now >= to {
+		s.now = from
+	}
 	if s.playing && s.now >= r.To {
 		s.now = r.From
 	}
@@ -61,7 +65,7 @@ func (s *Session) Pause() {
 }
 
 // Advance lets real time pass: while playing, the moment moves on by it at the
-// session's speed and stops at the end.
+// session's speed and stops at the end, or goes back to the start of the loop.
 func (s *Session) Advance(dt units.Seconds) {
 	r := s.Current()
 	if !s.playing || r == nil {
@@ -71,7 +75,7 @@ func (s *Session) Advance(dt units.Seconds) {
 	if s.stood += dt * units.Seconds(s.speed); s.cuts {
 		s.cut(r)
 	} else {
-		s.now, s.stood = s.now+s.stood, 0
+		s.now, s.stood = s.wrapped(before, s.now+s.stood), 0
 	}
 	if s.now >= r.To {
 		s.now, s.playing = r.To, false
@@ -84,6 +88,10 @@ func (s *Session) Advance(dt units.Seconds) {
 // cut goes on to the last event that has come since the picture stands.
 func (s *Session) cut(r *rally.Rally) {
 	came := s.now + s.stood
+	if back := s.wrapped(s.now, came); back < came {
+		s.now, s.stood = back, 0
+		return
+	}
 	if came >= r.To {
 		s.now, s.stood = r.To, 0
 		return

@@ -22,6 +22,9 @@ type Session struct {
 	walk    walk          // through the match
 	checked checked
 	compare compare       // with another play
+	loop    loop          // played again and again
+	chosen  *rally.Timed  // what keys move in time
+	more    more          // the last change that may go on
 	needs   units.Seconds // an opponent's reaction and swing; 0 is the usual
 
 	selected  game.Player   // whose card is shown
@@ -62,6 +65,7 @@ func (s *Session) load(l lesson.Lesson, path string) {
 	s.forget()
 	s.now = 0
 	s.walk, s.compare = walk{rallies: len(l.Match.Rallies)}, compare{}
+	s.loop, s.chosen = loop{}, nil
 	s.walkToPlay()
 }
 
@@ -113,6 +117,7 @@ func (s *Session) SelectPlay(i int) {
 	s.Cancel()
 	s.compare.swap(i, s.play)
 	s.play, s.now, s.playing = i, 0, false
+	s.loop, s.chosen = loop{}, nil
 	s.forget()
 	s.walkToPlay()
 	s.touch()

@@ -48,15 +48,7 @@ const (
 	stripFoot   = 4   // free room below the lanes
 	labelRow    = 12  // from one row of labels to the next
 	namesEnd    = 56  // what is left of it belongs to the names
-	lanes       = 7   // the ball, four players, captions and signals
 	laneFill    = 0.5 // share of a lane that a run's bar fills
-)
-
-// The lanes from the top; between them come the players.
-const (
-	BallLane    = 0
-	CaptionLane = 5
-	SignalLane  = 6
 )
 
 // shown is the time that the strip is long.
@@ -129,7 +121,7 @@ func (s Strip) lane(i int) canvas.Points {
 	return stripHead + s.laneHeight()*(canvas.Points(i)+0.5)
 }
 
-func (s Strip) laneHeight() canvas.Points { return (s.foot() - stripHead) / lanes }
+func (s Strip) laneHeight() canvas.Points { return (s.foot() - stripHead) / canvas.Points(rally.Lanes) }
 
 func (s Strip) look() *look.Look {
 	if s.Look != nil {

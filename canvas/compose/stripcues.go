@@ -6,6 +6,7 @@ import (
 	"homeside/canvas"
 	"homeside/canvas/look"
 	"homeside/model/lesson"
+	"homeside/model/rally"
 	"homeside/model/units"
 	"homeside/words"
 )
@@ -21,21 +22,13 @@ type cueRow struct {
 	from, to units.Seconds
 }
 
-// cueLane is the lane of a kind of cue.
-func cueLane(k lesson.CueKind) int {
-	if k == lesson.Signal {
-		return SignalLane
-	}
-	return CaptionLane
-}
-
 // cueRows finds a row for every cue, so that none hides another.
 func (s Strip) cueRows() []cueRow {
 	cues := s.Rally.Play.Cues
 	rows := make([]cueRow, len(cues))
 	ends := map[int][]units.Seconds{} // of the last cue of every row, by lane
 	for i, c := range cues {
-		r := cueRow{lane: cueLane(c.Kind), from: s.Rally.TimeAt(c.Span.From), to: s.Rally.TimeAt(c.Span.To)}
+		r := cueRow{lane: rally.CueLane(c.Kind), from: s.Rally.TimeAt(c.Span.From), to: s.Rally.TimeAt(c.Span.To)}
 		for r.row < len(ends[r.lane]) && ends[r.lane][r.row] > r.from {
 			r.row++
 		}

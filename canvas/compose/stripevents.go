@@ -116,7 +116,7 @@ func (s Strip) lead(g *canvas.Panel) {
 	left, right := s.heldX(s.Rally.From), s.heldX(0)
 	g.Add(canvas.Shape{ID: "lead", Label: "before the serve", Layer: canvas.Ground, Path: paperBox(float64(left), stripHead, float64(right), float64(s.foot())), Style: canvas.Style{Fill: s.look().Kitchen}})
 	text := Shorten(words.T("before the serve"), float64(right-left)-8, look.LabelSize, false)
-	g.Add(canvas.Shape{ID: "lead.text", Layer: canvas.Labels, Text: &canvas.Text{At: canvas.Pos{}.Shift((left+right)/2, s.lane(BallLane)+look.LabelSize*0.36), Text: text, Size: look.LabelSize, Colour: s.look().Quiet}})
+	g.Add(canvas.Shape{ID: "lead.text", Layer: canvas.Labels, Text: &canvas.Text{At: canvas.Pos{}.Shift((left+right)/2, s.lane(rally.BallLane)+look.LabelSize*0.36), Text: text, Size: look.LabelSize, Colour: s.look().Quiet}})
 }
 
 // loop marks the stretch that is played again and again.

@@ -18,12 +18,12 @@ import (
 func (s Strip) names() canvas.Panel {
 	g := canvas.Panel{Name: "names", View: paper(canvas.Px{})}
 	g.Add(canvas.Shape{ID: "ground", Layer: canvas.Ground, Path: paperBox(0, 0, namesEnd, float64(s.Height)/s.PxPerPoint), Style: canvas.Style{Fill: s.look().Surface}})
-	s.name(&g, BallLane, words.T("ball"))
+	s.name(&g, rally.BallLane, words.T("ball"))
 	for _, id := range game.Players {
 		s.name(&g, int(id)+1, s.Rally.NameOf(id))
 	}
-	s.name(&g, CaptionLane, words.T("captions"))
-	s.name(&g, SignalLane, words.T("signals"))
+	s.name(&g, rally.CaptionLane, words.T("captions"))
+	s.name(&g, rally.SignalLane, words.T("signals"))
 	return g
 }
 

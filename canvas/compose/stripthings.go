@@ -14,11 +14,11 @@ const (
 	startRoom canvas.Points = 7 // of a run's bar that belongs to its start
 )
 
-// LaneAt is the lane under a pixel, see BallLane; false above and below the lanes.
+// LaneAt is the lane under a pixel, see rally.BallLane; false above and below the lanes.
 func (s Strip) LaneAt(at canvas.Px) (int, bool) {
 	y := canvas.Points(at.Y/s.PxPerPoint) - stripHead
 	i := int(math.Floor(float64(y / s.laneHeight())))
-	return i, y >= 0 && i < lanes && at.X >= namesEnd*s.PxPerPoint
+	return i, y >= 0 && i < rally.Lanes && at.X >= namesEnd*s.PxPerPoint
 }
 
 // OnRuler says whether a pixel is on the ruler or among the labels over it.
@@ -44,21 +44,6 @@ func (s Strip) LoopEnd(at canvas.Px) int {
 	}
 }
 
-// LaneOf is the lane that a thing is drawn in.
-func (s Strip) LaneOf(what rally.Timed) int {
-	switch what.Kind {
-	case rally.Landing:
-		return BallLane
-	case rally.Saying, rally.CueFrom, rally.CueTo:
-		if what.Index < len(s.Rally.Play.Cues) {
-			return cueLane(s.Rally.Play.Cues[what.Index].Kind)
-		}
-		return CaptionLane
-	default:
-		return int(what.Player) + 1
-	}
-}
-
 // Thing is what the pointer takes hold of at a pixel: the nearest moment within
 // reach, or the run or cue that the pixel is in.
 func (s Strip) Thing(at canvas.Px) (rally.Timed, bool) {
@@ -69,7 +54,7 @@ func (s Strip) Thing(at canvas.Px) (rally.Timed, bool) {
 	x, y := canvas.Points(at.X/s.PxPerPoint), canvas.Points(at.Y/s.PxPerPoint)
 	best, found, whole := canvas.Points(math.Inf(1)), rally.Timed{}, false
 	for _, e := range s.Rally.Timeline() {
-		if s.LaneOf(e.What) != lane || !s.drawn(e) || !s.inRow(e.What, y) {
+		if s.Rally.LaneOf(e.What) != lane || !s.drawn(e) || !s.inRow(e.What, y) {
 			continue
 		}
 		if d, near := s.reach(e, x); near && d <= best {
@@ -121,7 +106,7 @@ func (s Strip) PxOf(what rally.Timed) (canvas.Px, bool) {
 		return canvas.Px{}, false
 	}
 	x := (s.heldX(e.From) + s.heldX(e.To)) / 2
-	y := s.lane(s.LaneOf(what))
+	y := s.lane(s.Rally.LaneOf(what))
 	switch what.Kind {
 	case rally.Start:
 		x += startRoom / 2
@@ -141,7 +126,7 @@ func (s Strip) chosen(g *canvas.Panel) {
 	if !ok || !s.in(e.From, e.To) {
 		return
 	}
-	top, foot := s.lane(s.LaneOf(e.What))-s.laneHeight()/2, s.lane(s.LaneOf(e.What))+s.laneHeight()/2
+	top, foot := s.lane(s.Rally.LaneOf(e.What))-s.laneHeight()/2, s.lane(s.Rally.LaneOf(e.What))+s.laneHeight()/2
 	g.Add(canvas.Shape{
 		ID: "chosen", Label: "chosen", Layer: canvas.Marks,
 		Path:  paperBox(float64(s.heldX(e.From)-takeReach), float64(top), float64(s.heldX(e.To)+takeReach), float64(foot)),

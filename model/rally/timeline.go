@@ -2,6 +2,7 @@ package rally
 
 import (
 	"homeside/model/game"
+	"homeside/model/lesson"
 	"homeside/model/units"
 )
 
@@ -87,6 +88,40 @@ func (r *Rally) timesOf(id game.Player) []Entry {
 
 // Shown says whether the run is long enough to be drawn as one.
 func (run Run) Shown() bool { return run.Way.Length() >= LeastRun && run.To > run.From }
+
+// The lanes of time, from the ball's at the top; a player's is 1 + the player.
+const (
+	BallLane    = 0
+	CaptionLane = 1 + len(game.Players)
+	SignalLane  = 2 + len(game.Players)
+	Lanes       = 3 + len(game.Players)
+)
+
+// LaneOf is the lane that a thing belongs to.
+func (r *Rally) LaneOf(what Timed) int {
+	switch what.Kind {
+	case Landing:
+		return BallLane
+	case Saying, CueFrom, CueTo:
+		if what.Index < len(r.Play.Cues) {
+			return CueLane(r.Play.Cues[what.Index].Kind)
+		}
+		return CaptionLane
+	default:
+		return 1 + int(what.Player)
+	}
+}
+
+// CueLane is the lane of a kind of cue.
+func CueLane(k lesson.CueKind) int {
+	if k == lesson.Signal {
+		return SignalLane
+	}
+	return CaptionLane
+}
+
+// Moment says whether the thing is at one moment and has no length.
+func (k TimedKind) Moment() bool { return k != Running && k != Saying }
 
 // EntryOf is a thing with its time; false if the play has none such.
 func (r *Rally) EntryOf(what Timed) (Entry, bool) {
