@@ -23,17 +23,21 @@ func Ft(f units.Feet) Length { return Length{Feet: f} }
 // Pts is a length on the paper.
 func Pts(p Points) Length { return Length{Points: p} }
 
-// Pos is a place on a panel: feet on its axes, moved by points along the same
-// axes (U to the right, V forward), so that it turns with the view, and then by
-// points on the paper (Right, Down), whatever the view.
+// Pos is a place on a panel: feet on its axes and above the ground, moved by
+// points along the same axes (U to the right, V forward), so that it turns with
+// the view, and then by points on the paper (Right, Down), whatever the view.
+// From straight above its height does not show.
 type Pos struct {
-	X, Y        units.Feet
+	X, Y, Z     units.Feet
 	U, V        Points
 	Right, Down Points
 }
 
 // On is the place of a point of the court.
 func On(p court.Point) Pos { return Pos{X: p.X, Y: p.Y} }
+
+// At is the place of a point above the court.
+func At(v Vec) Pos { return Pos{X: v.X, Y: v.Y, Z: v.Z} }
 
 // Along is pos moved in a direction of the court by a length.
 func (pos Pos) Along(dir court.Point, l Length) Pos {

@@ -1,6 +1,10 @@
 package canvas
 
-import "image/color"
+import (
+	"image/color"
+
+	"homeside/model/units"
+)
 
 // Layer orders the shapes of a panel from the ground up.
 type Layer uint8
@@ -34,6 +38,7 @@ type Scene struct {
 type Panel struct {
 	Name   string
 	View   View
+	Clip   Clip // what of the picture it may draw on; the zero Clip is all
 	Shapes []Shape
 }
 
@@ -74,7 +79,8 @@ const (
 type Text struct {
 	At     Pos // on the baseline
 	Text   string
-	Size   Points // of the em
+	Size   Points     // of the em
+	SizeFt units.Feet // of the em to scale, added to Size
 	Bold   bool
 	Align  Align
 	Colour color.NRGBA

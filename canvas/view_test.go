@@ -47,7 +47,7 @@ func TestViewPlacesPoints(t *testing.T) {
 			t.Errorf("%v: place(%+v) = %v, want %v", turn, p, got, want)
 		}
 	}
-	if got := (View{PxPerFoot: 10}).length(Length{Feet: 2, Points: 3}, 4); got != 32 {
+	if got := (Length{Feet: 2, Points: 3}).px(10, 4); got != 32 {
 		t.Errorf("length of 2 ft and 3 pt = %v px, want 32", got)
 	}
 }

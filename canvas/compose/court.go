@@ -8,7 +8,7 @@ import (
 	"homeside/model/court"
 )
 
-// court draws the surface, the painted lines at their true width and the net.
+// court draws the surface and the painted lines at their true width.
 func (p Picture) court(g *canvas.Panel) {
 	lk := p.look()
 	g.Add(
@@ -22,7 +22,6 @@ func (p Picture) court(g *canvas.Panel) {
 		s.Layer = canvas.Lines
 		g.Add(s)
 	}
-	p.net(g)
 }
 
 func area(id, label string, r court.Rect, c color.NRGBA) canvas.Shape {

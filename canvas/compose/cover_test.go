@@ -176,7 +176,7 @@ func TestCoverTagsKeepApart(t *testing.T) {
 	for _, turn := range []canvas.Turn{canvas.Upright, canvas.Lying} {
 		for _, shot := range cover.Shots {
 			s := coverScene(turn)
-			Picture{Turn: turn}.Cover(s, coverMap(t, shot))
+			Picture{Sight: Sight{Turn: turn}}.Cover(s, coverMap(t, shot))
 			plates := platesOf(s)
 			if len(plates) < 2 {
 				t.Errorf("%v, %v: %d tags, want at least 2", turn, shot, len(plates))

@@ -45,9 +45,10 @@ func (l Layout) ApexPx(r *rally.Rally, shot int) canvas.Px {
 	return l.Rise.ToPx(court.Pt(l.up()*top.Height().Feet(), top.Ground().Y))
 }
 
-// up is the sign of the height on the strip's x.
+// up is the sign of the height on the strip's x: to the right of an upright
+// court, up the page over a lying one.
 func (l Layout) up() units.Feet {
-	if l.Court.Turn == canvas.Lying {
+	if (l.Court.Turn == canvas.Lying) != (l.Court.End == court.Far) {
 		return -1
 	}
 	return 1
@@ -66,7 +67,7 @@ func (s strip) at(y, z units.Feet) court.Point { return court.Pt(s.l.up()*z, y) 
 // height, and the flights dotted.
 func (p Picture) heightStatic(l Layout) canvas.Panel {
 	s := strip{p, l, p.look()}
-	g := canvas.Panel{Name: HeightPanel, View: l.Rise}
+	g := canvas.Panel{Name: HeightPanel, View: l.Rise, Clip: l.Clip}
 	surface := p.surface()
 	long := surface.Height() / 2
 	s.box(&g, "surface", -long, long, s.lk.Surface)
@@ -91,7 +92,11 @@ func (s strip) line(g *canvas.Panel, id, label string, path canvas.Path, style c
 
 // rules are thin lines at every 4 ft of height, with their figures.
 func (s strip) rules(g *canvas.Panel) {
-	end := s.p.surface().Max.Y
+	end := max(s.p.surface().Max.Y, -s.p.surface().Min.Y)
+	foot := s.l.Shown.Min.Y // where the strip has its lower end
+	if s.l.end == court.Far {
+		foot = s.l.Shown.Max.Y
+	}
 	for z := riseStep; z < s.l.RiseTop; z += riseStep {
 		id := fmt.Sprintf("rule.%.0f", float64(z))
 		g.Add(canvas.Shape{
@@ -99,7 +104,7 @@ func (s strip) rules(g *canvas.Panel) {
 			Style: canvas.Style{Stroke: s.lk.Quiet, Width: canvas.Pts(0.4), Dash: []canvas.Points{2, 3}},
 		}, canvas.Shape{
 			ID: id + ".text", Layer: canvas.Labels, Label: words.Length(z) + " high",
-			Text: &canvas.Text{At: canvas.On(s.at(-end, z)).Shift(3, -3), Text: fmt.Sprintf("%.0f ft", float64(z)), Size: look.LabelSize * 0.85, Align: canvas.Start, Colour: s.lk.Quiet},
+			Text: &canvas.Text{At: canvas.On(s.at(foot, z)).Shift(3, -3), Text: fmt.Sprintf("%.0f ft", float64(z)), Size: look.LabelSize * 0.85, Align: canvas.Start, Colour: s.lk.Quiet},
 		})
 	}
 }
@@ -126,7 +131,7 @@ func (s strip) flight(g *canvas.Panel, prefix string, i int, style canvas.Style)
 // its apex with the handle, and its height over the net.
 func (p Picture) heightMoving(l Layout, f rally.Frame) canvas.Panel {
 	s := strip{p, l, p.look()}
-	g := canvas.Panel{Name: HeightPanel, View: l.Rise}
+	g := canvas.Panel{Name: HeightPanel, View: l.Rise, Clip: l.Clip}
 	i := p.Rally.ShotAt(f.T)
 	s.flight(&g, "now.", i, dotted(s.lk.Ink))
 	s.apex(&g, i)
@@ -154,7 +159,8 @@ func (s strip) apex(g *canvas.Panel, i int) {
 // outward is a way on the paper from the net past the apex of a shot, so that
 // the apex's figure and the net's, which goes the other way, never meet.
 func (s strip) outward(i int, by canvas.Points) canvas.Points {
-	if s.p.Rally.Strokes[i].Planned.Apex.State.At.Y < 0 && s.l.Court.Turn == canvas.Upright {
+	own := s.p.Rally.Strokes[i].Planned.Apex.State.At.Y < 0 == (s.l.end == court.Near)
+	if own && s.l.Court.Turn == canvas.Upright {
 		return by
 	}
 	return -by
@@ -186,7 +192,7 @@ func (s strip) figure(g *canvas.Panel, name string, at canvas.Pos, text string) 
 	px := s.l.Rise.PxPerFoot / s.l.PxPerPoint
 	half := canvas.Points(look.Width(text, true))*look.LabelSize/2 + 4
 	if s.l.Court.Turn == canvas.Upright {
-		x := canvas.Points(float64(at.X) * px)
+		x := canvas.Points(float64(at.X*s.l.up()) * px)
 		at = at.Shift(min(max(half-x, 0), half*2), 0)
 		end := canvas.Points(float64(s.l.RiseTop) * px)
 		at = at.Shift(min(end-half-x, 0), 0)

@@ -27,7 +27,13 @@ type Layout struct {
 	RiseTop       units.Feet  // the height it shows; 0 shows no strip
 	Title         Area        // the play's title and the clock
 	Caption       Area
-	Column        bool // title and caption stand beside the court, from the top
+	Column        bool          // title and caption stand beside the court, from the top
+	Shown         court.Rect    // what of the surface is shown from straight above
+	Clip          canvas.Clip   // of court and height strip
+	Camera        canvas.Camera // of a court seen in perspective
+
+	end  court.End
+	area Area // of court and height strip
 }
 
 // phoneWidth is the width in points of the shorter side: sizes are chosen for
@@ -53,31 +59,42 @@ const (
 // both beside it. The height strip stands beside an upright court; a lying one
 // needs the room itself.
 func ForExport(width, height int, turn canvas.Turn, surface court.Rect, rise units.Feet) Layout {
-	l := Layout{Width: width, Height: height, PxPerPoint: float64(min(width, height)) / phoneWidth, RiseTop: rise}
-	if turn == canvas.Lying {
+	return Sight{Turn: turn}.forExport(width, height, surface, rise)
+}
+
+// ForExport divides a still or a clip of the picture.
+func (p Picture) ForExport(width, height int) Layout {
+	l := p.Sight.forExport(width, height, p.surface(), RiseOf(p.Rally))
+	p.behind(&l)
+	return l
+}
+
+func (s Sight) forExport(width, height int, surface court.Rect, rise units.Feet) Layout {
+	l := Layout{Width: width, Height: height, PxPerPoint: float64(min(width, height)) / phoneWidth, RiseTop: rise, Shown: s.shown(surface), end: s.End}
+	if s.Turn == canvas.Lying || s.Behind != Nobody {
 		l.RiseTop = 0
 	}
-	if turn == canvas.Upright && width > height {
-		l.beside(surface)
-		return l
+	if s.Turn == canvas.Upright && s.Behind == Nobody && width > height {
+		l.beside()
+		return s.clipped(l)
 	}
 	w, h, pt := float64(width), float64(height), l.PxPerPoint
 	l.Title = Area{canvas.Px{}, canvas.Px{X: w, Y: titleHeight * pt}}
 	l.Caption = Area{canvas.Px{Y: h - captionHeight*pt}, canvas.Px{X: w, Y: h}}
-	l.fit(surface, turn, Area{canvas.Px{Y: l.Title.Max.Y}, canvas.Px{X: w, Y: l.Caption.Min.Y}})
-	return l
+	l.fit(s.Turn, Area{canvas.Px{Y: l.Title.Max.Y}, canvas.Px{X: w, Y: l.Caption.Min.Y}})
+	return s.clipped(l)
 }
 
 // beside puts the column of words to the right of an upright court and the two
 // together in the middle.
-func (l *Layout) beside(surface court.Rect) {
+func (l *Layout) beside() {
 	l.Column = true
 	w, h, pt := float64(l.Width), float64(l.Height), l.PxPerPoint
-	shown := l.shown(surface)
+	shown := l.axes()
 	courtWidth := min(h*float64(shown.Width()/shown.Height()), w*0.7)
 	words := min(columnWidth*pt, w-courtWidth-columnGap*pt)
 	left := (w - courtWidth - columnGap*pt - words) / 2
-	l.fit(surface, canvas.Upright, Area{canvas.Px{X: left}, canvas.Px{X: left + courtWidth, Y: h}})
+	l.fit(canvas.Upright, Area{canvas.Px{X: left}, canvas.Px{X: left + courtWidth, Y: h}})
 	x := left + courtWidth + columnGap*pt
 	l.Title = Area{canvas.Px{X: x}, canvas.Px{X: x + words, Y: h / 3}}
 	l.Caption = Area{canvas.Px{X: x, Y: h / 3}, canvas.Px{X: x + words, Y: h}}
@@ -86,43 +103,96 @@ func (l *Layout) beside(surface court.Rect) {
 // ForWindow divides the editor's picture: the court, the height strip beside it
 // and the captions below. pxPerPoint is the screen's.
 func ForWindow(width, height int, turn canvas.Turn, surface court.Rect, rise units.Feet, pxPerPoint float64) Layout {
+	return Sight{Turn: turn}.forWindow(width, height, surface, rise, pxPerPoint)
+}
+
+// ForWindow divides the editor's view of the picture, its height strip as high
+// as said.
+func (p Picture) ForWindow(width, height int, rise units.Feet, pxPerPoint float64) Layout {
+	l := p.Sight.forWindow(width, height, p.surface(), rise, pxPerPoint)
+	p.behind(&l)
+	return l
+}
+
+func (s Sight) forWindow(width, height int, surface court.Rect, rise units.Feet, pxPerPoint float64) Layout {
 	w, h := float64(width), float64(height)
 	foot := h - captionHeight*pxPerPoint
-	l := Layout{Width: width, Height: height, PxPerPoint: pxPerPoint, RiseTop: rise}
-	l.fit(surface, turn, Area{canvas.Px{}, canvas.Px{X: w, Y: foot}})
+	l := Layout{Width: width, Height: height, PxPerPoint: pxPerPoint, RiseTop: rise, Shown: s.shown(surface), end: s.End}
+	if s.Behind != Nobody {
+		l.RiseTop = 0
+	}
+	l.fit(s.Turn, Area{canvas.Px{}, canvas.Px{X: w, Y: foot}})
 	l.Caption = Area{canvas.Px{Y: foot}, canvas.Px{X: w, Y: h}}
-	return l
+	return s.clipped(l)
 }
 
 // Bare is a picture of nothing but the court.
 func Bare(width, height int, turn canvas.Turn, surface court.Rect, pxPerPoint float64) Layout {
-	l := Layout{Width: width, Height: height, PxPerPoint: pxPerPoint}
-	l.fit(surface, turn, Area{canvas.Px{}, canvas.Px{X: float64(width), Y: float64(height)}})
+	return Sight{Turn: turn}.bare(width, height, surface, pxPerPoint)
+}
+
+// Bare is the picture with nothing but the court.
+func (p Picture) Bare(width, height int, pxPerPoint float64) Layout {
+	l := p.Sight.bare(width, height, p.surface(), pxPerPoint)
+	p.behind(&l)
 	return l
 }
 
-// shown is what of the court's axes is shown: the surface and, beyond its far
-// x, the height strip at the same scale.
-func (l *Layout) shown(surface court.Rect) court.Rect {
-	r := surface.Grow(margin)
-	if l.RiseTop > 0 {
-		r.Max.X += riseGap + l.RiseTop + margin
+func (s Sight) bare(width, height int, surface court.Rect, pxPerPoint float64) Layout {
+	l := Layout{Width: width, Height: height, PxPerPoint: pxPerPoint, Shown: s.shown(surface), end: s.End}
+	l.fit(s.Turn, Area{canvas.Px{}, canvas.Px{X: float64(width), Y: float64(height)}})
+	return s.clipped(l)
+}
+
+// clipped keeps what is not shown of half a court out of the rest of the picture.
+func (s Sight) clipped(l Layout) Layout {
+	if s.Half == BothHalves || s.Behind != Nobody {
+		return l
+	}
+	r := l.axes()
+	a, b := l.Court.ToPx(r.Min), l.Court.ToPx(r.Max)
+	l.Clip = canvas.Clip{Min: canvas.Px{X: min(a.X, b.X), Y: min(a.Y, b.Y)}, Max: canvas.Px{X: max(a.X, b.X), Y: max(a.Y, b.Y)}}
+	return l
+}
+
+// axes is what of the court's axes is shown: the surface and, beyond its far
+// x, the height strip at the same scale; beyond its near x if the far team is at
+// the bottom.
+func (l *Layout) axes() court.Rect {
+	r := l.Shown.Grow(margin)
+	if l.RiseTop <= 0 {
+		return r
+	}
+	if strip := riseGap + l.RiseTop + margin; l.end == court.Far {
+		r.Min.X -= strip
+	} else {
+		r.Max.X += strip
 	}
 	return r
 }
 
 // fit places court and height strip in an area.
-func (l *Layout) fit(surface court.Rect, turn canvas.Turn, a Area) {
-	l.Court = canvas.Fit(l.shown(surface), turn, a.Min, a.Max)
+func (l *Layout) fit(turn canvas.Turn, a Area) {
+	l.area = a
+	l.Court = canvas.FitFrom(l.end, l.axes(), turn, a.Min, a.Max)
 	if l.RiseTop <= 0 {
 		return
 	}
-	ground := surface.Max.X + margin + riseGap
+	beyond := margin + riseGap
 	if turn == canvas.Lying {
-		ground += l.RiseTop // height goes up the page, against the court's x
+		beyond += l.RiseTop // height goes up the page, against the court's x
+	}
+	ground := l.Shown.Max.X + beyond
+	if l.end == court.Far {
+		ground = l.Shown.Min.X - beyond
 	}
 	l.Rise = l.Court
 	l.Rise.Origin = l.Court.ToPx(court.Pt(ground, 0))
+}
+
+// ground is the panel with the court.
+func (l Layout) ground() canvas.Panel {
+	return canvas.Panel{Name: CourtPanel, View: l.Court, Clip: l.Clip}
 }
 
 // paper is the view of a panel in pixels from the area's corner: one foot is one

@@ -16,9 +16,9 @@ const CourtPanel = "court"
 // Picture is what to draw of a rally and how. It is an immutable snapshot.
 type Picture struct {
 	Rally   *rally.Rally
-	Turn    canvas.Turn // upright by default
-	Look    *look.Look  // nil means look.Daylight
-	Surface court.Rect  // the zero Rect means the least playing surface
+	Sight              // upright from straight above by default
+	Look    *look.Look // nil means look.Daylight
+	Surface court.Rect // the zero Rect means the least playing surface
 	Show    Show
 	scatter []spread // of the shots that are let scatter
 
@@ -36,7 +36,13 @@ type Show struct {
 
 // Of is the picture of a rally as it is usually drawn.
 func Of(r *rally.Rally, surface court.Rect, turn canvas.Turn) Picture {
-	return Picture{Rally: r, Surface: surface, Turn: turn, scatter: spreadsOf(r)}
+	return Picture{Rally: r, Surface: surface, Sight: Sight{Turn: turn}, scatter: spreadsOf(r)}
+}
+
+// Seen is the picture seen in another way.
+func (p Picture) Seen(s Sight) Picture {
+	p.Sight = s
+	return p
 }
 
 // Span is the first and the last moment of the play.
@@ -44,12 +50,12 @@ func (p Picture) Span() (from, to units.Seconds) { return p.Rally.From, p.Rally.
 
 // Static is the still part of an exported picture.
 func (p Picture) Static(width, height int) *canvas.Scene {
-	return p.StaticIn(ForExport(width, height, p.Turn, p.surface(), RiseOf(p.Rally)))
+	return p.StaticIn(p.ForExport(width, height))
 }
 
 // Moving is the moving part of an exported picture at time t.
 func (p Picture) Moving(width, height int, t units.Seconds) *canvas.Scene {
-	return p.MovingIn(ForExport(width, height, p.Turn, p.surface(), RiseOf(p.Rally)), t)
+	return p.MovingIn(p.ForExport(width, height), t)
 }
 
 // StaticIn is the still part in a layout: court, runs, ball path, title.
@@ -57,11 +63,16 @@ func (p Picture) StaticIn(l Layout) *canvas.Scene {
 	s := newScene(l)
 	s.Background = p.look().Paper
 	s.Title = p.Rally.Play.Title
-	ground := canvas.Panel{Name: CourtPanel, View: l.Court}
+	ground := l.ground()
 	p.court(&ground)
 	p.spreads(&ground)
 	p.ballPath(&ground)
-	p.runs(&ground)
+	if l.standing() {
+		p.ribbons(&ground)
+	} else {
+		p.net(&ground)
+		p.runs(&ground)
+	}
 	s.Panels = append(s.Panels, ground)
 	p.Cover(s, p.Show.Cover)
 	if l.RiseTop > 0 {
@@ -78,16 +89,22 @@ func (p Picture) StaticIn(l Layout) *canvas.Scene {
 func (p Picture) MovingIn(l Layout, t units.Seconds) *canvas.Scene {
 	s := newScene(l)
 	f := p.Rally.At(t)
-	ground := canvas.Panel{Name: CourtPanel, View: l.Court}
-	p.inPlay(&ground, f)
+	ground := l.ground()
 	if !p.Show.NoGhosts {
 		p.ghosts(&ground, f)
 	}
 	p.twin(&ground, f)
-	p.players(&ground, f)
-	p.ball(&ground, f)
+	if l.standing() {
+		p.stand(&ground, l, f)
+	} else {
+		p.inPlay(&ground, f)
+		p.players(&ground, f)
+		p.ball(&ground, f)
+	}
 	p.marks(&ground, f)
-	p.signals(&ground, f)
+	if !l.standing() {
+		p.signals(&ground, f)
+	}
 	p.findings(&ground, f.T)
 	s.Panels = append(s.Panels, ground)
 	if l.RiseTop > 0 {

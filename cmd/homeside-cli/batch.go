@@ -38,7 +38,7 @@ func exportBatch(c *cobra.Command, path string, f exportFlags) error {
 	if err != nil {
 		return err
 	}
-	turn, err := parseView(f.view)
+	sight, err := f.view.sight(c)
 	if err != nil {
 		return err
 	}
@@ -54,7 +54,7 @@ func exportBatch(c *cobra.Command, path string, f exportFlags) error {
 	if err := makeFolders(outs); err != nil {
 		return err
 	}
-	b.sources = sourcesOf(l, turn)
+	b.sources = sourcesOf(l, sight)
 	return b.run(c.Context(), outs, f.batch.jobs, c.ErrOrStderr())
 }
 
@@ -70,7 +70,7 @@ func makeFolders(outs []output) error {
 }
 
 // sourcesOf are the plays as sources of pictures, each solved when first asked.
-func sourcesOf(l lesson.Lesson, turn canvas.Turn) []func() (export.Source, error) {
+func sourcesOf(l lesson.Lesson, sight compose.Sight) []func() (export.Source, error) {
 	sources := make([]func() (export.Source, error), len(l.Plays))
 	for i := range sources {
 		sources[i] = sync.OnceValues(func() (export.Source, error) {
@@ -78,7 +78,7 @@ func sourcesOf(l lesson.Lesson, turn canvas.Turn) []func() (export.Source, error
 			if err != nil {
 				return nil, err
 			}
-			return compose.Of(r, l.Venue.Surface(), turn), nil
+			return compose.Of(r, l.Venue.Surface(), canvas.Upright).Seen(sight), nil
 		})
 	}
 	return sources

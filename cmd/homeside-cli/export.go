@@ -16,14 +16,15 @@ import (
 
 // exportFlags are the flags of the export command as they are typed.
 type exportFlags struct {
-	out, size, view string
-	ground          string
-	full            bool
-	play            playChoice
-	fps             int
-	at, from, to    float64
-	speed           float64
-	batch           batchFlags
+	out, size    string
+	view         viewFlags
+	ground       string
+	full         bool
+	play         playChoice
+	fps          int
+	at, from, to float64
+	speed        float64
+	batch        batchFlags
 }
 
 func exportCommand() *cobra.Command {
@@ -55,7 +56,7 @@ func exportCommand() *cobra.Command {
 	fl.StringVar(&f.size, "size", "", "width x height in pixels, such as 1080x1920")
 	fl.IntVar(&f.fps, "fps", 0, "frames a second of a clip (25 if not given)")
 	fl.Float64Var(&f.speed, "speed", 1, "speed of a clip, 0.5 for half speed")
-	fl.StringVar(&f.view, "view", "upright", "upright or lying")
+	f.view.add(fl)
 	fl.StringVar(&f.ground, "background", "paper", "paper, clear (transparent), green, blue, magenta or a colour such as #00B140")
 	fl.BoolVar(&f.full, "full-colour", false, "a colour sample for every pixel of an AVI, not for every four")
 	f.batch.add(fl)
@@ -84,7 +85,7 @@ func exportPlay(c *cobra.Command, path string, f exportFlags) error {
 	if err := f.fit(c); err != nil {
 		return err
 	}
-	turn, err := parseView(f.view)
+	sight, err := f.view.sight(c)
 	if err != nil {
 		return err
 	}
@@ -92,7 +93,7 @@ func exportPlay(c *cobra.Command, path string, f exportFlags) error {
 	if err != nil {
 		return err
 	}
-	return formats.Save(c.Context(), f.out, compose.Of(r, l.Venue.Surface(), turn), o)
+	return formats.Save(c.Context(), f.out, compose.Of(r, l.Venue.Surface(), canvas.Upright).Seen(sight), o)
 }
 
 // alone says which flags a single export does not have.
@@ -172,13 +173,4 @@ func parseSize(s string) (w, h int, err error) {
 		return 0, 0, fmt.Errorf("--size %q: want width x height in pixels, such as 1080x1920", s)
 	}
 	return w, h, nil
-}
-
-func parseView(s string) (canvas.Turn, error) {
-	for _, t := range []canvas.Turn{canvas.Upright, canvas.Lying} {
-		if t.String() == s {
-			return t, nil
-		}
-	}
-	return 0, fmt.Errorf("--view %q: want upright or lying", s)
 }
