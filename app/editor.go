@@ -61,7 +61,7 @@ type Editor struct {
 	shown    int                // the revision the words were made for
 	painted  int                // the last revision traced
 	cards    cards
-	turns    [2]*fyne.MenuItem // by canvas.Turn
+	sights   []*fyne.MenuItem // the ways of seeing the court
 
 	undoItem, redoItem *fyne.MenuItem
 	recentItem         *fyne.MenuItem

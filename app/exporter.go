@@ -36,10 +36,11 @@ var sizes = []struct {
 
 var rates = []string{"10", "15", "25", "30", "50"}
 
-// sizeFor is the first size that suits a court that stands or lies.
-func sizeFor(t canvas.Turn) int {
+// sizeFor is the first size that suits a way of seeing.
+func sizeFor(seen compose.Sight) int {
+	wide := seen.Turn == canvas.Lying || seen.Behind != compose.Nobody
 	for i, s := range sizes {
-		if t == canvas.Lying && s.width > s.height {
+		if wide && s.width > s.height {
 			return i
 		}
 	}
@@ -51,7 +52,7 @@ type exportForm struct {
 	format, size, rate, speed *panel.Dropdown
 }
 
-func newExportForm(turn canvas.Turn) *exportForm {
+func newExportForm(seen compose.Sight) *exportForm {
 	f := &exportForm{
 		format: panel.NewDropdown(nil, nil), size: panel.NewDropdown(nil, nil), rate: panel.NewDropdown(rates, nil), speed: panel.NewDropdown(speedNames(), nil),
 	}
@@ -62,7 +63,7 @@ func newExportForm(turn canvas.Turn) *exportForm {
 		f.size.Options = append(f.size.Options, s.name)
 	}
 	f.format.SetSelectedIndex(0)
-	f.size.SetSelectedIndex(sizeFor(turn))
+	f.size.SetSelectedIndex(sizeFor(seen))
 	f.speed.SetSelectedIndex(0)
 	f.rate.SetSelected("25")
 	return f
@@ -85,7 +86,7 @@ func (e *Editor) askExport() {
 		e.say("There is no play to export.")
 		return
 	}
-	f := newExportForm(e.court.Turn())
+	f := newExportForm(e.court.Sight())
 	path := filepath.Join(filepath.Dir(e.suggestedPath()), fileName(r.Play.Title)+formats.All[0].Ext)
 	e.askPath("Export the play", "Export", path, f.box(), func(path string) {
 		if filepath.Ext(path) == "" || f.format.SelectedIndex() > 0 {
@@ -101,7 +102,7 @@ func (e *Editor) askExport() {
 
 // export runs in the background on a snapshot, with progress and a way to cancel.
 func (e *Editor) export(path string, f *exportForm) {
-	src := compose.Of(e.session.Current(), e.session.Lesson().Venue.Surface(), e.court.Turn())
+	src := compose.Of(e.session.Current(), e.session.Lesson().Venue.Surface(), canvas.Upright).Seen(e.court.Sight())
 	now := e.session.Now()
 	fps, _ := strconv.Atoi(f.rate.Selected)
 	size := sizes[f.size.SelectedIndex()]

@@ -7,7 +7,6 @@ import (
 	"fyne.io/fyne/v2/driver/desktop"
 
 	"homeside/app/courtview"
-	"homeside/canvas"
 	"homeside/model/cover"
 	"homeside/words"
 )
@@ -88,13 +87,7 @@ func (e *Editor) playMenu() *fyne.Menu {
 
 // viewMenu holds what is shown and how.
 func (e *Editor) viewMenu() *fyne.Menu {
-	for t, name := range [...]string{"Upright court", "Lying court"} {
-		e.turns[t] = e.item(name, func() { e.turn(canvas.Turn(t)) }, nil)
-	}
-	e.turns[canvas.Upright].Checked = true
-	return fyne.NewMenu("View",
-		e.turns[canvas.Upright],
-		e.turns[canvas.Lying],
+	return fyne.NewMenu("View", append(e.sightItems(),
 		fyne.NewMenuItemSeparator(),
 		e.toggle("Half-second ticks", true, func(on bool) { e.show(func(s *courtview.Show) { s.NoTicks = !on }) }),
 		e.toggle("Ghost of the plan", true, func(on bool) { e.show(func(s *courtview.Show) { s.NoGhosts = !on }) }),
@@ -103,7 +96,7 @@ func (e *Editor) viewMenu() *fyne.Menu {
 		e.coverMenu(),
 		e.item("Hold this cover", e.holdCover, nil),
 		e.item("Compare with the held cover…", e.compareCover, nil),
-	)
+	)...)
 }
 
 // toggle is a menu item with a mark that turns on and off.
@@ -144,13 +137,6 @@ func (e *Editor) show(change func(*courtview.Show)) {
 	s := e.court.Shown()
 	change(&s)
 	e.court.SetShow(s)
-}
-
-// turn stands the court up or lays it down and marks which.
-func (e *Editor) turn(t canvas.Turn) {
-	e.court.SetTurn(t)
-	mark(e.turns[:], int(t))
-	e.win.MainMenu().Refresh()
 }
 
 // refreshUndo names what undo and redo would do and greys out what they cannot.

@@ -176,15 +176,15 @@ func cutFills(all []outline, edge within) []outline {
 func cutStrokes(all []outline, edge within) []outline {
 	var out []outline
 	for _, o := range all {
-		if !slices.ContainsFunc(o.points, func(p seen) bool { return !(edge(p) >= 0) }) {
+		outside := slices.IndexFunc(o.points, func(p seen) bool { return !(edge(p) >= 0) })
+		switch {
+		case outside < 0:
 			out = append(out, o)
-			continue
+		case o.closed: // begun outside, it comes back to where it begins
+			out = append(out, pieces(slices.Concat(o.points[outside:], o.points[:outside+1]), edge)...)
+		default:
+			out = append(out, pieces(o.points, edge)...)
 		}
-		points := o.points
-		if o.closed {
-			points = append(slices.Clone(points), points[0])
-		}
-		out = append(out, pieces(points, edge)...)
 	}
 	return out
 }

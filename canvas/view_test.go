@@ -35,6 +35,19 @@ func TestViewTurns(t *testing.T) {
 	}
 }
 
+// From the far end everything is turned by half a turn: the far team is at the
+// bottom, or at the left.
+func TestViewFromTheFarEnd(t *testing.T) {
+	for _, turn := range []Turn{Upright, Lying} {
+		v := View{Origin: Px{100, 200}, PxPerFoot: 5, Turn: turn}
+		far := v
+		far.End = court.Far
+		if got, want := far.place(Pos{X: 3, Y: -22, U: 2, V: 1, Right: 4, Down: 5}, 2), v.place(Pos{X: -3, Y: 22, U: -2, V: -1, Right: 4, Down: 5}, 2); got != want {
+			t.Errorf("%v from the far end: %v, want %v", turn, got, want)
+		}
+	}
+}
+
 // Points turn with the view along the axes, and not on the paper.
 func TestViewPlacesPoints(t *testing.T) {
 	p := Pos{X: 1, Y: 2, U: 3, V: 4, Right: 5, Down: 6}
@@ -62,7 +75,7 @@ func TestViewThereAndBack(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		v := View{
 			Origin:    Px{rapid.Float64Range(-2000, 2000).Draw(t, "ox"), rapid.Float64Range(-2000, 2000).Draw(t, "oy")},
-			PxPerFoot: rapid.Float64Range(0.5, 200).Draw(t, "scale"), Turn: drawTurn(t),
+			PxPerFoot: rapid.Float64Range(0.5, 200).Draw(t, "scale"), Turn: drawTurn(t), End: rapid.SampledFrom(court.Ends[:]).Draw(t, "end"),
 		}
 		p, q := drawPoint(t, "p"), drawPoint(t, "q")
 		if back := v.ToCourt(v.ToPx(p)); p.Distance(back) > 1e-9 {

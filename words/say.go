@@ -41,6 +41,7 @@ var spanish = sync.OnceValue(func() catalogue {
 var spanishCatalogues = []catalogue{
 	spanishCommon,
 	spanishStrip,
+	spanishViews,
 	spanishLessons,
 	spanishSettings,
 	spanishPage,

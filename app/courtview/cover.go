@@ -43,7 +43,7 @@ func (v *View) Snapshot() (Snapshot, bool) {
 	if r == nil {
 		return Snapshot{}, false
 	}
-	s := Snapshot{Picture: compose.Of(r, v.session.Lesson().Venue.Surface(), v.turn), Shot: r.ShotAt(v.session.Now())}
+	s := Snapshot{Picture: compose.Of(r, v.session.Lesson().Venue.Surface(), v.sight.Turn), Shot: r.ShotAt(v.session.Now())}
 	s.Picture.Look = looks.Now()
 	s.Cover = v.coverOf(r, s.Shot)
 	return s, s.Cover.Len() > 0

@@ -38,13 +38,14 @@ type View struct {
 	ring    *ring.Ring
 	events  Events
 
-	turn    canvas.Turn
+	sight   compose.Sight
 	show    Show
 	picture compose.Picture // of the revision in drawn
 	layout  compose.Layout
 	frames  *raster.Frames
 	drawn   key // what frames was made for
 	drag    gesture.Drag
+	hold    canvas.Px // from the pointer to the feet of the player it holds
 	apex    gesture.Apex
 }
 
@@ -58,7 +59,7 @@ type Events struct {
 // key is everything the static layer depends on.
 type key struct {
 	revision, width, height int
-	turn                    canvas.Turn
+	sight                   compose.Sight
 	show                    Show
 	measures                words.Measures
 	look                    *look.Look
@@ -98,14 +99,14 @@ func (v *View) MinSize() fyne.Size { return fyne.NewSize(220, 200) }
 // Refresh asks for a paint; many calls before it make one.
 func (v *View) Refresh() { v.raster.Refresh() }
 
-// SetTurn lays the court down or stands it up.
-func (v *View) SetTurn(t canvas.Turn) {
-	v.turn = t
+// SetSight chooses how the court is seen.
+func (v *View) SetSight(s compose.Sight) {
+	v.sight = s
 	v.Refresh()
 }
 
-// Turn is how the court lies.
-func (v *View) Turn() canvas.Turn { return v.turn }
+// Sight is how the court is seen.
+func (v *View) Sight() compose.Sight { return v.sight }
 
 // SetShow chooses what the court shows beside the play.
 func (v *View) SetShow(s Show) {
@@ -127,13 +128,13 @@ func (v *View) paint(w, h int) image.Image {
 	if v.show.Cover {
 		struck = r.ShotAt(v.session.Now())
 	}
-	if k := (key{v.session.Revision(), w, h, v.turn, v.show, words.Measured(), looks.Now(), looks.Point(), struck}); v.frames == nil || k != v.drawn {
+	if k := (key{v.session.Revision(), w, h, v.sight, v.show, words.Measured(), looks.Now(), looks.Point(), struck}); v.frames == nil || k != v.drawn {
 		surface := v.session.Lesson().Venue.Surface()
-		v.picture = compose.Of(r, surface, v.turn)
+		v.picture = compose.Of(r, surface, canvas.Upright).Seen(v.sight)
 		v.picture.Look = k.look
 		v.picture.Findings, v.picture.Twin = v.session.Findings(), v.session.Compared()
 		v.picture.Show = compose.Show{NoTicks: v.show.NoTicks, NoGhosts: v.show.NoGhosts, Cover: v.cover(r, max(struck, 0))}
-		v.layout = compose.ForWindow(w, h, v.turn, surface, v.rise(r), v.scale(w)*looks.Point())
+		v.layout = compose.ForWindow(w, h, v.sight, surface, v.rise(r), v.scale(w)*looks.Point())
 		v.frames = raster.NewFrames(v.picture.StaticIn(v.layout))
 		v.drawn = k
 	}
@@ -149,6 +150,16 @@ func (v *View) paint(w, h int) image.Image {
 		v.events.Painted(v.session.Revision())
 	}
 	return v.frames.Draw(scene)
+}
+
+// arrange divides the picture. While a hand moves something a camera behind a
+// player stays where it is.
+func (v *View) arrange(r *rally.Rally, w, h int) {
+	still := v.sight.Behind != compose.Nobody && v.sight == v.drawn.sight && v.layout.Width == w && v.layout.Height == h
+	if still && v.session.Previewing() {
+		return
+	}
+	v.layout = v.picture.ForWindow(w, h, v.rise(r), v.scale(w)*looks.Point())
 }
 
 // rise is the height that the strip shows. While a hand moves something it does
@@ -195,7 +206,23 @@ func (v *View) OnScreen() map[string]canvas.Px {
 	return out
 }
 
-func (v *View) toCourt(p fyne.Position) court.Point { return v.layout.Court.ToCourt(v.toPx(p)) }
+// toCourt is the point of the court under the pointer, or under the feet of the
+// player it holds.
+func (v *View) toCourt(p fyne.Position) court.Point {
+	px := v.toPx(p)
+	return v.layout.Court.ToCourt(canvas.Px{X: px.X + v.hold.X, Y: px.Y + v.hold.Y})
+}
+
+// feetFrom is from a pixel where a player is held to where the player stands: in
+// perspective the court seen beside a head is far behind it. From straight above
+// a player is moved by the way the pointer goes on the court.
+func (v *View) feetFrom(px canvas.Px, at court.Point) canvas.Px {
+	if !v.layout.Court.Lens.On() {
+		return canvas.Px{}
+	}
+	feet := v.layout.Court.ToPx(at)
+	return canvas.Px{X: feet.X - px.X, Y: feet.Y - px.Y}
+}
 
 // MouseDown implements desktop.Mouseable: it takes hold of a player.
 func (v *View) MouseDown(e *desktop.MouseEvent) {
@@ -216,6 +243,7 @@ func (v *View) MouseDown(e *desktop.MouseEvent) {
 	}
 	v.session.Select(id)
 	at := v.session.Current().At(v.session.Now()).Players[id].Drawn.Place
+	v.hold = v.feetFrom(px, at)
 	v.drag.Press(v.session, id, at, v.toCourt(e.Position))
 }
 

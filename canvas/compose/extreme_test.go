@@ -25,13 +25,13 @@ func TestExtremePlaysAreDrawn(t *testing.T) {
 			l.Plays[0].Shots[i+1].Error = nil // each scatter costs 2,000 flights: the serve's is enough
 		}
 		l.Venue.BesideSideline = units.Feet(rapid.Float64Range(0, 200).Draw(t, "beside"))
-		turn := canvas.Turn(rapid.IntRange(0, 1).Draw(t, "turn"))
+		sight := rapid.SampledFrom(allSights()).Draw(t, "sight")
 		w, h := rapid.IntRange(16, 90).Draw(t, "width"), rapid.IntRange(16, 90).Draw(t, "height")
 		r, err := rally.Solve(l, 0)
 		if err != nil {
 			t.Fatal(err)
 		}
-		p := Of(r, l.Venue.Surface(), turn)
+		p := Of(r, l.Venue.Surface(), canvas.Upright).Seen(sight)
 		at := r.From + (r.To-r.From)*units.Seconds(rapid.Float64Range(0, 1).Draw(t, "share"))
 		static, moving := p.Static(w, h), p.Moving(w, h, at)
 		p.Measure(moving, 0, court.Pt(-200, 200))
@@ -45,7 +45,7 @@ func TestExtremePlaysAreDrawn(t *testing.T) {
 			checkIDs(t, s)
 		}
 		drawn := extentsOf(static)
-		if b := drawn["court/court"]; b.width() <= 0 || !b.within(w, h) {
+		if b := drawn["court/court"]; sight.Behind == Nobody && (b.width() <= 0 || !b.within(w, h)) {
 			t.Fatalf("the court is %+v, want inside %d x %d", b, w, h)
 		}
 	})

@@ -42,14 +42,20 @@ func picture(t testing.TB, l lesson.Lesson, play int, turn canvas.Turn) compose.
 	return compose.Of(r, l.Venue.Surface(), turn)
 }
 
+// signalled is the play of the built-in lesson in which a signal is given.
+const signalled = 2
+
 // Over whole clips of the built-in lesson, every frame equals a full redraw
 // byte for byte, and the changed tiles are those that differ.
 func TestClipsEqualFullRedraws(t *testing.T) {
 	for _, c := range []struct {
-		turn canvas.Turn
-		w, h int
-	}{{canvas.Upright, 180, 320}, {canvas.Lying, 481, 271}} {
-		for k, p := range pictures(t, c.turn) {
+		sight compose.Sight
+		w, h  int
+	}{{compose.Sight{}, 180, 320}, {compose.Sight{Turn: canvas.Lying}, 481, 271}, {compose.Sight{Behind: compose.TheReceiver}, 320, 180}} {
+		for k, p := range pictures(t, canvas.Upright) {
+			if p = p.Seen(c.sight); p.Behind != compose.Nobody && k != signalled {
+				continue
+			}
 			static := p.Static(c.w, c.h)
 			base := raster.Scene(static)
 			frames, before := raster.NewFrames(static), base

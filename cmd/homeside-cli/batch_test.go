@@ -241,7 +241,7 @@ func TestBatchRefuses(t *testing.T) {
 		all + "--shard 3/2":                                       `--shard "3/2": want part/parts such as 2/8`,
 		all + "--size 8x8":                                        "width 8 px is outside the 16 to 8192 px",
 		all + "--fps 60":                                          "--fps 60: .gif has at most 50",
-		all + "--view sideways":                                   `--view "sideways": want upright or lying`,
+		all + "--view sideways":                                   `--view "sideways": want one of upright, lying, half-near, half-far, behind`,
 		all + "--from 2 --to 1":                                   "from 2 s is not before to 1 s",
 		"--play all --out out/{play}.png --fps 10":                "--fps is for clips, and there are none among the files",
 		"--play all --out out/{play}.gif --at 1":                  "--at is for stills, and there are none among the files",

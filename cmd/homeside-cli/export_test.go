@@ -177,7 +177,8 @@ func TestExportStills(t *testing.T) {
 		return string(data)
 	}
 	seen := map[string]string{}
-	for _, args := range []string{"--at 0", "--at 2.5", "--at -1.5", "--at 0 --play 2", "--at 0 --view lying"} {
+	for _, args := range []string{"--at 0", "--at 2.5", "--at -1.5", "--at 0 --play 2", "--at 0 --view lying", "--at 0 --end far", "--at 0 --view half-near", "--at 0 --view half-far",
+		"--at 0 --view behind", "--at 0 --view behind --behind servers", "--at 0 --view behind --behind near2"} {
 		got := read(strings.Fields(args)...)
 		if other, same := seen[got]; same {
 			t.Errorf("export %s is the same as %s", args, other)
@@ -267,7 +268,7 @@ func TestExportRefuses(t *testing.T) {
 		"--out x.png --size 1e2x100":        `--size "1e2x100": want width x height in pixels`,
 		"--out x.png --size 8x100":          "width 8 px is outside the 16 to 8192 px",
 		"--out x.gif --size 100x5000":       "height 5000 px is outside",
-		"--out x.png --view sideways":       `--view "sideways": want upright or lying`,
+		"--out x.png --view sideways":       `--view "sideways": want one of upright, lying, half-near, half-far, behind`,
 		"--out x.png --background pink":     `background "pink": want paper, clear, green, blue, magenta or a colour such as #00B140`,
 		"--out x.png --background #12345":   `background "#12345": want`,
 		"--out x.avi --background clear":    "an AVI cannot be transparent: choose .png",

@@ -17,7 +17,7 @@ with a beep for every contact, bounce and arrival (.wav), one play at a time.
 Their times are those of a clip of the same --from, --to and --speed.`
 
 // pictureFlags mean nothing for a play in words or beeps.
-var pictureFlags = []string{"at", "size", "fps", "view", "background", "full-colour"}
+var pictureFlags = []string{"at", "size", "fps", "view", "end", "behind", "background", "full-colour"}
 
 func textEndings() string {
 	all := make([]string, len(formats.Texts))
