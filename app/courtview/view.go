@@ -134,7 +134,7 @@ func (v *View) paint(w, h int) image.Image {
 		v.picture.Look = k.look
 		v.picture.Findings, v.picture.Twin = v.session.Findings(), v.session.Compared()
 		v.picture.Show = compose.Show{NoTicks: v.show.NoTicks, NoGhosts: v.show.NoGhosts, Cover: v.cover(r, max(struck, 0))}
-		v.layout = compose.ForWindow(w, h, v.sight, surface, v.rise(r), v.scale(w)*looks.Point())
+		v.arrange(r, w, h)
 		v.frames = raster.NewFrames(v.picture.StaticIn(v.layout))
 		v.drawn = k
 	}
@@ -155,7 +155,7 @@ func (v *View) paint(w, h int) image.Image {
 // arrange divides the picture. While a hand moves something a camera behind a
 // player stays where it is.
 func (v *View) arrange(r *rally.Rally, w, h int) {
-	still := v.sight.Behind != compose.Nobody && v.sight == v.drawn.sight && v.layout.Width == w && v.layout.Height == h
+	still := v.sight.Behind != compose.Nobody && v.sight == v.drawn.sight && v.drawn.width == w && v.drawn.height == h
 	if still && v.session.Previewing() {
 		return
 	}
