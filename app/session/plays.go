@@ -1,6 +1,8 @@
 package session
 
 import (
+	"slices"
+
 	"homeside/model/edit"
 	"homeside/model/lesson"
 )
@@ -30,6 +32,47 @@ func (s *Session) RenamePlay(title string) {
 	}
 	p.Title = title
 	s.Do("rename a play", edit.ReplacePlay(s.history.Lesson(), s.play, p))
+}
+
+// MovePlay puts play i where play to stands, as one step. The play shown stays
+// shown, wherever it comes to stand.
+func (s *Session) MovePlay(i, to int) {
+	s.Cancel()
+	l := s.history.Lesson()
+	if n := len(l.Plays); i == to || i < 0 || to < 0 || i >= n || to >= n {
+		return
+	}
+	s.play, s.compare.play = moved(s.play, i, to), moved(s.compare.play, i, to)
+	s.Do("move a play", edit.MovePlay(l, i, to))
+}
+
+// moved is where play n stands when play i has been put where to stood.
+func moved(n, i, to int) int {
+	switch {
+	case n == i:
+		return to
+	case i < n && n <= to:
+		return n - 1
+	case to <= n && n < i:
+		return n + 1
+	}
+	return n
+}
+
+// Described is what is said of a play.
+type Described struct {
+	Title, Notes string
+	Tags         []string
+}
+
+// DescribePlay changes what is said of the play shown, as one step.
+func (s *Session) DescribePlay(d Described) {
+	p, ok := s.saved()
+	if !ok || p.Title == d.Title && p.Notes == d.Notes && slices.Equal(p.Tags, d.Tags) {
+		return
+	}
+	p.Title, p.Notes, p.Tags = d.Title, d.Notes, d.Tags
+	s.Do("describe a play", edit.ReplacePlay(s.history.Lesson(), s.play, p))
 }
 
 // saved is the play shown without the draft of a gesture, which is dropped;

@@ -19,6 +19,25 @@ func InsertPlays(l lesson.Lesson, i int, plays ...lesson.Play) lesson.Lesson {
 	})
 }
 
+// MovePlay is the lesson with play i put where play to stands; those between
+// make room. The rallies of the match and the takes of the reels keep the plays
+// they were shown by.
+func MovePlay(l lesson.Lesson, i, to int) lesson.Lesson {
+	p := l.Plays[i]
+	l.Plays = slices.Insert(slices.Delete(slices.Clone(l.Plays), i, i+1), to, p)
+	return renumber(l, func(n int) int {
+		switch n--; { // from 0
+		case n == i:
+			n = to
+		case i < n && n <= to:
+			n--
+		case to <= n && n < i:
+			n++
+		}
+		return n + 1
+	})
+}
+
 // RemovePlay is the lesson without play i. Rallies of the match that were shown
 // by it are shown by none and its takes go with it; the others keep theirs.
 func RemovePlay(l lesson.Lesson, i int) lesson.Lesson {

@@ -70,3 +70,36 @@ func TestRemovePlay(t *testing.T) {
 		t.Error("RemovePlay changed the lesson it was given")
 	}
 }
+
+// A play moves, those between make room, and every rally keeps the play it was
+// shown by.
+func TestMovePlay(t *testing.T) {
+	for _, c := range []struct {
+		i, to int
+		want  string
+		shown []int
+	}{
+		{0, 2, "120", []int{0, 3, 1, 2, 9}}, {2, 0, "201", []int{0, 2, 3, 1, 9}}, {0, 1, "102", []int{0, 2, 1, 3, 9}}, {1, 1, "012", []int{0, 1, 2, 3, 9}},
+	} {
+		l := shownLesson()
+		got := MovePlay(l, c.i, c.to)
+		titles := ""
+		for _, p := range got.Plays {
+			titles += p.Title
+		}
+		if titles != c.want {
+			t.Errorf("MovePlay(%d, %d) = %s, want %s", c.i, c.to, titles, c.want)
+		}
+		for i, want := range c.shown {
+			if r := got.Match.Rallies[i]; r.Play != want {
+				t.Errorf("MovePlay(%d, %d): rally %d is shown by play %d, want %d", c.i, c.to, i, r.Play, want)
+			}
+		}
+		if !reflect.DeepEqual(l, shownLesson()) {
+			t.Errorf("MovePlay(%d, %d) changed the lesson it was given", c.i, c.to)
+		}
+		if back := MovePlay(got, c.to, c.i); !reflect.DeepEqual(back, l) {
+			t.Errorf("MovePlay(%d, %d) and back is another lesson", c.i, c.to)
+		}
+	}
+}

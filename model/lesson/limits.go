@@ -9,6 +9,7 @@ const (
 	MaxKeyframes = 200  // per player and play
 	MaxMarks     = 200  // per play
 	MaxCues      = 200  // per play
+	MaxTags      = 20   // per play
 	MaxRallies   = 1000 // of a match
 	MaxPoints    = 99   // points that win
 	MaxCall      = 200  // a number of the score
@@ -20,6 +21,7 @@ const (
 
 	MaxTitle    = 200 // characters, also of a play's title
 	MaxName     = 60
+	MaxTag      = 40
 	MaxInitials = 3
 	MaxText     = 500 // a caption or a mark
 	MaxNotes    = 10000

@@ -16,6 +16,7 @@ const DefaultLead units.Seconds = 1.5
 type Play struct {
 	Title     string
 	Notes     string
+	Tags      []string // to find it by, in the coach's order
 	Situation Situation
 	Front     *game.Player  // who goes in front, nearer the net, when partners cross; nil means nobody said
 	Lead      units.Seconds // shown before the serve; see DefaultLead

@@ -3,7 +3,9 @@ package lesson
 import (
 	"errors"
 	"fmt"
+	"slices"
 	"strconv"
+	"strings"
 	"unicode/utf8"
 
 	"homeside/model/court"
@@ -157,9 +159,24 @@ func (c *checker) player(p Player) {
 	c.in("pace", func() { c.pace(p) })
 }
 
+// tags are words to find a play by: each says something, none twice.
+func (c *checker) tags(all []string) {
+	c.count("tags", len(all), MaxTags)
+	c.each("tags", len(all), func(i int) {
+		c.text("", all[i], MaxTag)
+		if strings.TrimSpace(all[i]) != all[i] || all[i] == "" {
+			c.say("", "%q, want a word without blanks around it", all[i])
+		}
+		if slices.Contains(all[:i], all[i]) {
+			c.say("", "%q stands here twice", all[i])
+		}
+	})
+}
+
 func (c *checker) play(p Play) {
 	c.text("title", p.Title, MaxTitle)
 	c.text("notes", p.Notes, MaxNotes)
+	c.tags(p.Tags)
 	number(c, "lead_s", p.Lead, 0, MaxOffset)
 	c.in("situation", func() { c.situation(p.Situation) })
 	if p.Front != nil {

@@ -4,6 +4,7 @@ import (
 	"errors"
 	"math"
 	"slices"
+	"strconv"
 	"strings"
 	"testing"
 
@@ -56,6 +57,9 @@ func TestValidateNamesPlaceAndReason(t *testing.T) {
 		}, "/plays/0/marks/0/to/event", "the end of a play has no shot"},
 		{func(_ *lesson.Lesson, p *lesson.Play) { p.Marks[0].Tip.X = 300 }, "/plays/0/marks/0/tip/x_ft", "300, want"},
 		{func(_ *lesson.Lesson, p *lesson.Play) { p.Cues[1].Reader = game.Far1 }, "/plays/0/cues/1/reader", "far1 reads a signal of near2: want partners"},
+		{func(_ *lesson.Lesson, p *lesson.Play) { p.Tags = []string{"a", "b", "a"} }, "/plays/0/tags/2", `"a" stands here twice`},
+		{func(_ *lesson.Lesson, p *lesson.Play) { p.Tags = []string{" a"} }, "/plays/0/tags/0", `" a", want a word without blanks around it`},
+		{func(_ *lesson.Lesson, p *lesson.Play) { p.Tags = []string{""} }, "/plays/0/tags/0", `"", want a word without blanks around it`},
 		{func(_ *lesson.Lesson, p *lesson.Play) { p.Cues[1].Reader = game.Near2 }, "/plays/0/cues/1/reader", "near2 reads a signal of near2: want partners"},
 	} {
 		got := inSample(c.spoil)
@@ -81,12 +85,21 @@ func TestValidateCountsEntries(t *testing.T) {
 		}, "/plays/0/tracks/near2"},
 		{func(_ *lesson.Lesson, p *lesson.Play) { p.Marks = slices.Repeat(p.Marks[:1], lesson.MaxMarks+1) }, "/plays/0/marks"},
 		{func(_ *lesson.Lesson, p *lesson.Play) { p.Cues = slices.Repeat(p.Cues[:1], lesson.MaxCues+1) }, "/plays/0/cues"},
+		{func(_ *lesson.Lesson, p *lesson.Play) { p.Tags = numbered(lesson.MaxTags + 1) }, "/plays/0/tags"},
 	} {
 		got := inSample(c.spoil)
 		if len(got) != 1 || got[0].Pointer != c.pointer || !strings.Contains(got[0].Text, "entries, want at most") {
 			t.Errorf("Validate = %v, want one problem of too many entries at %s", got, c.pointer)
 		}
 	}
+}
+
+// numbered are so many different tags.
+func numbered(n int) (all []string) {
+	for i := range n {
+		all = append(all, strconv.Itoa(i))
+	}
+	return all
 }
 
 func TestValidateAcceptsTheBounds(t *testing.T) {

@@ -71,6 +71,7 @@ type player struct {
 type play struct {
 	Title     string         `json:"title,omitzero"`
 	Notes     string         `json:"notes,omitzero"`
+	Tags      []tag          `json:"tags,omitempty"`
 	Lead      *units.Seconds `json:"lead_s,omitzero"`
 	Situation situation      `json:"situation,omitzero"`
 	Front     string         `json:"front,omitzero"`
@@ -79,6 +80,9 @@ type play struct {
 	Marks     []mark         `json:"marks,omitempty"`
 	Cues      []cue          `json:"cues,omitempty"`
 }
+
+// tag is a word to find a play by.
+type tag string
 
 type situation struct {
 	Call    string `json:"call,omitzero"`

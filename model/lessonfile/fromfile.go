@@ -172,6 +172,7 @@ func (r *reader) play(p play) lesson.Play {
 	if p.Front != "" {
 		out.Front = new(needNamed(r, "front", p.Front, game.ParsePlayer))
 	}
+	out.Tags = each(r, "tags", p.Tags, func(t tag) string { return string(t) })
 	out.Shots = each(r, "shots", p.Shots, r.shot)
 	for id, track := range p.Tracks.all() {
 		out.Tracks[id] = each(r, "tracks/"+game.Player(id).String(), track, func(k keyframe) lesson.Keyframe {

@@ -110,6 +110,7 @@ func problemError(p lesson.Problem, line int) *Error {
 // empty entries cannot fill the memory.
 var bounded = json.JoinUnmarshalers(
 	upTo[play](lesson.MaxPlays),
+	upTo[tag](lesson.MaxTags),
 	upTo[shot](lesson.MaxShots),
 	upTo[keyframe](lesson.MaxKeyframes),
 	upTo[mark](lesson.MaxMarks),

@@ -57,6 +57,7 @@ func toPlay(p lesson.Play) play {
 	out := play{
 		Title: p.Title,
 		Notes: p.Notes,
+		Tags:  mapped(p.Tags, func(t string) tag { return tag(t) }),
 		Shots: mapped(p.Shots, toShot),
 		Tracks: tracks{
 			toTrack(p, game.Near1), toTrack(p, game.Near2), toTrack(p, game.Far1), toTrack(p, game.Far2),

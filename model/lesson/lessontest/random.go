@@ -113,6 +113,7 @@ func play(t *rapid.T) lesson.Play {
 	p := lesson.Play{
 		Title:     text(t, "title", 40),
 		Notes:     text(t, "notes", 40),
+		Tags:      tags(t),
 		Situation: situation(t),
 		Front:     maybe(t, func(t *rapid.T) game.Player { return rapid.SampledFrom(game.Players[:]).Draw(t, "front") }),
 		Lead:      rapid.OneOf(rapid.Just(lesson.DefaultLead), rapid.Just(units.Seconds(between(t, "lead", 0, lesson.MaxOffset)))).Draw(t, "lead"),
@@ -132,6 +133,16 @@ func play(t *rapid.T) lesson.Play {
 	p.Marks = some(t, 0, mostNotes, func(t *rapid.T) lesson.Mark { return mark(t, shots) })
 	p.Cues = some(t, 0, mostNotes, func(t *rapid.T) lesson.Cue { return cue(t, shots) })
 	return p
+}
+
+// tags are some different words.
+func tags(t *rapid.T) []string {
+	word := rapid.StringMatching(`[a-zé][a-zé ]{0,8}[a-zé]`)
+	all := rapid.SliceOfNDistinct(word, 0, 3, rapid.ID).Draw(t, "tags")
+	if len(all) == 0 {
+		return nil
+	}
+	return all
 }
 
 func situation(t *rapid.T) lesson.Situation {

@@ -45,6 +45,7 @@ func SamplePlay() lesson.Play {
 	return lesson.Play{
 		Title:     "Stack behind the serve",
 		Notes:     "Slide after the serve.",
+		Tags:      []string{"stack", "serve"},
 		Situation: lesson.Situation{Call: game.Call{Serving: 4, Receiving: 7, Server: 2}, Serving: court.Far},
 		Front:     new(game.Far1),
 		Lead:      2.5,
