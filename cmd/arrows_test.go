@@ -55,6 +55,7 @@ var arrows = []arrow{
 	{"export/captions", []string{"model/...", "words", "export"}},
 	{"export/sound", []string{"model/...", "export"}},
 	{"export/page", []string{"model/...", "canvas", "canvas/...", "export", "export/still", "export/captions", "export/sound", "words"}},
+	{"export/handout", []string{"model/...", "canvas", "canvas/look", "canvas/compose", "words", "export", "export/pdf", "export/captions"}},
 	{"export/formats", []string{"model/...", "export", "export/..."}},
 	{"app/session", []string{"model/...", "words"}},
 	{"app/gesture", []string{"model/...", "app/session", "words"}},

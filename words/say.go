@@ -45,4 +45,5 @@ var spanishCatalogues = []catalogue{
 	spanishLessons,
 	spanishSettings,
 	spanishPage,
+	spanishHandout,
 }

@@ -25,6 +25,7 @@ type exportFlags struct {
 	at, from, to float64
 	speed        float64
 	batch        batchFlags
+	handout      handoutFlags
 }
 
 func exportCommand() *cobra.Command {
@@ -32,9 +33,12 @@ func exportCommand() *cobra.Command {
 	c := &cobra.Command{
 		Use:   "export LESSON --out FILE",
 		Short: "Write a play as a still, a clip or captions; the file's ending says the format",
-		Long:  exportHelp + textHelp + pageHelp,
+		Long:  exportHelp + textHelp + handoutHelp + pageHelp,
 		Args:  cobra.ExactArgs(1),
 		RunE: func(c *cobra.Command, args []string) error {
+			if c.Flags().Changed("sheet") {
+				return exportHandout(c, args[0], f)
+			}
 			if t, ok := formats.TextByPath(f.out); ok {
 				return exportText(c, args[0], f, t)
 			}
@@ -60,6 +64,7 @@ func exportCommand() *cobra.Command {
 	fl.StringVar(&f.ground, "background", "paper", "paper, clear (transparent), green, blue, magenta or a colour such as #00B140")
 	fl.BoolVar(&f.full, "full-colour", false, "a colour sample for every pixel of an AVI, not for every four")
 	f.batch.add(fl)
+	f.handout.add(fl)
 	if err := c.MarkFlagRequired("out"); err != nil {
 		panic(err) // the flag is defined above
 	}
@@ -99,6 +104,11 @@ func exportPlay(c *cobra.Command, path string, f exportFlags) error {
 // alone says which flags a single export does not have.
 func (f exportFlags) alone(c *cobra.Command) error {
 	given := c.Flags().Changed
+	for _, name := range handoutOnly {
+		if given(name) {
+			return fmt.Errorf("--%s is for a handout: give --sheet as well", name)
+		}
+	}
 	for _, name := range batchOnly {
 		if given(name) {
 			return fmt.Errorf("--%s is for several files at once: give --play all or --format as well", name)

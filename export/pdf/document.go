@@ -58,9 +58,11 @@ func (d *Document) Fill(c color.NRGBA) {
 }
 
 // Draw draws the shapes of a scene on the last page: its corner at a place in
-// points, its pixels so many points wide.
+// points, its pixels so many points wide. Nothing is drawn outside it.
 func (d *Document) Draw(s *canvas.Scene, at canvas.Px, pointsPerPx float64) {
+	d.pdf.ClipRect(at.X, at.Y, float64(s.Width)*pointsPerPx, float64(s.Height)*pointsPerPx, false)
 	canvas.Draw(&page{d, at, pointsPerPx}, s)
+	d.pdf.ClipEnd()
 }
 
 // Lacking are the letters drawn so far that the fonts lack, in order.
