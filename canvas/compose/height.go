@@ -146,6 +146,9 @@ func (p Picture) heightMoving(l Layout, f rally.Frame) canvas.Panel {
 
 func (s strip) apex(g *canvas.Panel, i int) {
 	top := s.p.Rally.Strokes[i].Planned.Apex.State
+	if y := top.Ground().Y; s.l.Clip != (canvas.Clip{}) && (y < s.l.Shown.Min.Y || y > s.l.Shown.Max.Y) {
+		return // over the half that is not shown
+	}
 	at := canvas.On(s.at(top.Ground().Y, top.Height().Feet()))
 	const r = 4
 	diamond := canvas.Path{}.Move(at.Shift(-r, 0)).Line(at.Shift(0, -r)).Line(at.Shift(r, 0)).Line(at.Shift(0, r)).Close()
@@ -197,5 +200,18 @@ func (s strip) figure(g *canvas.Panel, name string, at canvas.Pos, text string) 
 		end := canvas.Points(float64(s.l.RiseTop) * px)
 		at = at.Shift(min(end-half-x, 0), 0)
 	}
-	s.p.tag(g, name+".text", at, 0, text)
+	s.p.tag(g, name+".text", s.clipped(at), 0, text)
+}
+
+// clipped moves a tag up or down into what is shown of half a court.
+func (s strip) clipped(at canvas.Pos) canvas.Pos {
+	c := s.l.Clip
+	if c == (canvas.Clip{}) {
+		return at
+	}
+	_, high := tagSize("")
+	pt := s.l.PxPerPoint
+	down := s.l.Rise.ToPx(court.Pt(at.X, at.Y)).Y/pt + float64(at.Down)
+	low, most := c.Min.Y/pt+float64(high)/2, c.Max.Y/pt-float64(high)/2
+	return at.Shift(0, canvas.Points(min(max(down, low), most)-down))
 }
