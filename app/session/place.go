@@ -29,18 +29,28 @@ func (s *Session) PlaceAt(id game.Player, to court.Point) (lesson.Lesson, bool) 
 }
 
 func place(r *rally.Rally, p lesson.Play, id game.Player, now units.Seconds, to court.Point) lesson.Play {
+	p, i := stated(r, p, id, now)
+	return edit.MoveKeyframe(p, id, i, to)
+}
+
+// stated is the play with a keyframe of a player at a moment, and its number: the
+// one that is there, an implied place made a stated one, or a new one where the
+// player then is.
+func stated(r *rally.Rally, p lesson.Play, id game.Player, now units.Seconds) (lesson.Play, int) {
 	stops := r.Tracks[id].Stops
 	i, ok := nearest(stops, now)
-	switch {
-	case ok && stops[i].Index != rally.Implied:
-		return edit.MoveKeyframe(p, id, stops[i].Index, to)
-	case ok: // an implied place becomes a stated one
-		k := stops[i].Keyframe
-		k.Place = to
-		return edit.InsertKeyframe(p, id, listed(stops[:i]), k)
+	if ok && stops[i].Index != rally.Implied {
+		return p, stops[i].Index
 	}
-	k := lesson.Keyframe{At: r.AnchorAt(now), Place: to, Facing: r.Tracks[id].At(now).Facing}
-	return edit.InsertKeyframe(p, id, listed(stops[:i]), k)
+	k := lesson.Keyframe{At: r.AnchorAt(now), Place: r.Tracks[id].At(now).Place, Facing: r.Tracks[id].At(now).Facing}
+	if ok {
+		k = stops[i].Keyframe
+	}
+	n := listed(stops[:i])
+	if len(p.Tracks[id]) >= lesson.MaxKeyframes {
+		return p, min(n, lesson.MaxKeyframes-1)
+	}
+	return edit.InsertKeyframe(p, id, n, k), n
 }
 
 // nearest is the stop that counts as the one at now: the nearest, the later of

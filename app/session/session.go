@@ -31,6 +31,8 @@ type Session struct {
 	pointed   bool          // at the selected player, while now is pointedAt
 	pointedAt units.Seconds // see pointed
 
+	picked []edit.Part // see Picked; parts that have gone among them
+
 	solved  *rally.Rally // of the present lesson and play; nil after a change
 	problem error
 }
@@ -63,7 +65,7 @@ func (s *Session) Load(l lesson.Lesson, path string) {
 func (s *Session) load(l lesson.Lesson, path string) {
 	s.history, s.path, s.draft, s.play, s.playing = edit.Begin(l), path, nil, 0, false
 	s.forget()
-	s.now = 0
+	s.now, s.picked = 0, nil
 	s.walk, s.compare = walk{rallies: len(l.Match.Rallies)}, compare{}
 	s.loop, s.chosen = loop{}, nil
 	s.walkToPlay()
@@ -116,7 +118,7 @@ func (s *Session) SelectPlay(i int) {
 	}
 	s.Cancel()
 	s.compare.swap(i, s.play)
-	s.play, s.now, s.playing = i, 0, false
+	s.play, s.now, s.playing, s.picked = i, 0, false, nil
 	s.loop, s.chosen = loop{}, nil
 	s.forget()
 	s.walkToPlay()

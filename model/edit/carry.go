@@ -80,14 +80,21 @@ func carry(p lesson.Play, s game.State) lesson.Play {
 		p = Turned(p)
 		by, _ = p.Server()
 	}
-	p = Renamed(p, roles(p, by, s))
+	p = keepOnSide(assign(p, by, s), s)
+	p.Notes, p.Marks = "", nil
+	p.Cues = slices.DeleteFunc(slices.Clone(p.Cues), func(c lesson.Cue) bool { return c.Kind == lesson.Caption })
+	return p
+}
+
+// assign is a play that the right team serves, given to those whose score it is:
+// the correct server and receiver take their parts, and where the serve is from
+// the other court everything is mirrored.
+func assign(p lesson.Play, server game.Player, s game.State) lesson.Play {
+	p = Renamed(p, roles(p, server, s))
 	if court.SideOf(s.Serving(), p.AtServe(s.Server()).Place) != s.From() {
 		p = Mirrored(p)
 	}
-	p = keepOnSide(p, s)
 	p.Situation = lesson.Situation{Call: s.Call(), Serving: s.Serving()}
-	p.Notes, p.Marks = "", nil
-	p.Cues = slices.DeleteFunc(slices.Clone(p.Cues), func(c lesson.Cue) bool { return c.Kind == lesson.Caption })
 	return p
 }
 

@@ -1,9 +1,6 @@
 package lesson
 
-import (
-	"homeside/model/court"
-	"homeside/model/game"
-)
+import "homeside/model/game"
 
 // Span is a stretch of a play between two anchors.
 type Span struct{ From, To Anchor }
@@ -52,30 +49,3 @@ func (m Meaning) String() string { return meaningNames[m%3] }
 
 // ParseMeaning reads "stay", "switch" or "fake".
 func ParseMeaning(s string) (Meaning, error) { return parse[Meaning]("meaning", s, meaningNames[:]) }
-
-// MarkKind is what a mark is.
-type MarkKind uint8
-
-// The kinds of mark.
-const (
-	TextMark MarkKind = iota
-	ArrowMark
-	ObstacleMark // a fence, a bench, a post: it stands there all the time, whatever the span
-)
-
-var markNames = [...]string{"text", "arrow", "obstacle"}
-
-// String is "text", "arrow" or "obstacle".
-func (k MarkKind) String() string { return markNames[k%3] }
-
-// ParseMark reads "text", "arrow" or "obstacle".
-func ParseMark(s string) (MarkKind, error) { return parse[MarkKind]("mark", s, markNames[:]) }
-
-// Mark is something drawn on the court for a while.
-type Mark struct {
-	Kind  MarkKind
-	Span  Span
-	Place court.Point // where the text or the obstacle stands or the arrow starts
-	Tip   court.Point // arrow: where it points
-	Text  string
-}

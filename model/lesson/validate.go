@@ -297,7 +297,7 @@ func (c *checker) mark(p Play, m Mark) {
 	c.span(p, m.Span)
 	c.point(m.Place)
 	member(c, "kind", m.Kind, len(markNames))
-	if m.Kind == ArrowMark {
+	if m.Kind.HasTip() {
 		c.in("tip", func() { c.point(m.Tip) })
 	}
 	c.text("text", m.Text, MaxText)

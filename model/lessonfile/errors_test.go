@@ -76,7 +76,7 @@ var mistakes = []struct {
 	{`1.25`, `1.25, "from": {"x_ft": 1, "y_ft": 1}`, `line 12: plays[0].shots[1].from.z_ft: is missing`, nil},
 	{`1.25`, `1.25, "meet": "volley"`, `line 9: plays[0].shots[1].meet_ft: is missing`, nil},
 	{`1.25`, `1.25, "meet_ft": 3`, `line 12: plays[0].shots[1].meet_ft: counts only with "meet" rising, falling or volley`, nil},
-	{`"text": "here"`, `"tip": {"x_ft": 1, "y_ft": 1}`, `line 21: plays[0].marks[0].tip: counts only with "kind" arrow`, nil},
+	{`"text": "here"`, `"tip": {"x_ft": 1, "y_ft": 1}`, `line 21: plays[0].marks[0].tip: counts only with "kind" arrow, zone, measure or highlight`, nil},
 	{`"text": "here"`, `"kind": "arrow"`, `line 21: plays[0].marks[0].tip: is missing`, nil},
 	{`"text": "Go"`, `"meaning": "stay"`, `line 23: plays[0].cues[0].meaning: counts only with "kind" signal`, nil},
 	{`, "reader": "far1"`, ``, `line 24: plays[0].cues[1].reader: player "": want near1, near2, far1 or far2`, nil},

@@ -252,10 +252,10 @@ func (r *reader) mark(m mark) lesson.Mark {
 		Place: r.place(m.X, m.Y),
 		Text:  m.Text,
 	}
-	if out.Kind == lesson.ArrowMark {
+	if out.Kind.HasTip() {
 		out.Tip = r.point("tip", m.Tip)
 	} else if m.Tip != nil {
-		r.fail("tip", errors.New(`counts only with "kind" arrow`))
+		r.fail("tip", errors.New(`counts only with "kind" arrow, zone, measure or highlight`))
 	}
 	return out
 }

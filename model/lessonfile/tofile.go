@@ -129,7 +129,7 @@ func toMark(m lesson.Mark) mark {
 		Y:    &m.Place.Y,
 		Text: m.Text,
 	}
-	if m.Kind == lesson.ArrowMark {
+	if m.Kind.HasTip() {
 		out.Tip = toPoint(m.Tip)
 	}
 	return out

@@ -222,8 +222,8 @@ func keyframe(t *rapid.T, shots int) lesson.Keyframe {
 }
 
 func mark(t *rapid.T, shots int) lesson.Mark {
-	m := lesson.Mark{Kind: member[lesson.MarkKind](t, "mark", 3), Span: span(t, shots), Place: point(t), Text: text(t, "text", 40)}
-	if m.Kind == lesson.ArrowMark {
+	m := lesson.Mark{Kind: member[lesson.MarkKind](t, "mark", len(lesson.MarkKinds)), Span: span(t, shots), Place: point(t), Text: text(t, "text", 40)}
+	if m.Kind.HasTip() {
 		m.Tip = point(t)
 	}
 	return m

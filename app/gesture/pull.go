@@ -1,0 +1,74 @@
+package gesture
+
+import (
+	"homeside/model/court"
+	"homeside/model/lesson"
+	"homeside/model/units"
+)
+
+// Editor is what a gesture needs of a session.
+type Editor interface {
+	Preview(l lesson.Lesson)
+	Commit(name string)
+	Cancel()
+	Pause()
+}
+
+// Slack is how far the pointer moves before a press becomes a drag, so that a
+// click moves nobody: about the width of a line.
+const Slack units.Feet = 0.15
+
+// Pull shows what becomes of a lesson while the pointer moves. The zero value
+// waits for Press.
+type Pull struct {
+	editor Editor
+	show   func(at court.Point) lesson.Lesson
+	start  court.Point
+	down   bool
+	moving bool
+}
+
+// Press starts to pull with the pointer at a place; show is the lesson to
+// preview for every later place. A pull still under way is cancelled.
+func (g *Pull) Press(e Editor, at court.Point, show func(at court.Point) lesson.Lesson) {
+	g.Cancel()
+	*g = Pull{editor: e, show: show, start: at, down: true}
+	e.Pause()
+}
+
+// Down says whether a pull was started and has not ended.
+func (g *Pull) Down() bool { return g.down }
+
+// Moving says whether the pointer has left its place since the press.
+func (g *Pull) Moving() bool { return g.down && g.moving }
+
+// Move follows the pointer.
+func (g *Pull) Move(at court.Point) {
+	if !g.down || !at.Finite() {
+		return
+	}
+	if !g.moving && g.start.Distance(at) < Slack {
+		return
+	}
+	g.moving = true
+	g.editor.Preview(g.show(at))
+}
+
+// Release ends the pull as one step called name; a press that never moved leaves
+// none. It says whether there is a step.
+func (g *Pull) Release(name string) bool {
+	done := g.Moving()
+	if done {
+		g.editor.Commit(name)
+	}
+	*g = Pull{}
+	return done
+}
+
+// Cancel ends the pull and puts everything back.
+func (g *Pull) Cancel() {
+	if g.down {
+		g.editor.Cancel()
+	}
+	*g = Pull{}
+}
