@@ -51,19 +51,22 @@ func (e *Editor) fileMenu() *fyne.Menu {
 // Ctrl+Z do not arrive.
 func (e *Editor) editMenu() *fyne.Menu {
 	e.undoItem, e.redoItem = e.item("Undo", e.undo, &fyne.ShortcutUndo{}), e.item("Redo", e.redo, &fyne.ShortcutRedo{})
-	return fyne.NewMenu("Edit",
-		e.undoItem,
-		e.redoItem,
+	items := []*fyne.MenuItem{e.undoItem, e.redoItem, fyne.NewMenuItemSeparator()}
+	items = append(items, e.clipItems()...)
+	return fyne.NewMenu("Edit", append(items,
+		e.item(words.T("Delete what is picked (Delete)"), e.deletePicked, nil),
+		e.markMenu(),
+		e.snapMenu(),
 		fyne.NewMenuItemSeparator(),
 		e.item("The lesson: scoring, ball, court…", e.askLesson, nil),
 		fyne.NewMenuItemSeparator(),
 		e.item(words.T("Settings…"), e.askSettings, ctrl(fyne.KeyComma)),
-	)
+	)...)
 }
 
 // playMenu holds what is done with plays.
 func (e *Editor) playMenu() *fyne.Menu {
-	return fyne.NewMenu("Play",
+	items := []*fyne.MenuItem{
 		e.item("Play or pause (space bar)", e.session.TogglePlay, nil),
 		e.item("Next event (right arrow)", e.session.NextEvent, nil),
 		e.item("Previous event (left arrow)", e.session.PreviousEvent, nil),
@@ -72,6 +75,10 @@ func (e *Editor) playMenu() *fyne.Menu {
 		e.item("Duplicate this play", e.session.DuplicatePlay, ctrl(fyne.KeyD)),
 		e.item("Rename this play…", e.askRenamePlay, nil),
 		e.item("Delete this play", e.session.DeletePlay, nil),
+		fyne.NewMenuItemSeparator(),
+	}
+	items = append(items, e.transformItems()...)
+	return fyne.NewMenu("Play", append(items,
 		fyne.NewMenuItemSeparator(),
 		e.item("What if…", e.askWhatIf, nil),
 		e.item("As it was, as it should be…", e.askMistakes, nil),
@@ -82,12 +89,13 @@ func (e *Editor) playMenu() *fyne.Menu {
 		e.item("Match plan…", e.openMatchPlan, ctrl(fyne.KeyM)),
 		fyne.NewMenuItemSeparator(),
 		e.item("Before you run it…", e.showCautions, nil),
-	)
+	)...)
 }
 
 // viewMenu holds what is shown and how.
 func (e *Editor) viewMenu() *fyne.Menu {
-	return fyne.NewMenu("View", append(e.sightItems(),
+	items := append(e.sightItems(), fyne.NewMenuItemSeparator())
+	return fyne.NewMenu("View", append(append(items, e.zoomItems()...),
 		fyne.NewMenuItemSeparator(),
 		e.toggle("Half-second ticks", true, func(on bool) { e.show(func(s *courtview.Show) { s.NoTicks = !on }) }),
 		e.toggle("Ghost of the plan", true, func(on bool) { e.show(func(s *courtview.Show) { s.NoGhosts = !on }) }),

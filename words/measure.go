@@ -67,8 +67,16 @@ func Seconds(t units.Seconds) string {
 // Place says where a point is by the nearest line across and the nearest along:
 // "2 ft behind the baseline, 3 ft 6 in inside the right sideline".
 func Place(e court.End, p court.Point) string {
-	return offset(court.NearestAcross(e, p), p.Y*e.Sign() > 0) + ", " + offset(court.NearestAlong(e, p), true)
+	return Across(e, p) + ", " + Along(e, p)
 }
+
+// Across says where a point is by the nearest line across the court.
+func Across(e court.End, p court.Point) string {
+	return offset(court.NearestAcross(e, p), p.Y*e.Sign() > 0)
+}
+
+// Along says where a point is by the nearest line along the court.
+func Along(e court.End, p court.Point) string { return offset(court.NearestAlong(e, p), true) }
 
 func offset(o court.Offset, ownSide bool) string {
 	return Length(o.Distance) + " " + relation(o, ownSide) + " the " + o.Line

@@ -42,6 +42,7 @@ var spanishCatalogues = []catalogue{
 	spanishCommon,
 	spanishStrip,
 	spanishViews,
+	spanishCourt,
 	spanishLessons,
 	spanishSettings,
 	spanishPage,

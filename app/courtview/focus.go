@@ -13,8 +13,12 @@ func (v *View) FocusLost() { v.ring.Show(false) }
 // TypedRune implements fyne.Focusable.
 func (v *View) TypedRune(rune) {}
 
-// TypedKey implements fyne.Focusable.
+// TypedKey implements fyne.Focusable. The space bar acts when it is let go: see
+// KeyUp.
 func (v *View) TypedKey(k *fyne.KeyEvent) {
+	if k.Name == fyne.KeySpace && v.space.held {
+		return
+	}
 	if v.events.Key != nil {
 		v.events.Key(k)
 	}

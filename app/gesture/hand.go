@@ -274,7 +274,7 @@ func (h *Hand) name() string {
 func NameOfMove(l lesson.Lesson, a edit.Part) string {
 	switch a.Kind {
 	case edit.AimPart:
-		return words.T("aim the %s", words.ShotName(a.Index))
+		return words.AimStep(a.Index)
 	case edit.MarkPart:
 		return words.T("move a mark")
 	case edit.RunPart:

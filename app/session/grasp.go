@@ -53,7 +53,8 @@ func (g *Grasp) take(a edit.Part, now units.Seconds) {
 		g.add(a, now)
 		return
 	case a.Kind != edit.PlayerPart && a.Kind != edit.FacingPart:
-		at = g.rally.Tracks[a.Player].Stops[stopOf(g.rally, a)].At
+		track := g.rally.Tracks[a.Player]
+		at = track.Stops[track.StopOf(a.Index)].At
 		a.Index = g.countInserted(a)
 	}
 	if a.Kind == edit.PlayerPart || a.Kind == edit.FacingPart || a.Index < 0 {

@@ -8,50 +8,30 @@ import (
 	"homeside/model/game"
 	"homeside/model/lesson"
 	"homeside/model/rally"
+	"homeside/model/units"
 )
 
-// A place that follows from a hit, without a keyframe that states it, is a part
-// too: a KeyframePart, RunPart or BendPart with a number below 0.
-
-// ImpliedAt is the number of the place that a hitter has at the contact of a
-// shot without a keyframe there.
-func ImpliedAt(shot int) int { return -1 - shot }
-
-// Exists says whether a rally has a part: its play has, or a hit implies it.
+// Exists says whether a rally has a part: its play has or, for a keyframe and
+// the run to it, a hit implies it (see rally.ImpliedAt).
 func Exists(r *rally.Rally, a edit.Part) bool {
 	switch a.Kind {
 	case edit.KeyframePart:
-		return stopOf(r, a) >= 0
+		return r.Tracks[a.Player&3].StopOf(a.Index) >= 0
 	case edit.RunPart, edit.BendPart:
-		return stopOf(r, a) >= 1
+		return r.Tracks[a.Player&3].StopOf(a.Index) >= 1
 	}
 	return a.In(r.Play)
-}
-
-// PartOf is the part of a player's stop of a rally.
-func PartOf(id game.Player, stop rally.Stop, kind edit.PartKind) edit.Part {
-	i := stop.Index
-	if i == rally.Implied {
-		i = ImpliedAt(stop.Keyframe.At.Event.Shot)
-	}
-	return edit.Part{Kind: kind, Player: id, Index: i}
-}
-
-// stopOf is the number of a keyframe's stop in its track; -1 if there is none.
-func stopOf(r *rally.Rally, a edit.Part) int {
-	return slices.IndexFunc(r.Tracks[a.Player&3].Stops, func(stop rally.Stop) bool {
-		return PartOf(a.Player, stop, a.Kind) == a
-	})
 }
 
 // RunOf is the run of a part of kind RunPart, BendPart or KeyframePart: the one
 // that leads there; false if there is none.
 func RunOf(r *rally.Rally, a edit.Part) (rally.Run, bool) {
-	i := stopOf(r, a)
+	t := r.Tracks[a.Player&3]
+	i := t.StopOf(a.Index)
 	if i < 1 {
 		return rally.Run{}, false
 	}
-	return r.Tracks[a.Player].Runs[i-1], true
+	return t.Runs[i-1], true
 }
 
 // Picked are the parts that are picked, in the order they were: what the arrow
@@ -120,7 +100,7 @@ func (s *Session) Within(area court.Rect) []edit.Part {
 		}
 		for _, stop := range r.Tracks[id].Stops {
 			if stop.Index != rally.Implied && area.Contains(stop.Keyframe.Place) && !(inside && s.isNow(r, id, stop)) {
-				out = append(out, PartOf(id, stop, edit.KeyframePart))
+				out = append(out, edit.Part{Kind: edit.KeyframePart, Player: id, Index: stop.Index})
 			}
 		}
 	}
@@ -163,16 +143,9 @@ func (s *Session) Repick(picked []edit.Part, g Grasp) {
 	}
 }
 
-// DeletePicked takes the keyframes and marks that are picked out of the play, as
-// one step; the keyframe at the moment goes with its player. False if there is
-// nothing of the kind.
-func (s *Session) DeletePicked(name string) bool {
-	s.Cancel()
-	return s.Delete(name, s.Picked()...)
-}
-
-// Delete takes parts out of the play shown, as one step; false if nothing of
-// them can go.
+// Delete takes the keyframes and marks among the parts out of the play shown, as
+// one step; of a player the keyframe at the moment, of a run the one it leads
+// to. False if nothing of them can go.
 func (s *Session) Delete(name string, parts ...edit.Part) bool {
 	s.Cancel()
 	p, ok := s.Play()
@@ -188,7 +161,7 @@ func (s *Session) Delete(name string, parts ...edit.Part) bool {
 			if !at {
 				continue
 			}
-			a = PartOf(a.Player, stops[i], edit.KeyframePart)
+			a = edit.Part{Kind: edit.KeyframePart, Player: a.Player, Index: stops[i].Index}
 		}
 		gone = append(gone, a)
 	}
@@ -209,4 +182,19 @@ func samePlay(a, b lesson.Play) bool {
 		}
 	}
 	return len(a.Marks) == len(b.Marks)
+}
+
+// State gives a player of the play shown a keyframe at a moment, where the
+// player then is, as one step, and picks it; nothing happens where there is one.
+func (s *Session) State(name string, id game.Player, t units.Seconds) {
+	p, ok := s.saved()
+	r := s.Current()
+	if !ok || r == nil {
+		return
+	}
+	with, i := stated(r, p, id, t)
+	if len(with.Tracks[id]) > len(p.Tracks[id]) {
+		s.Do(name, edit.ReplacePlay(s.history.Lesson(), s.play, with))
+	}
+	s.Pick(edit.Part{Kind: edit.KeyframePart, Player: id, Index: i})
 }

@@ -81,3 +81,14 @@ func listed(first []rally.Stop) (n int) {
 	}
 	return n
 }
+
+// StopAt is the stop that a player is at at a moment, if it is a keyframe of the
+// play; false on the way, and at a place that a hit implies.
+func StopAt(r *rally.Rally, id game.Player, now units.Seconds) (rally.Stop, bool) {
+	stops := r.Tracks[id].Stops
+	i, ok := nearest(stops, now)
+	if !ok || stops[i].Index == rally.Implied {
+		return rally.Stop{}, false
+	}
+	return stops[i], true
+}

@@ -1,6 +1,7 @@
 package session
 
 import (
+	"reflect"
 	"slices"
 
 	"homeside/model/edit"
@@ -80,4 +81,12 @@ func (s *Session) DescribePlay(d Described) {
 func (s *Session) saved() (lesson.Play, bool) {
 	s.Cancel()
 	return s.Play()
+}
+
+// ReplacePlay makes p the play shown, as one step; nothing happens if it is the
+// same.
+func (s *Session) ReplacePlay(name string, p lesson.Play) {
+	if old, ok := s.saved(); ok && !reflect.DeepEqual(old, p) {
+		s.Do(name, edit.ReplacePlay(s.history.Lesson(), s.play, p))
+	}
 }

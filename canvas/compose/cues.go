@@ -11,51 +11,6 @@ import (
 	"homeside/words"
 )
 
-// marks draws the live marks.
-func (p Picture) marks(g *canvas.Panel, f rally.Frame) {
-	ink := p.look().Ink
-	for _, i := range f.Marks {
-		m := p.Rally.Play.Marks[i]
-		name := "mark." + strconv.Itoa(i)
-		at := canvas.On(m.Place)
-		if m.Kind == lesson.ObstacleMark {
-			g.Add(p.obstacle(name, m))
-		}
-		if m.Kind == lesson.ArrowMark {
-			way := court.StraightCurve(m.Place, m.Tip)
-			g.Add(
-				canvas.Shape{ID: name, Layer: canvas.Marks, Label: "arrow: " + m.Text, Path: wayPath(way), Style: canvas.Style{Stroke: ink, Width: canvas.Pts(look.RunWidth)}},
-				canvas.Shape{ID: name + ".head", Layer: canvas.Marks, Path: arrowHead(way, look.ArrowHead), Style: canvas.Style{Fill: ink}},
-			)
-			at = canvas.On(m.Place.Toward(m.Tip, 0.5))
-		}
-		if m.Text != "" {
-			p.tag(g, name+".text", at, tagBelow(m.Kind), m.Text)
-		}
-	}
-}
-
-// obstacleHalf is half the side of the sign of an obstacle, in points.
-const obstacleHalf canvas.Points = 6
-
-// obstacle is a crossed square where something stands in the way.
-func (p Picture) obstacle(name string, m lesson.Mark) canvas.Shape {
-	const h = obstacleHalf
-	at := canvas.On(m.Place)
-	path := boxAbout(at, -h, -h, h, h).
-		Move(at.Shift(-h, -h)).Line(at.Shift(h, h)).
-		Move(at.Shift(-h, h)).Line(at.Shift(h, -h))
-	return canvas.Shape{ID: name, Layer: canvas.Marks, Label: "obstacle: " + m.Text, Path: path, Style: canvas.Style{Fill: p.look().Plate, Stroke: p.look().Ink, Width: canvas.Pts(look.Outline)}}
-}
-
-// tagBelow is how far below its place a mark's text stands, clear of its sign.
-func tagBelow(k lesson.MarkKind) canvas.Points {
-	if k == lesson.ObstacleMark {
-		return tagDown
-	}
-	return 0
-}
-
 // Signs behind the back, in points.
 const (
 	signBehind canvas.Points = 22 // from the giver's place

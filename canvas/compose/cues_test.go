@@ -67,14 +67,14 @@ func TestMeasure(t *testing.T) {
 		across, along court.Point // where the measures end
 		texts         [2]string
 	}{
-		{game.Near1, court.Pt(6.5, -24), court.Pt(6.5, -22), court.Pt(10, -24), [2]string{"2 ft", "3 ft 6 in"}},
-		{game.Near2, court.Pt(-0.5, -7.5), court.Pt(-0.5, -7), court.Pt(0, -7.5), [2]string{"6 in", "6 in"}},
-		{game.Far1, court.Pt(-12, 6), court.Pt(-12, 7), court.Pt(-10, 6), [2]string{"1 ft", "2 ft"}},
-		{game.Far2, court.Pt(4, 30), court.Pt(4, 22), court.Pt(0, 30), [2]string{"8 ft", "4 ft"}},
+		{game.Near1, court.Pt(6.5, -24), court.Pt(6.5, -22), court.Pt(10, -24), [2]string{"2 ft behind the baseline", "3 ft 6 in inside the right sideline"}},
+		{game.Near2, court.Pt(-0.5, -7.5), court.Pt(-0.5, -7), court.Pt(0, -7.5), [2]string{"6 in behind the kitchen line", "6 in left of the centreline"}},
+		{game.Far1, court.Pt(-12, 6), court.Pt(-12, 7), court.Pt(-10, 6), [2]string{"1 ft in front of the kitchen line", "2 ft outside the right sideline"}},
+		{game.Far2, court.Pt(4, 30), court.Pt(4, 22), court.Pt(0, 30), [2]string{"8 ft behind the baseline", "4 ft left of the centreline"}},
 	} {
 		p := pictureOf(t, invented(), 0, canvas.Upright)
 		s := p.Moving(360, 640, 0)
-		p.Measure(s, c.id, c.at)
+		p.MeasureAt(s, c.id.Team(), c.at)
 		shapes := shapesOf(s)
 		for i, want := range []struct {
 			id  string

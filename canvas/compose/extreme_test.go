@@ -34,7 +34,7 @@ func TestExtremePlaysAreDrawn(t *testing.T) {
 		p := Of(r, l.Venue.Surface(), canvas.Upright).Seen(sight)
 		at := r.From + (r.To-r.From)*units.Seconds(rapid.Float64Range(0, 1).Draw(t, "share"))
 		static, moving := p.Static(w, h), p.Moving(w, h, at)
-		p.Measure(moving, 0, court.Pt(-200, 200))
+		p.MeasureAt(moving, court.Near, court.Pt(-200, 200))
 		strip := Strip{Rally: r, Width: w, Height: h, PxPerPoint: 1}
 		img := raster.NewFrames(static).Draw(moving)
 		raster.NewFrames(strip.Static()).Draw(strip.Moving(at))

@@ -29,7 +29,7 @@ const (
 type Part struct {
 	Kind   PartKind
 	Player game.Player
-	Index  int // of the keyframe, shot or mark
+	Index  int // of the keyframe, shot or mark; below 0 see rally.ImpliedAt
 }
 
 // In says whether the play has the part. A player is always there.

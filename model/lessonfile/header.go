@@ -20,6 +20,7 @@ type kind struct {
 var (
 	lessons = kind{"lesson", Format, ErrNotLesson, MaxSize, ErrTooLarge}
 	rosters = kind{"roster", RosterFormat, ErrNotRoster, MaxRosterSize, ErrRosterTooLarge}
+	clips   = kind{"clip", ClipFormat, ErrNotClip, MaxSize, ErrClipTooLarge}
 )
 
 // checkHeader finds format and version, wherever they stand among the file's

@@ -1,0 +1,198 @@
+package app
+
+import (
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/driver/desktop"
+
+	"homeside/app/gesture"
+	"homeside/model/edit"
+	"homeside/model/game"
+	"homeside/model/lesson"
+	"homeside/model/units"
+	"homeside/words"
+)
+
+// How far the arrow keys move what is picked, alone and with Shift.
+const (
+	nudge                = units.Feet(1) / units.InchesInFoot
+	bigNudge  units.Feet = 1
+	zoomByKey            = 1.25
+)
+
+// courtKey is a key for the court. While something is picked the arrow keys
+// move it; otherwise they step from event to event as everywhere.
+func (e *Editor) courtKey(k *fyne.KeyEvent) {
+	if e.plan.Shown() {
+		e.key(k)
+		return
+	}
+	if id, ok := playerKeys[k.Name]; ok {
+		e.pickPlayer(id)
+		return
+	}
+	if dir, ok := arrowKeys[k.Name]; ok && e.nudge(dir) {
+		return
+	}
+	switch k.Name {
+	case fyne.KeyDelete, fyne.KeyBackspace:
+		e.deletePicked()
+	case desktop.KeyMenu:
+		e.court.Menu()
+	case fyne.KeyF10:
+		if shiftHeld() {
+			e.court.Menu()
+		}
+	case fyne.KeyEscape:
+		if !e.court.Cancel() {
+			e.session.Pick()
+		}
+	default:
+		e.key(k)
+	}
+}
+
+// playerKeys pick players: 1 and 2 the near team's, 3 and 4 the far team's.
+var playerKeys = map[fyne.KeyName]game.Player{fyne.Key1: game.Near1, fyne.Key2: game.Near2, fyne.Key3: game.Far1, fyne.Key4: game.Far2}
+
+// arrowKeys are the ways of the arrow keys on the screen: right and up.
+var arrowKeys = map[fyne.KeyName][2]float64{fyne.KeyLeft: {-1, 0}, fyne.KeyRight: {1, 0}, fyne.KeyUp: {0, 1}, fyne.KeyDown: {0, -1}}
+
+func shiftHeld() bool {
+	d, ok := fyne.CurrentApp().Driver().(desktop.Driver)
+	return ok && d.CurrentKeyModifiers()&fyne.KeyModifierShift != 0
+}
+
+// pickPlayer picks a player, with Shift as well as what is picked.
+func (e *Editor) pickPlayer(id game.Player) {
+	a := edit.Part{Kind: edit.PlayerPart, Player: id}
+	if shiftHeld() {
+		e.session.PickAlso(a)
+		return
+	}
+	e.session.Pick(a)
+}
+
+// nudge moves what is picked a little; false if nothing is.
+func (e *Editor) nudge(dir [2]float64) bool {
+	picked := e.session.Picked()
+	if len(picked) == 0 {
+		return false
+	}
+	step := nudge
+	if shiftHeld() {
+		step = bigNudge
+	}
+	e.court.Cancel()
+	e.session.Pause()
+	name := gesture.NameOfMove(e.session.Lesson(), picked[0])
+	if len(picked) > 1 {
+		name = words.T("move %d things", len(picked))
+	}
+	if !e.session.Nudge(name, e.court.Way(dir[0], dir[1]).Times(float64(step))) {
+		return false
+	}
+	e.sayWhere(picked[0])
+	return true
+}
+
+// sayWhere says where a player who was nudged now is.
+func (e *Editor) sayWhere(a edit.Part) {
+	if a.Kind != edit.PlayerPart || e.session.Current() == nil {
+		return
+	}
+	at := e.session.Current().At(e.session.Now()).Players[a.Player].Drawn.Place
+	e.say(e.session.Lesson().NameOf(a.Player) + ": " + words.Place(a.Player.Team(), at))
+}
+
+// deletePicked deletes the keyframes and marks that are picked.
+func (e *Editor) deletePicked() {
+	picked := e.session.Picked()
+	if len(picked) == 0 {
+		return
+	}
+	if !e.session.Delete(words.DeleteParts(e.session.Lesson(), picked), picked...) {
+		e.say(words.T("Nothing that is picked can be deleted: everybody needs a place, and every shot an aim."))
+	}
+}
+
+// pickAll picks the four players.
+func (e *Editor) pickAll() {
+	parts := make([]edit.Part, 0, len(game.Players))
+	for _, id := range game.Players {
+		parts = append(parts, edit.Part{Kind: edit.PlayerPart, Player: id})
+	}
+	e.session.Pick(parts...)
+}
+
+// addMark lets the next press on the court place a mark.
+func (e *Editor) addMark(k lesson.MarkKind) {
+	if p, ok := e.session.Play(); !ok || len(p.Marks) >= lesson.MaxMarks {
+		e.say(words.T("This play has no room for another mark."))
+		return
+	}
+	e.session.Pause()
+	e.court.SetMarking(&k)
+	e.trace.say("placing %v", k)
+}
+
+// addPlace gives a player a keyframe at a moment.
+func (e *Editor) addPlace(id game.Player, t units.Seconds) {
+	e.session.State(words.T("add a place of %s", e.session.Lesson().NameOf(id)), id, t)
+}
+
+// markMenu chooses the kind of a new mark.
+func (e *Editor) markMenu() *fyne.MenuItem {
+	m := fyne.NewMenuItem(words.T("Add a mark"), nil)
+	m.ChildMenu = fyne.NewMenu("")
+	for _, k := range lesson.MarkKinds {
+		m.ChildMenu.Items = append(m.ChildMenu.Items, e.item(words.MarkName(k), func() { e.addMark(k) }, nil))
+	}
+	return m
+}
+
+// snapMenu chooses what a drag snaps to.
+func (e *Editor) snapMenu() *fyne.MenuItem {
+	m := fyne.NewMenuItem(words.T("Snap to (Ctrl: not now)"), nil)
+	set := func(change func(*gesture.Snapping, bool)) func(bool) {
+		return func(on bool) {
+			s := e.court.Snapping()
+			change(&s, on)
+			e.court.SetSnapping(s)
+		}
+	}
+	m.ChildMenu = fyne.NewMenu("",
+		e.toggle(words.T("Lines"), true, set(func(s *gesture.Snapping, on bool) { s.Lines = on })),
+		e.toggle(words.T("Half feet"), true, set(func(s *gesture.Snapping, on bool) { s.HalfFeet = on })),
+		e.toggle(words.T("The partner's mirror image"), true, set(func(s *gesture.Snapping, on bool) { s.Mirror = on })),
+	)
+	return m
+}
+
+// transform does something to the play shown, or to all, as one step.
+func (e *Editor) transform(name string, change func(l lesson.Lesson, i int) lesson.Lesson) func() {
+	return func() {
+		e.court.Cancel()
+		if _, ok := e.session.Play(); ok {
+			e.session.Do(name, change(e.session.Lesson(), e.session.PlayIndex()))
+			e.session.Pick()
+		}
+	}
+}
+
+// transformItems are what turns plays round.
+func (e *Editor) transformItems() []*fyne.MenuItem {
+	return []*fyne.MenuItem{
+		e.item(words.T("Mirror left and right (even, odd)"), e.transform(words.T("mirror a play"), edit.MirrorSides), ctrlShift(fyne.KeyM)),
+		e.item(words.T("Reverse roles: those who serve receive"), e.transform(words.T("reverse roles"), edit.ReverseRoles), ctrlShift(fyne.KeyR)),
+		e.item(words.T("Swap ends in all plays"), e.transform(words.T("swap ends"), func(l lesson.Lesson, _ int) lesson.Lesson { return edit.SwapEnds(l) }), nil),
+	}
+}
+
+// zoomItems are what makes the court larger and smaller.
+func (e *Editor) zoomItems() []*fyne.MenuItem {
+	return []*fyne.MenuItem{
+		e.item(words.T("Zoom in (wheel)"), func() { e.court.Zoom(zoomByKey) }, ctrl(fyne.KeyEqual)),
+		e.item(words.T("Zoom out"), func() { e.court.Zoom(1 / zoomByKey) }, ctrl(fyne.KeyMinus)),
+		e.item(words.T("Fit the court"), e.court.Fit, ctrl(fyne.Key0)),
+	}
+}
