@@ -55,8 +55,8 @@ func TestFirstUse(t *testing.T) {
 	w.waitFor("saved " + path)
 	after := readLesson(t, path)
 	moved := served(after, game.Near2).Sub(served(before, game.Near2))
-	if perFoot := w.pxPerFoot(before); math.Abs(float64(moved.X)-40/perFoot) > 0.15 || math.Abs(float64(moved.Y)+30/perFoot) > 0.15 {
-		t.Errorf("dragged 40 px right and 30 px down: moved by %v ft, want (%.2f, %.2f)", moved, 40/perFoot, -30/perFoot)
+	if perFoot := w.pxPerFoot(before); math.Abs(float64(moved.X)-40/perFoot) > 0.15+0.25 || math.Abs(float64(moved.Y)+30/perFoot) > 0.15+0.25 {
+		t.Errorf("dragged 40 px right and 30 px down, snapped to half feet: moved by %v ft, want (%.2f, %.2f)", moved, 40/perFoot, -30/perFoot)
 	}
 	if served(after, game.Near1) != served(before, game.Near1) {
 		t.Error("a player who was not dragged has moved")
