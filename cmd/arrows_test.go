@@ -62,6 +62,7 @@ var arrows = []arrow{
 	{"app/settings", []string{"words"}},
 	{"app/journal", []string{"model/lesson", "model/lessonfile", "export"}},
 	{"app/looks", []string{"app/settings", "canvas/look"}},
+	{"app/player", []string{"model/units", "export/sound"}},
 	{"app/rehearsal", []string{"model/...", "export/sound"}},
 	{"app", []string{"model/...", "canvas", "canvas/...", "export", "export/...", "assets", "words", "app/..."}},
 	{"cmd/homeside", []string{"model/...", "assets", "words", "app", "app/..."}},
