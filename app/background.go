@@ -58,5 +58,5 @@ func (e *Editor) background(title string, work func() error, done func(error)) {
 // showWorking shows what is under way until it is given an answer.
 func (e *Editor) showWorking(title string, cancel func()) *question {
 	bar := widget.NewProgressBarInfinite()
-	return e.askWith(title, bar, answer{words.T("Cancel"), cancel})
+	return e.askWith(title, bar, answer{label: words.T("Cancel"), do: cancel})
 }

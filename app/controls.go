@@ -24,6 +24,7 @@ func (e *Editor) traceNamed(controls map[string]fyne.CanvasObject) {
 func (e *Editor) controls() map[string]fyne.CanvasObject {
 	all := e.score.Named()
 	maps.Copy(all, e.tabs.Named())
+	maps.Copy(all, e.plays.Named())
 	maps.Copy(all, e.match.Named())
 	maps.Copy(all, e.checks.Named())
 	maps.Copy(all, e.tell.Named())

@@ -84,7 +84,7 @@ func New(a fyne.App, o Options) *Editor {
 	e.tabs = panel.NewTabs(e.desk, e.showLesson, e.closeLesson)
 	e.court = courtview.New(e.session, courtview.Events{Status: e.say, Painted: e.paintedRevision, Key: e.courtKey, Menu: e.courtMenu})
 	e.strip = rallystrip.New(e.session, e.key)
-	e.plays = panel.NewPlays(e.session, e.key)
+	e.plays = panel.NewPlays(e.session, e.key, e.say)
 	e.score = panel.NewScore(e.session)
 	e.shot = panel.NewShot(e.session)
 	e.match = panel.NewMatch(e.session)
@@ -136,7 +136,7 @@ func (e *Editor) content() fyne.CanvasObject {
 	bar := container.NewBorder(nil, nil, e.bar.box, nil, e.status)
 	under := container.NewBorder(bar, nil, nil, nil, e.strip)
 	write := widget.NewButton("New play from the score…", e.guard(e.askNewPlay))
-	plays := container.New(layout.NewBorderLayout(nil, write, nil, nil), e.plays.List, write)
+	plays := container.New(layout.NewBorderLayout(nil, write, nil, nil), e.plays.Box, write)
 	middle := container.NewHSplit(plays, e.court)
 	middle.Offset = playsShare
 	left := container.New(layout.NewBorderLayout(nil, under, nil, nil), middle, under)
@@ -254,6 +254,8 @@ func (e *Editor) key(k *fyne.KeyEvent) {
 			e.session.Seek(r.To)
 		}
 	case fyne.KeyEscape:
-		e.court.Cancel()
+		if !e.plays.CancelDrag() {
+			e.court.Cancel()
+		}
 	}
 }

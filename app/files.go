@@ -172,9 +172,9 @@ func (e *Editor) saved(p session.Paper, path string, s stamp) {
 func (e *Editor) askOverwrite(path string, goOn func()) {
 	e.trace.say("changed on disk %s", path)
 	e.ask(words.T("Replace the file?"), words.T("%s has been changed by another program since it was opened here. Saving replaces what it has written.", path),
-		answer{words.T("Cancel"), nil},
-		answer{words.T("Replace it"), func() { e.write(path, stamp{}, goOn) }},
-		answer{words.T("Save under another name…"), func() { e.askSaveAsThen(goOn) }})
+		answer{label: words.T("Cancel")},
+		answer{label: words.T("Replace it"), do: func() { e.write(path, stamp{}, goOn) }},
+		answer{label: words.T("Save under another name…"), do: func() { e.askSaveAsThen(goOn) }})
 }
 
 // askPath shows a path dialog over the window.
@@ -212,7 +212,7 @@ func (e *Editor) unlessExists(path, own string, goOn func()) {
 		goOn()
 		return
 	}
-	e.ask(words.T("Replace the file?"), words.T("%s exists already.", path), answer{words.T("Cancel"), nil}, answer{words.T("Replace it"), goOn})
+	e.ask(words.T("Replace the file?"), words.T("%s exists already.", path), answer{label: words.T("Cancel")}, answer{label: words.T("Replace it"), do: goOn})
 }
 
 func (e *Editor) fail(err error, kept string) {

@@ -64,7 +64,7 @@ func (e *Editor) askUnsaved(question string, unsaved []int, goOn func()) {
 		names = append(names, "• "+panel.LessonTitle(e.desk.Paper(i).Lesson.Title))
 	}
 	e.ask(question, words.T("These lessons have changes that are in no file yet:")+"\n"+strings.Join(names, "\n"),
-		answer{words.T("Cancel"), nil}, answer{words.T("Do not save"), goOn}, answer{words.T("Save"), func() { e.saveThese(unsaved, goOn) }})
+		answer{label: words.T("Cancel")}, answer{label: words.T("Do not save"), do: goOn}, answer{label: words.T("Save"), do: func() { e.saveThese(unsaved, goOn) }})
 }
 
 // saveThese saves one lesson after the other and goes on when all are in their

@@ -73,7 +73,11 @@ func (e *Editor) playMenu() *fyne.Menu {
 		fyne.NewMenuItemSeparator(),
 		e.item("New play from the score…", e.askNewPlay, ctrlShift(fyne.KeyN)),
 		e.item("Duplicate this play", e.session.DuplicatePlay, ctrl(fyne.KeyD)),
-		e.item("Rename this play…", e.askRenamePlay, nil),
+		e.item(words.T("Title, notes and tags…"), e.askDescribePlay, nil),
+		e.item(words.T("Move up in the list"), func() { e.plays.Move(-1) }, alt(fyne.KeyUp)),
+		e.item(words.T("Move down in the list"), func() { e.plays.Move(1) }, alt(fyne.KeyDown)),
+		e.item(words.T("Find a play"), e.plays.FocusSearch, ctrl(fyne.KeyF)),
+		e.item(words.T("Import plays…"), e.askImport, ctrlShift(fyne.KeyI)),
 		e.item("Delete this play", e.session.DeletePlay, nil),
 		fyne.NewMenuItemSeparator(),
 	}
@@ -190,6 +194,10 @@ func (e *Editor) redo() {
 
 func ctrl(k fyne.KeyName) fyne.Shortcut {
 	return &desktop.CustomShortcut{KeyName: k, Modifier: fyne.KeyModifierShortcutDefault}
+}
+
+func alt(k fyne.KeyName) fyne.Shortcut {
+	return &desktop.CustomShortcut{KeyName: k, Modifier: fyne.KeyModifierAlt}
 }
 
 func ctrlShift(k fyne.KeyName) fyne.Shortcut {

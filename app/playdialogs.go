@@ -1,38 +1,61 @@
 package app
 
 import (
+	"strings"
+
 	"fyne.io/fyne/v2"
-	"fyne.io/fyne/v2/dialog"
+	"fyne.io/fyne/v2/container"
+	"fyne.io/fyne/v2/layout"
 	"fyne.io/fyne/v2/widget"
 
+	"homeside/app/session"
 	"homeside/model/edit"
 	"homeside/model/game"
 	"homeside/model/lesson"
 	"homeside/words"
 )
 
-// askRenamePlay asks for the title of the play shown.
-func (e *Editor) askRenamePlay() {
+// askDescribePlay asks for the title, the notes and the tags of the play shown.
+func (e *Editor) askDescribePlay() {
 	p, ok := e.session.Play()
 	if !ok {
-		e.say("There is no play to rename.")
+		e.say(words.T("There is no play to describe."))
 		return
 	}
-	title := newEscapeEntry(p.Title)
-	var d *dialog.ConfirmDialog
-	done := func(ok bool) {
-		d.Hide()
-		if ok {
-			r := []rune(title.Text)
-			e.session.RenamePlay(string(r[:min(len(r), lesson.MaxTitle)]))
-		}
+	e.rest()
+	title, notes, tags := newEscapeEntry(p.Title), newEscapeEntry(p.Notes), newEscapeEntry(strings.Join(p.Tags, ", "))
+	notes.MultiLine, notes.Wrapping = true, fyne.TextWrapWord
+	notes.SetMinRowsVisible(6)
+	tags.SetPlaceHolder(words.T("stack, serve, beginners"))
+	form := container.New(layout.NewFormLayout(), widget.NewLabel(words.T("Title")), title, widget.NewLabel(words.T("Notes")), notes,
+		widget.NewLabel(words.T("Tags")), tags)
+	if used := session.TagsOf(e.session.Lesson()); len(used) > 0 {
+		form.Add(widget.NewLabel(""))
+		form.Add(caption(words.T("Used in this lesson: %s", strings.Join(used, ", "))))
 	}
-	d = dialog.NewCustomConfirm("Title of the play", "Rename", words.T("Cancel"), widget.NewForm(widget.NewFormItem("Title", title)), done, e.win)
-	title.cancel = func() { d.Hide() }
-	title.OnSubmitted = func(string) { done(true) }
-	d.Resize(fyne.NewSize(560, 160))
-	d.Show()
+	q := e.askWith(words.T("The play in words"), form, answer{label: words.T("Cancel")}, answer{label: words.T("Use"), do: func() {
+		e.session.DescribePlay(session.Described{Title: cut(title.Text, lesson.MaxTitle), Notes: cut(notes.Text, lesson.MaxNotes), Tags: session.SplitTags(tags.Text)})
+	}})
+	q.dialog.Resize(fyne.NewSize(620, 360))
+	for _, entry := range []*escapeEntry{title, notes, tags} {
+		entry.cancel = q.first
+	}
+	title.OnSubmitted, tags.OnSubmitted = func(string) { q.last() }, func(string) { q.last() }
 	e.win.Canvas().Focus(title)
+}
+
+// cut is a text of at most so many characters.
+func cut(text string, most int) string {
+	r := []rune(text)
+	return string(r[:min(len(r), most)])
+}
+
+// caption is a small line of several.
+func caption(text string) *widget.Label {
+	l := widget.NewLabel(text)
+	l.Wrapping = fyne.TextWrapWord
+	l.Importance = widget.LowImportance
+	return l
 }
 
 // newLesson shows a lesson with one ordinary play and nobody's names.

@@ -13,12 +13,13 @@ import (
 
 // answer is a button of a question. Do may be nil.
 type answer struct {
-	label string
-	do    func()
+	label  string
+	do     func()
+	danger bool // it destroys something: Enter gives the first answer instead
 }
 
 // question is a dialog that the keys work: Escape gives its first answer, Enter
-// the one with the focus, which is the last at first; the arrows go between them.
+// the one with the focus, which is the last at first, or the first where the last destroys something; the arrows go between them.
 type question struct {
 	dialog  *dialog.CustomDialog
 	buttons []*keyButton
@@ -45,8 +46,12 @@ func (e *Editor) askWith(title string, content fyne.CanvasObject, answers ...ans
 		b := newKeyButton(a.label, func() { q.give(a.do) }, func(k *fyne.KeyEvent) { q.key(e.win.Canvas(), i, k) })
 		q.buttons = append(q.buttons, b)
 	}
-	last := q.buttons[len(q.buttons)-1]
-	last.Importance = widget.HighImportance
+	usual := q.buttons[len(q.buttons)-1]
+	usual.Importance = widget.HighImportance
+	if answers[len(answers)-1].danger {
+		usual.Importance = widget.DangerImportance
+		usual = q.buttons[0]
+	}
 	q.dialog = dialog.NewCustomWithoutButtons(title, content, e.win)
 	row := make([]fyne.CanvasObject, len(q.buttons))
 	for i, b := range q.buttons {
@@ -55,7 +60,7 @@ func (e *Editor) askWith(title string, content fyne.CanvasObject, answers ...ans
 	q.dialog.SetButtons(row)
 	q.dialog.Resize(fyne.NewSize(questionWidth, questionHeight))
 	q.dialog.Show()
-	e.win.Canvas().Focus(last)
+	e.win.Canvas().Focus(usual)
 	e.trace.say("asking %s", title)
 	return q
 }
@@ -72,10 +77,23 @@ func (q *question) give(do func()) {
 	}
 }
 
+// first gives the first answer, last the last.
+func (q *question) first() { q.buttons[0].OnTapped() }
+func (q *question) last()  { q.buttons[len(q.buttons)-1].OnTapped() }
+
+// enableLast says whether the last answer can be given.
+func (q *question) enableLast(yes bool) {
+	if last := q.buttons[len(q.buttons)-1]; yes {
+		last.Enable()
+	} else {
+		last.Disable()
+	}
+}
+
 func (q *question) key(c fyne.Canvas, i int, k *fyne.KeyEvent) {
 	switch k.Name {
 	case fyne.KeyEscape:
-		q.buttons[0].OnTapped()
+		q.first()
 	case fyne.KeyReturn, fyne.KeyEnter:
 		if !q.buttons[i].Disabled() {
 			q.buttons[i].OnTapped()
@@ -89,11 +107,11 @@ func (q *question) key(c fyne.Canvas, i int, k *fyne.KeyEvent) {
 
 // confirm goes on after a yes.
 func (e *Editor) confirm(title, text string, goOn func()) {
-	e.ask(title, text, answer{words.T("No"), nil}, answer{words.T("Yes"), goOn})
+	e.ask(title, text, answer{label: words.T("No")}, answer{label: words.T("Yes"), do: goOn})
 }
 
 // inform says something that needs no answer.
-func (e *Editor) inform(title, text string) { e.ask(title, text, answer{words.T("Close"), nil}) }
+func (e *Editor) inform(title, text string) { e.ask(title, text, answer{label: words.T("Close")}) }
 
 // keyButton is a button that hands the keys on that a button does not take.
 type keyButton struct {

@@ -6,6 +6,7 @@ import (
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
+	"fyne.io/fyne/v2/layout"
 	"fyne.io/fyne/v2/widget"
 
 	"homeside/app/journal"
@@ -34,13 +35,16 @@ func (e *Editor) offerLeft() {
 	said := widget.NewLabel(words.T("Homeside ended without closing. These lessons had changes that were in no file:"))
 	said.Wrapping = fyne.TextWrapWord
 	scroll := container.NewVScroll(box)
-	scroll.SetMinSize(fyne.NewSize(0, min(box.MinSize().Height, 300)))
+	scroll.SetMinSize(fyne.NewSize(0, min(float32(len(all))*leftHeight, 320)))
 	e.askWith(words.T("Unsaved lessons found"), container.NewBorder(said, nil, nil, nil, scroll),
-		answer{words.T("Later"), func() { e.leaveLeft(all) }},
-		answer{words.T("Throw away…"), func() { e.askThrowAway(all) }},
-		answer{words.T("Open"), func() { e.openLeft(all, checks) }})
+		answer{label: words.T("Later"), do: func() { e.leaveLeft(all) }},
+		answer{label: words.T("Throw away…"), do: func() { e.askThrowAway(all) }},
+		answer{label: words.T("Open"), do: func() { e.openLeft(all, checks) }})
 	e.trace.say("offered %d", len(all))
 }
+
+// leftHeight is the room of a lesson in the dialog: its title and two lines.
+const leftHeight = 100
 
 // leftLine says when an entry was kept and what it is.
 func leftLine(l journal.Left, now time.Time) fyne.CanvasObject {
@@ -54,7 +58,7 @@ func leftLine(l journal.Left, now time.Time) fyne.CanvasObject {
 	}
 	label := widget.NewLabel(strings.Join(append(parts, where), " · "))
 	label.Wrapping = fyne.TextWrapWord
-	return container.NewPadded(label)
+	return container.New(layout.NewCustomPaddedLayout(0, 0, 24, 0), label)
 }
 
 // leaveLeft keeps what was found for the next start.
@@ -68,13 +72,13 @@ func (e *Editor) leaveLeft(all []journal.Left) {
 
 func (e *Editor) askThrowAway(all []journal.Left) {
 	e.ask(words.T("Throw them away?"), words.T("The unsaved changes are deleted for good. Lessons in files stay as they are there."),
-		answer{words.T("Keep them"), func() { e.leaveLeft(all) }},
-		answer{words.T("Throw away"), func() {
+		answer{label: words.T("Keep them"), do: func() { e.leaveLeft(all) }},
+		answer{label: words.T("Throw away"), do: func() {
 			for _, l := range all {
 				_ = l.Remove() // what cannot be removed is offered again
 			}
 			e.trace.say("thrown away %d", len(all))
-		}})
+		}, danger: true})
 }
 
 // openLeft opens what is ticked, unsaved, keeps it in this window's own journal

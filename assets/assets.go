@@ -17,5 +17,10 @@ var Bold []byte
 //go:embed lessons
 var Lessons embed.FS
 
+// LessonNames are the built-in lessons in the order to show them in.
+var LessonNames = [...]string{
+	"lessons/left-hand-middle.json",
+}
+
 // FirstLesson is the name of the lesson that a new user sees.
 const FirstLesson = "lessons/left-hand-middle.json"

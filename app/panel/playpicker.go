@@ -5,7 +5,6 @@ import (
 	"slices"
 
 	"fyne.io/fyne/v2"
-	fynecanvas "fyne.io/fyne/v2/canvas"
 	"fyne.io/fyne/v2/widget"
 
 	"homeside/app/session"
@@ -32,7 +31,7 @@ func NewPlayPicker(s *session.Session, picked func(play int), cancel func()) *Pl
 		}
 	}}
 	p.List.Length = func() int { return len(p.plays) }
-	p.List.CreateItem = newRow
+	p.List.CreateItem = func() fyne.CanvasObject { return newPlayRow(false) }
 	p.List.UpdateItem = p.fill
 	p.List.OnSelected = func(i widget.ListItemID) { p.picked(p.plays[i]) }
 	p.List.ExtendBaseWidget(p.List)
@@ -56,11 +55,8 @@ func likely(s *session.Session) []int {
 }
 
 func (p *PlayPicker) fill(i widget.ListItemID, o fyne.CanvasObject) {
-	row := o.(*fyne.Container).Objects
-	row[0].(*widget.Label).SetText(PlayName(p.session, p.plays[i]))
-	small := row[1].(*fynecanvas.Image)
-	small.Image = Thumb(p.session, p.plays[i])
-	small.Refresh()
+	l, play := p.session.Lesson(), p.plays[i]
+	o.(*playRow).set(PlayName(p.session, play), l.Plays[play], Thumb(l, play))
 }
 
 // PlayName is a play's number and title.

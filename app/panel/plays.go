@@ -2,32 +2,46 @@ package panel
 
 import (
 	"image"
+	"reflect"
 
 	"fyne.io/fyne/v2"
-	fynecanvas "fyne.io/fyne/v2/canvas"
 	"fyne.io/fyne/v2/container"
+	"fyne.io/fyne/v2/theme"
 	"fyne.io/fyne/v2/widget"
 
 	"homeside/app/looks"
 	"homeside/app/session"
 	"homeside/canvas/look"
+	"homeside/model/lesson"
 	"homeside/model/rally"
+	"homeside/words"
 )
 
-// Size of the small court beside a play's sentence, in pixels.
-const (
-	thumbWidth  = 46
-	thumbHeight = 88
-	thumbPoint  = 0.45 // a point of its drawing
-)
+// fewPlays are seen at a glance: with more of them the field to search in is shown.
+const fewPlays = 6
 
-// Plays is the list of plays: a sentence with a small court each.
+// Plays is the list of plays: a sentence with a small court each. It can be
+// searched and, by dragging, put in another order.
 type Plays struct {
+	Box     *fyne.Container
 	List    *keyList
 	session *session.Session
-	thumbs  map[int]image.Image
-	made    int // the revision thumbs belong to
-	look    *look.Look
+	search  *searchEntry
+	found   *widget.Label
+	shown   []int         // the plays listed
+	thumbs  map[int]thumb // by the play's number
+	say     func(string)
+	row     *draggedRow // to measure one by
+	drag    int         // the row that is dragged, -1 for none
+	to      int         // the row whose place it would take
+}
+
+// thumb is a small court with what it is of.
+type thumb struct {
+	play  lesson.Play
+	teams [2]lesson.Team
+	look  *look.Look
+	image image.Image
 }
 
 // keyList is a list that keeps the keys it moves with and hands on the others,
@@ -48,59 +62,158 @@ func (l *keyList) TypedKey(k *fyne.KeyEvent) {
 }
 
 // NewPlays is the list of a session's plays; keys takes the keys that the list
-// has no use for.
-func NewPlays(s *session.Session, keys func(*fyne.KeyEvent)) *Plays {
-	p := &Plays{session: s}
+// has no use for, say a line about what is being done.
+func NewPlays(s *session.Session, keys func(*fyne.KeyEvent), say func(string)) *Plays {
+	p := &Plays{session: s, say: say, thumbs: map[int]thumb{}, row: newDraggedRow(), drag: -1, to: -1, found: widget.NewLabel("")}
 	p.List = &keyList{keys: keys}
-	p.List.Length = func() int { return len(s.Lesson().Plays) }
-	p.List.CreateItem = newRow
+	p.List.Length = func() int { return len(p.shown) }
+	p.List.CreateItem = func() fyne.CanvasObject { return newDraggedRow() }
 	p.List.UpdateItem = p.fill
 	p.List.ExtendBaseWidget(p.List)
-	p.List.OnSelected = s.SelectPlay
+	p.List.OnSelected = func(row widget.ListItemID) {
+		if row < len(p.shown) {
+			s.SelectPlay(p.shown[row])
+		}
+	}
+	p.search = newSearchEntry(func(string) { p.Refresh() }, p.leaveSearch)
+	p.found.Importance = widget.LowImportance
+	p.Box = container.NewBorder(container.NewVBox(p.search, p.found), nil, nil, nil, p.List)
 	return p
 }
 
-func newRow() fyne.CanvasObject {
-	small := fynecanvas.NewImageFromImage(nil)
-	small.FillMode = fynecanvas.ImageFillContain
-	small.SetMinSize(fyne.NewSize(thumbWidth, thumbHeight))
-	title := widget.NewLabel("")
-	title.Wrapping = fyne.TextWrapWord
-	return container.NewBorder(nil, nil, small, nil, title)
+func (p *Plays) fill(row widget.ListItemID, o fyne.CanvasObject) {
+	r := o.(*draggedRow)
+	if row >= len(p.shown) {
+		return
+	}
+	i := p.shown[row]
+	r.set(PlayName(p.session, i), p.session.Lesson().Plays[i], p.thumb(i))
+	r.OnDrag = func(at fyne.Position) { p.dragged(row, at) }
+	r.OnDragEnd = p.dropped
+	show(r.above, p.drag >= 0 && p.to == row && p.to < p.drag)
+	show(r.below, p.drag >= 0 && p.to == row && p.to > p.drag)
 }
 
-func (p *Plays) fill(i widget.ListItemID, o fyne.CanvasObject) {
-	row := o.(*fyne.Container).Objects
-	row[0].(*widget.Label).SetText(PlayName(p.session, i))
-	small := row[1].(*fynecanvas.Image)
-	small.Image = p.thumb(i)
-	small.Refresh()
-}
-
-// thumb is the small court of play i, kept until the lesson changes.
+// thumb is the small court of play i, kept as long as it looks the same.
 func (p *Plays) thumb(i int) image.Image {
-	if p.thumbs == nil || p.look != looks.Now() || p.made != p.session.Revision() && !p.session.Previewing() {
-		p.thumbs, p.made, p.look = map[int]image.Image{}, p.session.Revision(), looks.Now()
+	l := p.session.Lesson()
+	now := thumb{play: l.Plays[i], teams: l.Teams, look: looks.Now()}
+	if have, ok := p.thumbs[i]; ok && have.look == now.look && have.teams == now.teams && reflect.DeepEqual(have.play, now.play) {
+		return have.image
 	}
-	if img, ok := p.thumbs[i]; ok {
-		return img
-	}
-	img := Thumb(p.session, i)
-	p.thumbs[i] = img
-	return img
+	now.image = Thumb(l, i)
+	p.thumbs[i] = now
+	return now.image
 }
 
-// Thumb is a small picture of play i at its serve; nil if it cannot be solved.
-func Thumb(s *session.Session, i int) image.Image {
-	r, err := rally.Solve(s.Lesson(), i)
+// Thumb is a small picture of a lesson's play i at its serve; nil if it cannot
+// be solved.
+func Thumb(l lesson.Lesson, i int) image.Image {
+	r, err := rally.Solve(l, i)
 	if err != nil {
 		return nil
 	}
-	return smallCourt(r, s.Lesson().Venue.Surface(), fyne.NewSize(thumbWidth, thumbHeight), thumbPoint, 0)
+	return smallCourt(r, l.Venue.Surface(), fyne.NewSize(thumbWidth, thumbHeight), thumbPoint, 0)
 }
 
-// Refresh shows the session's plays and the one selected.
+// Refresh shows the session's plays, or those that are searched for, and the one
+// selected.
 func (p *Plays) Refresh() {
+	l := p.session.Lesson()
+	p.shown = session.FindPlays(l, p.search.Text)
+	show(p.search, p.search.wanted || p.search.Text != "" || len(l.Plays) > fewPlays)
+	show(p.found, p.search.Text != "")
+	p.found.SetText(words.T("%d of %d plays", len(p.shown), len(l.Plays)))
 	p.List.Refresh()
-	p.List.Select(p.session.PlayIndex())
+	for row, i := range p.shown {
+		if i == p.session.PlayIndex() {
+			p.List.Select(row)
+			return
+		}
+	}
+	p.List.UnselectAll()
+}
+
+// FocusSearch gives the keys to the field to search in.
+func (p *Plays) FocusSearch() {
+	p.search.wanted = true
+	p.Refresh()
+	if c := fyne.CurrentApp().Driver().CanvasForObject(p.search); c != nil {
+		c.Focus(p.search)
+	}
+}
+
+// leaveSearch gives the keys to the list; with Escape all plays are listed again.
+func (p *Plays) leaveSearch(all bool) {
+	if all {
+		p.search.wanted = false
+		p.search.SetText("")
+		p.Refresh()
+	}
+	if c := fyne.CurrentApp().Driver().CanvasForObject(p.List); c != nil {
+		c.Focus(p.List)
+	}
+}
+
+// Move puts the play shown one place up or down in the list.
+func (p *Plays) Move(by int) {
+	for row, i := range p.shown {
+		if to := row + by; i == p.session.PlayIndex() && to >= 0 && to < len(p.shown) {
+			p.session.MovePlay(i, p.shown[to])
+			return
+		}
+	}
+}
+
+// dragged shows where a row would come in if it were let go at a place in the window.
+func (p *Plays) dragged(row int, at fyne.Position) {
+	if p.drag < 0 {
+		p.drag = row
+	}
+	list := fyne.CurrentApp().Driver().AbsolutePositionForObject(p.List)
+	to := rowAt(at.Y-list.Y+p.List.GetScrollOffset(), p.rowHeight(), len(p.shown))
+	if to == p.to && p.drag == row {
+		return
+	}
+	p.to = to
+	p.List.ScrollTo(to)
+	p.List.Refresh()
+	p.say(words.T("To place %d of %d", p.shown[to]+1, len(p.session.Lesson().Plays)))
+}
+
+// dropped puts the row that is dragged in its new place.
+func (p *Plays) dropped() {
+	from, to := p.drag, p.to
+	p.drag, p.to = -1, -1
+	p.say("")
+	if from >= 0 && from < len(p.shown) && to < len(p.shown) {
+		p.session.MovePlay(p.shown[from], p.shown[to])
+	}
+	p.Refresh()
+}
+
+// CancelDrag lets a row go where it was and says whether one was dragged.
+func (p *Plays) CancelDrag() bool {
+	if p.drag < 0 {
+		return false
+	}
+	p.drag, p.to = -1, -1
+	p.say("")
+	p.List.Refresh()
+	return true
+}
+
+// rowHeight is the height of a row with what is between two.
+func (p *Plays) rowHeight() float32 {
+	return p.row.MinSize().Height + p.List.Theme().Size(theme.SizeNamePadding)
+}
+
+// rowAt is the row at a height in a list of so many rows; the nearest one beyond its ends.
+func rowAt(y, height float32, rows int) int {
+	return min(max(int(y/height), 0), max(rows-1, 0))
+}
+
+// Named are the list's parts by name, for tests of the window.
+func (p *Plays) Named() map[string]fyne.CanvasObject {
+	return map[string]fyne.CanvasObject{"plays": p.List, "search": p.search}
 }

@@ -1,0 +1,164 @@
+package panel
+
+import (
+	"strings"
+	"testing"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/test"
+
+	"homeside/app/session"
+	"homeside/model/lesson"
+	"homeside/model/lesson/lessontest"
+)
+
+// lettered is a lesson whose plays are called by letters.
+func lettered(letters string) lesson.Lesson {
+	l := lessontest.Long(len(letters))
+	for i, c := range letters {
+		l.Plays[i].Title, l.Plays[i].Tags = string(c), []string{"tag-" + string(c)}
+	}
+	return l
+}
+
+func newTestPlays(t *testing.T, letters string) (*Plays, *session.Session, *[]string) {
+	t.Helper()
+	test.NewTempApp(t)
+	s := session.New(lettered(letters), "", nil)
+	var said []string
+	p := NewPlays(s, func(*fyne.KeyEvent) {}, func(text string) { said = append(said, text) })
+	w := test.NewTempWindow(t, p.Box)
+	w.Resize(fyne.NewSize(240, 600))
+	p.Refresh()
+	return p, s, &said
+}
+
+func order(s *session.Session) string {
+	out := ""
+	for _, p := range s.Lesson().Plays {
+		out += p.Title
+	}
+	return out
+}
+
+// A row that is dragged comes in where it is let go, beyond the ends at the
+// ends; Escape lets it go where it was.
+func TestDraggingAPlay(t *testing.T) {
+	for _, c := range []struct {
+		row    int
+		places float32
+		cancel bool
+		want   string
+	}{{0, 2, false, "bcad"}, {3, -2, false, "adbc"}, {1, 9, false, "acdb"}, {2, -9, false, "cabd"}, {0, 0, false, "abcd"}, {0, 2, true, "abcd"}} {
+		p, s, said := newTestPlays(t, "abcd")
+		list := fyne.CurrentApp().Driver().AbsolutePositionForObject(p.List)
+		from := list.Y + (float32(c.row)+0.5)*p.rowHeight()
+		for step := range 3 {
+			p.dragged(c.row, fyne.NewPos(50, from+c.places*p.rowHeight()*float32(step)/2))
+		}
+		if c.cancel {
+			if !p.CancelDrag() {
+				t.Error("CancelDrag found no drag")
+			}
+		}
+		p.dropped()
+		if got := order(s); got != c.want {
+			t.Errorf("row %d dragged by %v places: %s, want %s", c.row, c.places, got, c.want)
+		}
+		if last := (*said)[len(*said)-1]; last != "" {
+			t.Errorf("after the drag the line says %q, want nothing", last)
+		}
+	}
+}
+
+// The list shows what is searched for, and the order is changed among that.
+func TestSearchingPlays(t *testing.T) {
+	p, s, _ := newTestPlays(t, "abcdefgh")
+	if !p.search.Visible() {
+		t.Error("with many plays there is no field to search in")
+	}
+	for i, l := 0, s.Lesson(); i < 8; i += 3 { // a, d, g
+		l.Plays[i].Notes = "third"
+	}
+	p.search.SetText("THIRD")
+	if len(p.shown) != 3 || p.found.Text != "3 of 8 plays" {
+		t.Errorf("found %v, said %q, want three plays", p.shown, p.found.Text)
+	}
+	s.SelectPlay(6)
+	p.Move(-1)
+	if got := order(s); got != "abcgdefh" {
+		t.Errorf("moved up among what was found: %s, want abcgdefh", got)
+	}
+	p.leaveSearch(true)
+	if len(p.shown) != 8 || p.found.Visible() {
+		t.Errorf("after Escape %d plays are listed, want all", len(p.shown))
+	}
+	p.Move(-1)
+	if got := order(s); got != "abgcdefh" {
+		t.Errorf("moved up: %s, want abgcdefh", got)
+	}
+}
+
+func TestFewPlaysNeedNoSearch(t *testing.T) {
+	p, _, _ := newTestPlays(t, "ab")
+	if p.search.Visible() {
+		t.Error("with two plays the field to search in takes room")
+	}
+	p.FocusSearch()
+	if !p.search.Visible() {
+		t.Error("asked for, the field to search in is not shown")
+	}
+}
+
+// Small courts are drawn again only where a play looks otherwise.
+func TestSmallCourtsAreKept(t *testing.T) {
+	p, s, _ := newTestPlays(t, "abc")
+	first := p.thumb(0)
+	s.MovePlay(1, 2)
+	if p.thumb(0) != first {
+		t.Error("a play that did not change was drawn again")
+	}
+	l := s.Lesson().WithPlay(0, s.Lesson().Plays[1])
+	s.Do("change", l)
+	if p.thumb(0) == first {
+		t.Error("a play that changed keeps its old picture")
+	}
+}
+
+// What is ticked is imported in its lesson's order, whatever is searched for.
+func TestTickingPlays(t *testing.T) {
+	test.NewTempApp(t)
+	ticked := -1
+	p := NewPlayImport([]Source{{"one", lettered("abc")}, {"two", lettered("de")}}, func(n int) { ticked = n }, nil, nil)
+	titles := func() string {
+		var all []string
+		for _, play := range p.Plays() {
+			all = append(all, play.Title)
+		}
+		return strings.Join(all, "")
+	}
+	p.tick(2)
+	p.search.SetText("tag-a")
+	p.tick(0)
+	if titles() != "ac" || ticked != 2 {
+		t.Errorf("ticked %s, told %d, want a and c, 2", titles(), ticked)
+	}
+	p.tick(0)
+	if titles() != "c" {
+		t.Errorf("ticked again: %s, want c", titles())
+	}
+	p.search.SetText("")
+	p.from.SetSelectedIndex(1)
+	if titles() != "" || ticked != 0 {
+		t.Errorf("another lesson: %s ticked, want nothing", titles())
+	}
+	p.tickAll(true)
+	if titles() != "de" {
+		t.Errorf("all of the other: %s, want de", titles())
+	}
+	p.Add(Source{"three", lettered("f")})
+	p.tickAll(true)
+	if titles() != "f" {
+		t.Errorf("all of the one that came: %s, want f", titles())
+	}
+}
