@@ -86,7 +86,6 @@ var spanishLessons = catalogue{
 	"There is no play to describe.": "No hay ninguna jugada que describir.",
 	"stack, serve, beginners":       "apilado, saque, principiantes",
 	"Title":                         "Título",
-	"Notes":                         "Notas",
 	"Tags":                          "Etiquetas",
 	"Used in this lesson: %s":       "Usadas en esta lección: %s",
 	"The play in words":             "La jugada en palabras",
