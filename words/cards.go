@@ -2,6 +2,7 @@ package words
 
 import (
 	"homeside/model/court"
+	"homeside/model/game"
 	"homeside/model/lesson"
 	"homeside/model/plan"
 	"homeside/model/roster"
@@ -25,10 +26,12 @@ func CardClash(p roster.Pair) string {
 	return T("%s: both partners want the same side. Agree on sides, then print the card again.", PairTitle(p))
 }
 
+// Naming is what a card calls a player: the name, or initials where room is short.
+type Naming func(game.Player) string
+
 // CardStarter says on which starting server a card rests.
-func CardStarter(p plan.Pair) string {
-	who := p.Lesson.Team(p.Team).StarterOf(p.Team)
-	return T("%s starts; if %s does, swap even and odd.", p.Lesson.NameOf(who), p.Lesson.NameOf(who.Partner()))
+func CardStarter(name Naming, who game.Player) string {
+	return T("%s starts; if %s does, swap even and odd.", name(who), name(who.Partner()))
 }
 
 // CardSignals are the signs in use (a coaching magazine's, and common practice).
@@ -44,8 +47,8 @@ func ParityShort(score court.Side) string {
 
 // CardRow is what a pair does in a situation, and where it then stands:
 // "Ines serves right: stack", "then Ines left, Tobin right".
-func CardRow(l lesson.Lesson, r plan.Row) (does, ends string) {
-	lead, right := l.NameOf(r.Lead), r.From == court.Right
+func CardRow(name Naming, r plan.Row) (does, ends string) {
+	lead, right := name(r.Lead), r.From == court.Right
 	switch {
 	case r.Serving && right:
 		does = T("%s serves right", lead)
@@ -65,7 +68,7 @@ func CardRow(l lesson.Lesson, r plan.Row) (does, ends string) {
 		does = T("%s: stay", does)
 	}
 	end := r.EndsRight()
-	ends = T("then %s left, %s right", l.NameOf(end.Partner()), l.NameOf(end))
+	ends = T("then %s left, %s right", name(end.Partner()), name(end))
 	if r.Margin != nil && *r.Margin < 0 {
 		ends = T("%s (%s late)", ends, Seconds(-*r.Margin))
 	}

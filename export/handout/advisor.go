@@ -51,11 +51,15 @@ type advisor struct {
 	depth, apex units.Feet // of the play's return
 }
 
-// chartHeight is that of the chart in points.
-const chartHeight = 220.0
+// The heights of the chart in points: the table below it comes first.
+const (
+	leastChart = 120.0
+	mostChart  = 240.0
+)
 
 func (s advisor) print() error {
-	l := s.leaf(head{s.play.rally.Play.Title, words.Situation(s.lesson, s.play.rally.Play)})
+	h := head{s.play.rally.Play.Title, words.Situation(s.lesson, s.play.rally.Play)}
+	l := s.leaf(h)
 	width := l.right - l.left
 	who := s.play.rally.NameOf(s.play.rally.Strokes[1].By)
 	answer, err := s.ask.Answer(s.depth, s.apex)
@@ -65,24 +69,31 @@ func (s advisor) print() error {
 	y := l.block(l.left, l.top, s.lines(s.name(), words.Struck(s.lesson, 1, s.play.rally.Strokes[1].By), width, headStyle, 1), headStyle)
 	y = l.block(l.left, y, s.lines(s.name(), words.ReturnAdvice(answer, who, words.AllNumbers), width, bodyStyle, 6), bodyStyle) + 8
 	y = l.block(l.left, y, s.lines(s.name(), words.ChartTitle(who), width, headStyle, 2), headStyle) + 2
-	if err := s.chart(l, y, width); err != nil {
+	reads := s.lines(s.name(), words.ChartReads(), width, quietStyle, 3)
+	height := l.room(y) - 16 - float64(len(reads))*quietStyle.lead - s.tableHeight(width)
+	height = min(max(height, leastChart), mostChart)
+	if err := s.chart(l, y, width, height); err != nil {
 		return err
 	}
-	y += chartHeight + 6
-	y = l.block(l.left, y, s.lines(s.name(), words.ChartReads(), width, quietStyle, 3), quietStyle) + 10
+	y += height + 6
+	y = l.block(l.left, y, reads, quietStyle) + 10
+	if l.room(y) < s.tableHeight(width) {
+		l = s.leaf(h)
+		y = l.top
+	}
 	s.table(l, y, width)
 	return nil
 }
 
 func (s advisor) name() string { return words.T("Play %d", s.play.number) }
 
-func (s advisor) chart(l *leaf, y, width float64) error {
+func (s advisor) chart(l *leaf, y, width, height float64) error {
 	c, err := s.ask.Chart(nil, nil)
 	if err != nil {
 		return err
 	}
 	chart := compose.MarginsOf(c, s.depth, s.apex)
-	chart.Width, chart.Height, chart.PxPerPoint = int(width), chartHeight, 1
+	chart.Width, chart.Height, chart.PxPerPoint = int(width), int(height), 1
 	l.pictures = append(l.pictures, picture{chart.Scene(), canvas.Px{X: l.left, Y: y}})
 	return nil
 }
@@ -108,10 +119,20 @@ func (s advisor) movers() (people, usual []mover) {
 	return people, usual
 }
 
+// intro is what stands over the table.
+func (s advisor) intro(width float64) []string {
+	return s.lines(s.name(), words.HeightsRead(s.ask.Start.Distance(s.ask.Target), advice.MostApex), width, quietStyle, 3)
+}
+
+func (s advisor) tableHeight(width float64) float64 {
+	rows := len(game.Players) + len(movement.Presets)
+	return headStyle.lead + float64(len(s.intro(width)))*quietStyle.lead + 4 + tableHead + (tableRow+1)*float64(rows)
+}
+
 // table says how high a return of each depth has to be for whom.
 func (s advisor) table(l *leaf, y, width float64) {
-	y = l.block(l.left, y, s.lines(s.name(), words.HeightsTitle(), width, headStyle, 2), headStyle)
-	y = l.block(l.left, y, s.lines(s.name(), words.HeightsRead(s.ask.Start.Distance(s.ask.Target), advice.MostApex), width, quietStyle, 3), quietStyle) + 4
+	y = l.block(l.left, y, s.lines(s.name(), words.HeightsTitle(), width, headStyle, 1), headStyle)
+	y = l.block(l.left, y, s.intro(width), quietStyle) + 4
 	first := width * 0.34
 	column := (width - first) / float64(len(depths))
 	at := func(i int) float64 { return l.left + first + column*(float64(i)+0.5) }
@@ -121,6 +142,7 @@ func (s advisor) table(l *leaf, y, width float64) {
 	}
 	y += tableHead
 	people, usual := s.movers()
+	known := map[movement.Pace][]string{}
 	for i, m := range append(people, usual...) {
 		thick := 0.4
 		if i == len(people) {
@@ -128,20 +150,34 @@ func (s advisor) table(l *leaf, y, width float64) {
 		}
 		l.line(l.left, y-2, l.right, y-2, thick)
 		l.text(l.left, y+9, canvas.Start, s.fit(s.name(), m.name, first-4, bodyStyle), bodyStyle)
-		s.heights(l, y, m, at)
+		if known[m.pace] == nil {
+			known[m.pace] = s.heights(m.pace)
+		}
+		heightCells(l, y, known[m.pace], at)
 		y += tableRow + 1
 	}
 }
 
-// heights are a row's cells; what is too much to ask has a grey ground as well.
-func (s advisor) heights(l *leaf, y float64, m mover, at func(int) float64) {
+// heights are how high a return of each depth has to be for a pace; empty where
+// that is too much to ask.
+func (s advisor) heights(pace movement.Pace) []string {
 	ask := s.ask
-	ask.Pace = m.pace
-	half := (at(1)-at(0))/2 - 1
+	ask.Pace = pace
+	all := make([]string, len(depths))
 	for i, d := range depths {
-		apex, ok := ask.Needed(d)
-		if ok && apex <= advice.MostApex {
-			l.text(at(i), y+9, canvas.Centre, words.FeetInches(apex), bodyStyle)
+		if apex, ok := ask.Needed(d); ok && apex <= advice.MostApex {
+			all[i] = words.FeetInches(apex)
+		}
+	}
+	return all
+}
+
+// heightCells are a row's cells; what is too much to ask has a grey ground as well.
+func heightCells(l *leaf, y float64, heights []string, at func(int) float64) {
+	half := (at(1)-at(0))/2 - 1
+	for i, height := range heights {
+		if height != "" {
+			l.text(at(i), y+9, canvas.Centre, height, bodyStyle)
 			continue
 		}
 		l.box(at(i)-half, y-1, at(i)+half, y+tableRow-2, canvas.Style{Fill: look.Daylight.Surface})

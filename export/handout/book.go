@@ -82,16 +82,16 @@ func (b *book) head(l *leaf, h head) {
 	l.top = y + 11
 }
 
+// numberRoom is kept free for the page's number.
+const numberRoom = 90.0
+
 // foot sets the cautions, where the figures come from, whose names are invented,
 // and leaves a place for the page's number.
 func (b *book) foot(l *leaf) {
 	width := l.right - l.left
-	small := words.FiguresFrom()
-	if says := words.Invented(b.lesson); says != "" {
-		small = says + " " + small
-	}
 	cautions := b.lines(words.T("The cautions"), strings.Join(words.Cautions(), " "), width, footStyle, 0)
-	from := b.lines(words.T("The lesson's notes"), small, width-90, smallStyle, 4)
+	from := b.lines(words.T("The lesson's notes"), words.Invented(b.lesson), width-numberRoom, smallStyle, 2)
+	from = append(from, b.lines(words.T("Where the figures come from"), words.FiguresFrom(), width-numberRoom, smallStyle, 0)...)
 	height := float64(len(cautions))*footStyle.lead + 4 + float64(len(from))*smallStyle.lead
 	y := l.bottom - height
 	l.pageNumber = pos(l.right, l.bottom-smallStyle.lead+smallStyle.size)

@@ -160,11 +160,15 @@ func (c *coneList) tableHeight() float64 { return tableHead + tableRow*float64(l
 
 // table says which cone each player is at when.
 func (c *coneList) table(l *leaf, y, width float64) {
-	const first = 0.36 // share of the width, for the event's name
+	const first = 0.44 // share of the width, for the event's name
 	column := width * (1 - first) / 4
 	middle := func(id game.Player) float64 { return l.left + width*first + column*(float64(id)+0.5) }
 	for _, id := range game.Players {
-		l.text(middle(id), y+9, canvas.Centre, c.fit(c.name(), c.lesson.NameOf(id), column-2, boldStyle), boldStyle)
+		name := c.lesson.NameOf(id)
+		if boldStyle.width(name) > column-2 {
+			name = c.lesson.Player(id).Letters() // as on the disc; the list has the name
+		}
+		l.text(middle(id), y+9, canvas.Centre, name, boldStyle)
 	}
 	y += tableHead
 	for _, w := range c.events {

@@ -183,7 +183,11 @@ func (c card) half(b *book, l *leaf, x, y, h float64, serving bool, name string)
 	x += cardPad
 	title, foot := words.T("We receive"), words.CardSignals()
 	if serving {
-		title, foot = words.T("We serve"), words.CardStarter(c.pair)
+		starter := c.pair.Lesson.Team(court.Near).StarterOf(court.Near)
+		title, foot = words.T("We serve"), words.CardStarter(c.pair.Lesson.NameOf, starter)
+		if bodyStyle.width(foot) > w {
+			foot = words.CardStarter(c.initials, starter)
+		}
 	}
 	l.text(x, y+14, canvas.Start, title, headStyle)
 	room := w - headStyle.width(title) - 12
@@ -196,6 +200,9 @@ func (c card) half(b *book, l *leaf, x, y, h float64, serving bool, name string)
 		c.row(b, l, x, top+float64(i)*each, w, each, r, len(rows) <= fullRows)
 	}
 }
+
+// initials are a player's, as on the pictures.
+func (c card) initials(id game.Player) string { return c.pair.Lesson.Player(id).Letters() }
 
 // of are the situations of serving or receiving.
 func (c card) of(serving bool) (rows []cardRow) {
@@ -211,7 +218,15 @@ func (c card) of(serving bool) (rows []cardRow) {
 func (c card) row(b *book, l *leaf, x, y, w, h float64, r cardRow, pictured bool) {
 	what := words.PairTitle(roster.PairOf(c.pair.Lesson, court.Near))
 	l.line(x, y, x+w, y, 0.4)
-	does, ends := words.CardRow(c.pair.Lesson, r.Row)
+	left := x + parityWidth + glyphWidth + 5
+	room := x + w - left
+	does, ends := words.CardRow(c.pair.Lesson.NameOf, r.Row)
+	if !pictured {
+		room = w/2 - 20
+	}
+	if boldStyle.width(does) > room || bodyStyle.width(ends) > room {
+		does, ends = words.CardRow(c.initials, r.Row)
+	}
 	if !pictured {
 		l.text(x, y+10, canvas.Start, b.fit(what, words.ParityShort(r.Score)+": "+does+"; "+ends, w, bodyStyle), bodyStyle)
 		return
@@ -220,8 +235,6 @@ func (c card) row(b *book, l *leaf, x, y, w, h float64, r cardRow, pictured bool
 	if r.rally != nil {
 		c.glyph(l, x+parityWidth, y+1.5, h-3, r)
 	}
-	left := x + parityWidth + glyphWidth + 5
-	room := x + w - left
 	l.text(left, y+10, canvas.Start, b.fit(what, does, room, boldStyle), boldStyle)
 	l.text(left, y+21, canvas.Start, b.fit(what, ends, room, bodyStyle), bodyStyle)
 }

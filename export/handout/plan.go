@@ -33,7 +33,7 @@ func planSheet(ctx context.Context, b *book, j job) error {
 			if err := ctx.Err(); err != nil {
 				return err
 			}
-			(&practice{b, d}).print()
+			(&practice{book: b, drill: d}).print()
 			done++
 			j.progress(done, len(j.plays))
 		}
@@ -154,22 +154,29 @@ func (c *course) equipment() {
 	c.y = c.leaf.block(c.leaf.left, c.y, text, bodyStyle)
 }
 
-// practice is the page of one play.
+// practice is the page of one play, or several where there is much to say.
 type practice struct {
 	*book
 	drill drill
+	leaf  *leaf
+	y     float64
 }
 
 func (p *practice) name() string { return words.T("Play %d", p.drill.number) }
+
+// turn begins a page.
+func (p *practice) turn() {
+	r := p.drill.rally
+	p.leaf = p.book.leaf(head{r.Play.Title, words.Situation(p.lesson, r.Play)})
+	p.y = p.leaf.top
+}
 
 // pictureHeight is that of a play's court in points.
 const pictureHeight = 170.0
 
 func (p *practice) print() {
-	r := p.drill.rally
-	l := p.leaf(head{r.Play.Title, words.Situation(p.lesson, r.Play)})
-	p.court(l)
-	y := l.top + pictureHeight + 10
+	p.turn()
+	p.court()
 	for _, part := range []struct {
 		title string
 		items []string
@@ -179,12 +186,13 @@ func (p *practice) print() {
 		{words.T("Feeders"), p.feeds()},
 		{words.T("Watch for"), p.watch()},
 	} {
-		y = p.part(l, y, part.title, part.items)
+		p.part(part.title, part.items)
 	}
 }
 
 // court draws the whole play as it stands before the serve.
-func (p *practice) court(l *leaf) {
+func (p *practice) court() {
+	l := p.leaf
 	w := l.right - l.left
 	surface := p.lesson.Venue.Surface()
 	shown := court.RectOf(court.Pt(max(surface.Min.X, -17), max(surface.Min.Y, -32)), court.Pt(min(surface.Max.X, 17), min(surface.Max.Y, 32)))
@@ -192,30 +200,29 @@ func (p *practice) court(l *leaf) {
 	at := compose.Layout{Width: int(w), Height: pictureHeight, PxPerPoint: 0.9, Court: view}
 	pic := compose.Of(p.drill.rally, shown, canvas.Lying)
 	for _, s := range []*canvas.Scene{pic.StaticIn(at), pic.MovingIn(at, p.drill.rally.From)} {
-		l.pictures = append(l.pictures, picture{s, canvas.Px{X: l.left, Y: l.top}})
+		l.pictures = append(l.pictures, picture{s, canvas.Px{X: l.left, Y: p.y}})
 	}
+	p.y += pictureHeight + 10
 }
 
-// part is a heading with items, each behind a dash; what does not fit is told.
-func (p *practice) part(l *leaf, y float64, title string, items []string) float64 {
-	const indent = 10
-	if len(items) == 0 || l.room(y) < headStyle.lead+bodyStyle.lead {
-		if len(items) > 0 {
-			p.note(words.T("%s: %s did not fit on the page.", p.name(), title))
+// part is a heading with items, each behind a dash.
+func (p *practice) part(title string, items []string) {
+	const (
+		indent   = 10
+		mostRows = 30 // of an item: a page's worth with room to spare
+	)
+	for i, item := range items {
+		lines := p.lines(p.name(), item, p.leaf.right-p.leaf.left-indent, bodyStyle, mostRows)
+		if p.leaf.room(p.y) < headStyle.lead+float64(len(lines))*bodyStyle.lead {
+			p.turn()
 		}
-		return y
-	}
-	y = l.block(l.left, y, []string{title}, headStyle)
-	for _, item := range items {
-		most := int(l.room(y) / bodyStyle.lead)
-		if most < 1 {
-			p.note(words.T("%s: %s did not fit on the page.", p.name(), title))
-			break
+		if i == 0 {
+			p.y = p.leaf.block(p.leaf.left, p.y, []string{title}, headStyle)
 		}
-		l.text(l.left, y+bodyStyle.size, canvas.Start, "–", bodyStyle)
-		y = l.block(l.left+indent, y, p.lines(p.name(), item, l.right-l.left-indent, bodyStyle, min(most, 5)), bodyStyle) + 1
+		p.leaf.text(p.leaf.left, p.y+bodyStyle.size, canvas.Start, "–", bodyStyle)
+		p.y = p.leaf.block(p.leaf.left+indent, p.y, lines, bodyStyle) + 1
 	}
-	return y + 6
+	p.y += 6
 }
 
 // points are what the coach says: the play's captions and signals.
