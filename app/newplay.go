@@ -39,7 +39,7 @@ func (e *Editor) askVariation(title string, of func(formation.Written, court.Rec
 	e.rest()
 	w, ok := e.session.Written()
 	if !ok {
-		e.say(words.NotWritten)
+		e.say(words.NotWritten())
 		e.trace.say("refused")
 		return
 	}

@@ -1,7 +1,6 @@
 package words
 
 import (
-	"fmt"
 	"strings"
 
 	"homeside/model/finding"
@@ -10,15 +9,15 @@ import (
 
 // severityWords are the words for one and for many, by finding.Severity.
 var severityWords = [len(finding.Severities)][2]string{
-	finding.Fault:   {"fault", "faults"},
-	finding.Late:    {"late arrival", "late arrivals"},
-	finding.Caution: {"caution", "cautions"},
-	finding.Advice:  {"word of advice", "words of advice"},
+	finding.Fault:   {Text("1 fault"), Text("%d faults")},
+	finding.Late:    {Text("1 late arrival"), Text("%d late arrivals")},
+	finding.Caution: {Text("1 caution"), Text("%d cautions")},
+	finding.Advice:  {Text("1 word of advice"), Text("%d words of advice")},
 }
 
 // severityNames are the severities as one finding's heading.
 var severityNames = [len(finding.Severities)]string{
-	finding.Fault: "Fault", finding.Late: "Late", finding.Caution: "Caution", finding.Advice: "Advice",
+	finding.Fault: Text("Fault"), finding.Late: Text("Late"), finding.Caution: Text("Caution"), finding.Advice: Text("Advice"),
 }
 
 // ChecksTitle heads the list of checks: "Checks: 1 fault, 2 cautions". Advice is
@@ -31,19 +30,27 @@ func ChecksTitle(all []finding.Finding) string {
 	var said []string
 	for s, n := range counts {
 		if n > 0 && (finding.Severity(s) != finding.Advice || said == nil) {
-			said = append(said, fmt.Sprintf("%d %s", n, severityWords[s][min(n, 2)-1]))
+			said = append(said, counted(n, severityWords[s]))
 		}
 	}
 	if len(said) == 0 {
-		return "Checks: nothing found"
+		return T("Checks: nothing found")
 	}
-	return "Checks: " + strings.Join(said, ", ")
+	return T("Checks: %s", strings.Join(said, ", "))
+}
+
+// counted is a number of things: the text for one, or the one for many with %d.
+func counted(n int, texts [2]string) string {
+	if n == 1 {
+		return Said(texts[0])
+	}
+	return Said(texts[1], n)
 }
 
 // Check is a finding in the list of checks, the severity first and the rule's
 // number last.
 func Check(f finding.Finding, l lesson.Lesson) string {
-	text := severityNames[f.Severity] + ": " + Finding(f, l)
+	text := Said(severityNames[f.Severity]) + ": " + Finding(f, l)
 	if rule := f.Rule.In(finding.Current); rule != "" {
 		text += " (" + rule + ")"
 	}
@@ -52,10 +59,10 @@ func Check(f finding.Finding, l lesson.Lesson) string {
 
 // Finding is what was found, as a sentence with the lesson's names.
 func Finding(f finding.Finding, l lesson.Lesson) string {
-	if s, ok := ruleSentence(f, l, English); ok {
+	if s, ok := ruleSentence(f, l); ok {
 		return s
 	}
-	if s, ok := legSentence(f, l, English); ok {
+	if s, ok := legSentence(f, l); ok {
 		return s
 	}
 	return string(f.ID)

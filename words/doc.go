@@ -1,5 +1,5 @@
 // Package words is what Homeside says of a play, for the window, the exports and
-// the command line: findings, measures, sentences about scores, shots and plans.
-// It promises that every kind of finding has its sentence in every language there
-// is (a test walks them all); the rest is English still.
+// the command line, in the language and the measures chosen for the process. It
+// promises that every text it is given by T, Text or Name, and every kind of
+// finding, has its Spanish with the same figures: tests read the sources.
 package words

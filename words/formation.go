@@ -14,10 +14,10 @@ import (
 func FormationNotes(w formation.Written, tell *formation.Tell) string {
 	said := []string{FormationAnswer(w)}
 	if front, ok := w.Order(); ok {
-		said = append(said, Order(w.Situation.Lesson, front)+": say so before the serve.")
+		said = append(said, T("%s: say so before the serve.", Order(w.Situation.Lesson, front)))
 	}
 	if tell != nil {
-		said = append(said, "The formation "+Sign(tell.Place)+".")
+		said = append(said, T("The formation %s.", Sign(tell.Place)))
 	}
 	return strings.Join(said, " ")
 }
@@ -26,25 +26,25 @@ func FormationNotes(w formation.Written, tell *formation.Tell) string {
 func FormationAnswer(w formation.Written) string {
 	switch w.Answer.Verdict {
 	case formation.Raised:
-		return "In time with a " + ownShot(w) + " " + Length(w.Answer.Apex) + " high. " + timeLeft(w)
+		return T("In time with a %s %s high. %s", ownShot(w), Length(w.Answer.Apex), timeLeft(w))
 	case formation.TooLate:
 		return timeLeft(w) + " " + notWithTheseLegs(w)
 	}
-	return "In time. " + timeLeft(w)
+	return T("In time. %s", timeLeft(w))
 }
 
-func ownShot(w formation.Written) string { return lesson.ShotName(w.Answer.Shot) }
+func ownShot(w formation.Written) string { return Shot(w.Answer.Shot) }
 
 // notWithTheseLegs is the honest advice.
 func notWithTheseLegs(w formation.Written) string {
 	switch {
 	case w.Kind == lesson.Poached:
-		return "Do not poach with these legs."
+		return T("Do not poach with these legs.")
 	case w.Answer.Needed == 0:
-		return "No " + ownShot(w) + " buys that time: do not " + w.Kind.String() + " here."
+		return T("No %s buys that time: do not %s here.", ownShot(w), Name(w.Kind))
 	}
-	return "The " + ownShot(w) + " would have to rise to " + Length(w.Answer.Needed) + ", more than " +
-		Length(formation.MostApex) + " is too much to ask: do not " + w.Kind.String() + " here."
+	return T("%s would have to rise to %s, more than %s is too much to ask: do not %s here.",
+		capital(TheShot(w.Answer.Shot)), Length(w.Answer.Needed), Length(formation.MostApex), Name(w.Kind))
 }
 
 // timeLeft is what each of the pair has to spare: "Ivo has 0.25 s to spare, Mara is 0.10 s late."
@@ -58,32 +58,32 @@ func timeLeft(w formation.Written) string {
 		}
 		name := w.Situation.Lesson.NameOf(id)
 		if m < 0 {
-			said = append(said, name+" is "+Seconds(-m)+" late")
+			said = append(said, T("%s is %s late", name, Seconds(-m)))
 		} else {
-			said = append(said, name+" has "+Seconds(m)+" to spare")
+			said = append(said, T("%s has %s to spare", name, Seconds(m)))
 		}
 	}
 	if len(said) == 0 {
-		return "Nobody has to run."
+		return T("Nobody has to run.")
 	}
 	return strings.Join(said, ", ") + "."
 }
 
 // Order is who goes in front: "Mara in front".
-func Order(l lesson.Lesson, front game.Player) string { return l.NameOf(front) + " in front" }
+func Order(l lesson.Lesson, front game.Player) string { return T("%s in front", l.NameOf(front)) }
 
 // Sign says when something shows, for opponents: "shows 0.31 s before they hit:
 // seen, too late to use".
 func Sign(s formation.Sign) string {
 	switch s.Use {
 	case formation.ShowsAtServe:
-		return "shows before the serve"
+		return T("shows before the serve")
 	case formation.InTimeToUse:
-		return "shows " + Seconds(s.Before) + " before they hit: early enough to aim elsewhere"
+		return T("shows %s before they hit: early enough to aim elsewhere", Seconds(s.Before))
 	case formation.TooLateToUse:
-		return "shows " + Seconds(s.Before) + " before they hit: seen, too late to use"
+		return T("shows %s before they hit: seen, too late to use", Seconds(s.Before))
 	case formation.AfterTheyHit:
-		return "shows " + Seconds(max(-s.Before, units.Seconds(0))) + " after they hit: too late to see"
+		return T("shows %s after they hit: too late to see", Seconds(max(-s.Before, units.Seconds(0))))
 	}
-	return "never shows"
+	return T("never shows")
 }

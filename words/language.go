@@ -12,8 +12,6 @@ type Language uint8
 const (
 	English Language = iota
 	Spanish
-
-	languages = 1 // that the tables of type wording have columns for
 )
 
 // spoken is the language of everything that is said. A process speaks one: it

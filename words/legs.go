@@ -2,7 +2,6 @@ package words
 
 import (
 	"fmt"
-	"strings"
 
 	"homeside/model/advice"
 	"homeside/model/finding"
@@ -21,71 +20,67 @@ func Speed(v units.MetresPerSecond) string {
 // legWording is the sentence for what the legs find, and the one for a finding
 // that does not tell all of its figures. {where} is the finding's place.
 type legWording struct {
-	all  wording
-	less wording // where the finding lacks the figure named lacks
+	all  string
+	less string // where the finding lacks the figure named lacks
 	lack string
 }
 
 // legSentences is what the legs find, in words.
 var legSentences = map[finding.ID]legWording{
 	finding.LateArrival: {
-		all:  wording{English: "{player} is {late} late, {where}. The plan needs a top speed of {needs}; here it is {speed}."},
-		less: wording{English: "{player} is {late} late, {where}. No speed is enough."}, lack: "needs",
+		all:  Text("{player} is {late} late, {where}. The plan needs a top speed of {needs}; here it is {speed}."),
+		less: Text("{player} is {late} late, {where}. No speed is enough."), lack: "needs",
 	},
-	finding.NotInPlace: {all: wording{English: "{player} still runs when the return bounces: {short} to go, in place {after} later."}},
-	finding.NotSet:     {all: wording{English: "{player} still runs when the third arrives: {short} to go, set {after} later."}},
-	finding.OutOfReach: {all: wording{English: "{player} cannot reach the {shot}: it is {beyond} beyond arm, paddle and lunge."}},
+	finding.NotInPlace: {all: Text("{player} still runs when the return bounces: {short} to go, in place {after} later.")},
+	finding.NotSet:     {all: Text("{player} still runs when the third arrives: {short} to go, set {after} later.")},
+	finding.OutOfReach: {all: Text("{player} cannot reach the {shot}: it is {beyond} beyond arm, paddle and lunge.")},
 	finding.CloseCrossing: {
-		all:  wording{English: "{one} and {other} come within {distance} of one another, {front} in front: agree who goes in front."},
-		less: wording{English: "{one} and {other} come within {distance} of one another, neither in front: agree who goes in front."}, lack: "front",
+		all:  Text("{one} and {other} come within {distance} of one another, {front} in front: agree who goes in front."),
+		less: Text("{one} and {other} come within {distance} of one another, neither in front: agree who goes in front."), lack: "front",
 	},
-	finding.CrossingOrder: {all: wording{English: "{player} goes in front where the paths cross, the play says {stated}."}},
-	finding.RunsBackward:  {all: wording{English: "{player} goes {distance} backwards: turn and run, never backpedal."}},
-	finding.NearObstacle:  {all: wording{English: "{player} passes {distance} from an obstacle."}},
+	finding.CrossingOrder: {all: Text("{player} goes in front where the paths cross, the play says {stated}.")},
+	finding.RunsBackward:  {all: Text("{player} goes {distance} backwards: turn and run, never backpedal.")},
+	finding.NearObstacle:  {all: Text("{player} passes {distance} from an obstacle.")},
 	finding.ShortOfLine: {
-		all:  wording{English: "At third contact {player} is {short} short of the kitchen line and moves at {speed}: that is normal, be balanced before the ball comes."},
-		less: wording{English: "At third contact {player} is {short} short of the kitchen line, balanced: that is normal."}, lack: "speed",
+		all:  Text("At third contact {player} is {short} short of the kitchen line and moves at {speed}: that is normal, be balanced before the ball comes."),
+		less: Text("At third contact {player} is {short} short of the kitchen line, balanced: that is normal."), lack: "speed",
 	},
-	finding.Lunge:    {all: wording{English: "{player} lunges for the {shot}, {distance} away."}},
-	finding.Backhand: {all: wording{English: "{player} takes the {shot} on the backhand."}},
+	finding.Lunge:    {all: Text("{player} lunges for the {shot}, {distance} away.")},
+	finding.Backhand: {all: Text("{player} takes the {shot} on the backhand.")},
 	finding.NoStack: {
-		all:  wording{English: "Do not stack on {player}'s return: it would have to rise to {needs}, and more than {most} is too much to ask."},
-		less: wording{English: "Do not stack on {player}'s return: no return buys the time for that run."}, lack: "needs",
+		all:  Text("Do not stack on {player}'s return: it would have to rise to {needs}, and more than {most} is too much to ask."),
+		less: Text("Do not stack on {player}'s return: no return buys the time for that run."), lack: "needs",
 	},
 }
 
 // legSentence is the sentence for a finding of the legs; false for any other.
-func legSentence(f finding.Finding, l lesson.Lesson, in Language) (string, bool) {
+func legSentence(f finding.Finding, l lesson.Lesson) (string, bool) {
 	w, ok := legSentences[f.ID]
-	if !ok || in >= languages {
+	if !ok {
 		return "", false
 	}
-	text := w.all[in]
+	text := w.all
 	if _, told := f.Args.Get(w.lack); w.lack != "" && !told {
-		text = w.less[in]
+		text = w.less
 	}
-	pairs := []string{"{player}", l.NameOf(f.Player), "{where}", Place(f.Player.Team(), f.Where)}
-	for _, a := range f.Args {
-		pairs = append(pairs, "{"+a.Name+"}", said(a.Value, l, in))
-	}
-	return capital(strings.NewReplacer(pairs...).Replace(text)), true
+	return filled(text, f, l), true
 }
 
 // Remedy says what a remedy does: "Return 8 ft 6 in high".
 func Remedy(r advice.Remedy) string {
 	switch r.How {
 	case advice.HigherReturn:
-		return "Return " + Length(units.Feet(r.By)) + " high"
+		return T("Return %s high", Length(units.Feet(r.By)))
 	case advice.DeeperReturn:
-		return "Return to " + Length(units.Feet(r.By)) + " inside the baseline"
+		return T("Return to %s inside the baseline", Length(units.Feet(r.By)))
 	case advice.MoveLater:
-		return "Be there " + Seconds(units.Seconds(r.By)) + " later"
+		return T("Be there %s later", Seconds(units.Seconds(r.By)))
 	case advice.MoveEarlier:
-		return "Be there " + Seconds(units.Seconds(r.By)) + " earlier"
+		return T("Be there %s earlier", Seconds(units.Seconds(r.By)))
 	case advice.MoveNearer:
-		return "Run " + Length(units.Feet(r.By)) + " less"
+		return T("Run %s less", Length(units.Feet(r.By)))
 	case advice.StateOrder:
-		return "Take the order as run"
+		return T("Take the order as run")
 	}
 	return ""
 }

@@ -1,7 +1,6 @@
 package words
 
 import (
-	"regexp"
 	"strings"
 	"testing"
 
@@ -48,29 +47,20 @@ func TestLegSentences(t *testing.T) {
 		{finding.NoStack, nil, "Do not stack on Ivo's return: no return buys the time for that run."},
 	} {
 		f := finding.New(c.id, 1, court.Pt(-4, -23), c.args...).About(game.Near1)
-		if got, ok := legSentence(f, legPair(), English); !ok || got != c.want {
+		if got, ok := legSentence(f, legPair()); !ok || got != c.want {
 			t.Errorf("legSentence(%s) = %q, %v, want %q", c.id, got, ok, c.want)
 		}
 	}
-	if got, ok := legSentence(finding.New(finding.WrongServer, 0, court.Point{}), legPair(), English); ok {
+	if got, ok := legSentence(finding.New(finding.WrongServer, 0, court.Point{}), legPair()); ok {
 		t.Errorf("legSentence(wrong server) = %q, want none", got)
 	}
 }
 
-// Every sentence is there in every language and tells the same figures, and no
-// brace is left in what the checks say.
-func TestLegSentencesInEveryLanguage(t *testing.T) {
-	names := regexp.MustCompile(`\{[a-z]+\}`)
+// There is a second sentence just where a figure may lack.
+func TestLegSentencesThatLack(t *testing.T) {
 	for id, w := range legSentences {
-		if finding.KindOf(id).Severity != finding.New(id, 0, court.Point{}).Severity || (w.lack == "") != (w.less[English] == "") {
+		if finding.KindOf(id).Severity != finding.New(id, 0, court.Point{}).Severity || (w.lack == "") != (w.less == "") {
 			t.Errorf("%s: %+v, want a kind, and a second sentence just where a figure may lack", id, w)
-		}
-		for in := range Language(languages) {
-			for _, name := range names.FindAllString(w.all[English], -1) {
-				if !strings.Contains(w.all[in], name) {
-					t.Errorf("%s in language %d does not tell %s", id, in, name)
-				}
-			}
 		}
 	}
 }

@@ -1,7 +1,6 @@
 package words
 
 import (
-	"fmt"
 	"strings"
 	"unicode"
 	"unicode/utf8"
@@ -22,23 +21,23 @@ func Sentence(err error) string {
 func Question(l lesson.Lesson, q game.Question) string {
 	switch q.Kind {
 	case game.AskStarter:
-		return fmt.Sprintf("Who served first for %s in this game?", l.NameOfTeam(q.Team))
+		return T("Who served first for %s in this game?", Team(l, q.Team))
 	case game.AskBegan:
-		return "Which team served first in this game?"
+		return T("Which team served first in this game?")
 	default:
-		return "Who served in this turn's last rally?"
+		return T("Who served in this turn's last rally?")
 	}
 }
 
 // Won is the button of a team that has won the rally.
-func Won(l lesson.Lesson, e court.End) string { return capital(l.NameOfTeam(e)) + " won the rally" }
+func Won(l lesson.Lesson, e court.End) string { return T("%s won the rally", capital(Team(l, e))) }
 
 // MatchState is a state of a match in the walk's list.
 func MatchState(l lesson.Lesson, s game.State) string {
 	if s.Over() {
 		return GameOver(l, s)
 	}
-	return fmt.Sprintf("%v  %s, %v, to %s", s.Call(), l.NameOf(s.Server()), s.From(), l.NameOf(s.Receiver()))
+	return T("%v  %s, %v, to %s", s.Call(), l.NameOf(s.Server()), Name(s.From()), l.NameOf(s.Receiver()))
 }
 
 // GameOver says who has won a game and how; nothing while it goes on.
@@ -48,27 +47,27 @@ func GameOver(l lesson.Lesson, s game.State) string {
 		return ""
 	}
 	score := s.Score()
-	return fmt.Sprintf("%s won %d-%d.", capital(l.NameOfTeam(winner)), score[winner], score[winner.Other()])
+	return T("%s won %d-%d.", capital(Team(l, winner)), score[winner], score[winner.Other()])
 }
 
 // EndsChange says that the teams change ends before the next serve.
-const EndsChange = "The teams change ends now."
+func EndsChange() string { return T("The teams change ends now.") }
 
 var formationWords = map[lesson.Formation]string{
-	lesson.FormationUnsaid: "not noted", lesson.Ordinary: "ordinary places", lesson.Stacked: "stacked",
-	lesson.Switched: "switched", lesson.Stayed: "stayed", lesson.Poached: "poached",
+	lesson.FormationUnsaid: Text("not noted"), lesson.Ordinary: Text("ordinary places"), lesson.Stacked: Text("stacked"),
+	lesson.Switched: Text("switched"), lesson.Stayed: Text("stayed"), lesson.Poached: Text("poached"),
 }
 
 // Formation is what a pair did in a rally.
-func Formation(f lesson.Formation) string { return formationWords[f] }
+func Formation(f lesson.Formation) string { return Said(formationWords[f]) }
 
 var returnWords = map[lesson.ReturnTo]string{
-	lesson.ReturnUnsaid: "not noted", lesson.ToMover: "to the one who moves", lesson.ToMiddle: "to the middle",
-	lesson.DownLine: "down the line", lesson.Short: "short",
+	lesson.ReturnUnsaid: Text("not noted"), lesson.ToMover: Text("to the one who moves"), lesson.ToMiddle: Text("to the middle"),
+	lesson.DownLine: Text("down the line"), lesson.Short: Text("short"),
 }
 
 // ReturnTo is where a return went.
-func ReturnTo(r lesson.ReturnTo) string { return returnWords[r] }
+func ReturnTo(r lesson.ReturnTo) string { return Said(returnWords[r]) }
 
 // Counts says how a team's rallies went by what the pair did; nothing where
 // nothing has been noted.
@@ -76,13 +75,13 @@ func Counts(l lesson.Lesson, e court.End) string {
 	var said []string
 	for i, c := range l.Match.ByFormation(e) {
 		if f := lesson.Formation(i); f != lesson.FormationUnsaid && c.Rallies > 0 {
-			said = append(said, fmt.Sprintf("%s %d, won %d", Formation(f), c.Rallies, c.Won))
+			said = append(said, T("%s %d, won %d", Formation(f), c.Rallies, c.Won))
 		}
 	}
 	if len(said) == 0 {
 		return ""
 	}
-	return capital(l.NameOfTeam(e)) + ": " + strings.Join(said, "; ") + "."
+	return capital(Team(l, e)) + ": " + strings.Join(said, "; ") + "."
 }
 
 func capital(s string) string {

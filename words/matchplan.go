@@ -15,20 +15,20 @@ import (
 func Policy(l lesson.Lesson, team court.End, p plan.Policy) string {
 	switch p {
 	case plan.Full():
-		return "Full: on every serve and return"
+		return T("Full: on every serve and return")
 	case plan.Half():
-		return "Half: on the serve only"
+		return T("Half: on the serve only")
 	case plan.HalfReturn():
-		return "Half: on the return only"
+		return T("Half: on the return only")
 	case plan.None():
-		return "None: play where the score puts you"
+		return T("None: play where the score puts you")
 	}
 	for number := 1; number <= 2; number++ {
 		if who := game.PlayerOf(team, number); p == plan.ThreeQuarter(who) {
-			return fmt.Sprintf("Three-quarter: on every serve, and on the returns of %s", l.NameOf(who))
+			return T("Three-quarter: on every serve, and on the returns of %s", l.NameOf(who))
 		}
 	}
-	return "A policy of your own"
+	return T("A policy of your own")
 }
 
 // Goal is a goal for the sides, with the player it is about if there is one.
@@ -39,34 +39,33 @@ func Goal(l lesson.Lesson, g plan.Goal, x *game.Player) string {
 	}
 	switch {
 	case g == plan.LessRunning:
-		return "Less running: nobody changes sides"
+		return T("Less running: nobody changes sides")
 	case g == plan.OnTheLeft:
-		return name + " on the left"
+		return T("%s on the left", name)
 	case g == plan.Hide:
-		return "Hide " + name + ": the partner takes the middle"
+		return T("Hide %s: the partner takes the middle", name)
 	case x == nil:
-		return "Forehands in the middle"
+		return T("Forehands in the middle")
 	default:
-		return name + "'s forehand in the middle"
+		return T("%s's forehand in the middle", name)
 	}
 }
 
 // PlanWhen is when a row of the plan comes up: serving or receiving, and the
 // parity of the pair's own score.
 func PlanWhen(r plan.Row) string {
-	when := "Receiving, "
 	if r.Serving {
-		when = "Serving, "
+		return T("Serving, %s", Parity(r.Score))
 	}
-	return when + Parity(r.Score)
+	return T("Receiving, %s", Parity(r.Score))
 }
 
 // Parity is the parity of a score by the side on which the starting server then stands.
-func Parity(score court.Side) string { return parityWords[score&1] }
+func Parity(score court.Side) string { return Said(parityWords[score&1]) }
 
 // PlanLead is who of the pair serves or receives, and from which side.
 func PlanLead(l lesson.Lesson, r plan.Row) string {
-	return fmt.Sprintf("%s %s, %v", l.NameOf(r.Lead), serveOrReceive(r.Serving), r.From)
+	return fmt.Sprintf("%s %s, %v", l.NameOf(r.Lead), serveOrReceive(r.Serving), Name(r.From))
 }
 
 // PlanRight is who is left and who right, in the order that the pair sees when it faces the net.
@@ -77,7 +76,7 @@ func PlanRight(l lesson.Lesson, right game.Player) string {
 // PlanWants is where the pair wants to end in a row.
 func PlanWants(l lesson.Lesson, r plan.Row) string {
 	if !r.Minds {
-		return "either"
+		return T("either")
 	}
 	return PlanRight(l, r.WantsRight)
 }
@@ -85,7 +84,7 @@ func PlanWants(l lesson.Lesson, r plan.Row) string {
 // PlanMargin is the time to spare at the worst deadline of a row.
 func PlanMargin(r plan.Row) string {
 	if r.Margin == nil {
-		return "not known"
+		return T("not known")
 	}
 	return marginWords(*r.Margin)
 }
@@ -94,11 +93,11 @@ func PlanMargin(r plan.Row) string {
 func PlanLegal(r plan.Row) string {
 	switch {
 	case r.Legal == nil:
-		return "not known"
+		return T("not known")
 	case *r.Legal:
-		return "yes"
+		return T("yes")
 	default:
-		return "no"
+		return T("no")
 	}
 }
 
@@ -133,16 +132,16 @@ func PlanLate(p plan.Plan) string {
 	case 0:
 		return ""
 	case 1:
-		return "In one situation somebody is late even behind a higher ball: do not change sides there with these legs."
+		return T("In one situation somebody is late even behind a higher ball: do not change sides there with these legs.")
 	default:
-		return fmt.Sprintf("In %d situations somebody is late even behind a higher ball: do not change sides there with these legs.", n)
+		return T("In %d situations somebody is late even behind a higher ball: do not change sides there with these legs.", n)
 	}
 }
 
 // Starter says what a game comes to with a starting server.
 func Starter(p plan.Plan, who game.Player) string {
 	l, one, two := p.Pair.Lesson, p.Pair.Player(1), p.Pair.Player(2)
-	return fmt.Sprintf("%s starts: %.1f %% to win, %.2f stacks a game; %s runs %s, %s %s.",
+	return T("%s starts: %.1f %% to win, %.2f stacks a game; %s runs %s, %s %s.",
 		l.NameOf(who), 100*p.Win, p.Stacks, l.NameOf(one), Distance(p.Feet[0]), l.NameOf(two), Distance(p.Feet[1]))
 }
 
@@ -150,20 +149,23 @@ func Starter(p plan.Plan, who game.Player) string {
 func MatchWritten(n int) string {
 	switch n {
 	case 0:
-		return "Every play of this plan is in the lesson already."
+		return T("Every play of this plan is in the lesson already.")
 	case 1:
-		return "One play added to the lesson."
+		return T("One play added to the lesson.")
 	default:
-		return fmt.Sprintf("%d plays added to the lesson.", n)
+		return T("%d plays added to the lesson.", n)
 	}
 }
 
+// scoreHeads are the headings of the plan score by score.
+var scoreHeads = [...]string{Text("Call"), Text("Who serves, from, to"), Text("Formation"), Text("Ends: left | right"), Text("Rallies a game"), Text("Chance to win"), Text("Play")}
+
 // ScoreHeads are the headings of the plan score by score.
-var ScoreHeads = [...]string{"Call", "Who serves, from, to", "Formation", "Ends: left | right", "Rallies a game", "Chance to win", "Play"}
+func ScoreHeads() []string { return all(scoreHeads[:]...) }
 
 // ServeAt is who serves at a state, from where and to whom.
 func ServeAt(l lesson.Lesson, s game.State) string {
-	return fmt.Sprintf("%s, %v, to %s", l.NameOf(s.Server()), s.From(), l.NameOf(s.Receiver()))
+	return T("%s, %v, to %s", l.NameOf(s.Server()), Name(s.From()), l.NameOf(s.Receiver()))
 }
 
 // ScoresFound says how many of the states of a game are shown.
@@ -172,19 +174,24 @@ func ScoresFound(shown, of int) string {
 	case of == 0:
 		return ""
 	case shown == 0:
-		return "No game comes to this score."
+		return T("No game comes to this score.")
 	case shown == of:
-		return fmt.Sprintf("%d serves that a game can come to; past deuce, one for all that are further on.", of)
+		return T("%d serves that a game can come to; past deuce, one for all that are further on.", of)
 	default:
-		return fmt.Sprintf("%d of %d serves", shown, of)
+		return T("%d of %d serves", shown, of)
 	}
 }
 
 // PlanCaution stands under every plan.
-const PlanCaution = "Feet and times are estimates, not instructions to sprint; each rally is taken as independent of the last."
+func PlanCaution() string {
+	return T("Feet and times are estimates, not instructions to sprint; each rally is taken as independent of the last.")
+}
 
 // PlanHeads are the headings of the table's columns.
 func PlanHeads(l lesson.Lesson, team court.End) []string {
-	run := func(number int) string { return l.NameOf(game.PlayerOf(team, number)) + " runs" }
-	return []string{"Own score", "Who, from", "Score: left | right", "Wanted: left | right", "Formation", run(1), run(2), "Worst margin", "Legal", "Rallies", "Play"}
+	run := func(number int) string { return T("%s runs", l.NameOf(game.PlayerOf(team, number))) }
+	return []string{
+		T("Own score"), T("Who, from"), T("Score: left | right"), T("Wanted: left | right"), T("Formation"), run(1), run(2),
+		T("Worst margin"), T("Legal"), T("Rallies"), T("Play"),
+	}
 }

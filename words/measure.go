@@ -79,27 +79,33 @@ func Across(e court.End, p court.Point) string {
 func Along(e court.End, p court.Point) string { return offset(court.NearestAlong(e, p), true) }
 
 func offset(o court.Offset, ownSide bool) string {
-	return Length(o.Distance) + " " + relation(o, ownSide) + " the " + o.Line
+	return Said(relation(o, ownSide), Length(o.Distance), Said(lineWords[o.Line]))
 }
 
-// relation is the word between a distance and a line.
+// lineWords are the lines by the names that court gives them.
+var lineWords = map[string]string{
+	court.BaselineName: Text("the baseline"), court.KitchenName: Text("the kitchen line"), court.CentrelineName: Text("the centreline"),
+	"right sideline": Text("the right sideline"), "left sideline": Text("the left sideline"),
+}
+
+// relation is how a place is said by its distance from a line.
 func relation(o court.Offset, ownSide bool) string {
 	switch {
 	case o.Line == court.CentrelineName && o.Inside:
-		return "right of"
+		return Text("%s right of %s")
 	case o.Line == court.CentrelineName:
-		return "left of"
+		return Text("%s left of %s")
 	case !ownSide:
-		return "over the net from"
+		return Text("%s over the net from %s")
 	case o.Line == court.KitchenName && !o.Inside:
-		return "behind"
+		return Text("%s behind %s")
 	case o.Line == court.KitchenName:
-		return "in front of"
+		return Text("%s in front of %s")
 	case o.Inside:
-		return "inside"
+		return Text("%s inside %s")
 	case o.Line == court.BaselineName:
-		return "behind"
+		return Text("%s behind %s")
 	default:
-		return "outside"
+		return Text("%s outside %s")
 	}
 }

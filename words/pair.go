@@ -1,8 +1,6 @@
 package words
 
 import (
-	"fmt"
-
 	"homeside/model/court"
 	"homeside/model/lesson"
 	"homeside/model/roster"
@@ -19,7 +17,7 @@ func Pair(p roster.Pair) string {
 }
 
 func pairNames(p roster.Pair) string {
-	return nameOr(p.Players[0], "first") + " and " + nameOr(p.Players[1], "second")
+	return T("%s and %s", nameOr(p.Players[0], T("first")), nameOr(p.Players[1], T("second")))
 }
 
 func nameOr(p lesson.Player, otherwise string) string {
@@ -41,13 +39,13 @@ func clipped(s string, most int) string {
 func PairPlayer(p lesson.Player) string {
 	chair := ""
 	if p.Wheelchair {
-		chair = ", plays in a wheelchair"
+		chair = T(", plays in a wheelchair")
 	}
-	return fmt.Sprintf("%s: %s%s; on the serve %s, on the return %s; 10 ft from standing in about %s.",
-		nameOr(p, "No name"), Hands()[p.Hand&1], chair, Wants()[p.Serving%3], Wants()[p.Receiving%3], Seconds(p.Legs().Through(units.Feet(10).Metres())))
+	return T("%s: %s%s; on the serve %s, on the return %s; %s from standing in about %s.",
+		nameOr(p, T("No name")), Hands()[p.Hand&1], chair, Wants()[p.Serving%3], Wants()[p.Receiving%3], Length(10), Seconds(p.Legs().Through(units.Feet(10).Metres())))
 }
 
 // PairPut says that a pair is a team of the lesson now.
 func PairPut(p roster.Pair, e court.End) string {
-	return fmt.Sprintf("%s is the %v team now.", capital(nameOr(lesson.Player{Name: p.Name}, pairNames(p))), e)
+	return T("%s is %s now.", capital(nameOr(lesson.Player{Name: p.Name}, pairNames(p))), Said(teamWords[e&1]))
 }

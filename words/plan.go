@@ -13,75 +13,77 @@ import (
 )
 
 // ChooseSides is said where nobody swaps sides during a game.
-const ChooseSides = "Nobody swaps sides in this format: choose your sides before 0-0, and there is nothing to stack for."
+func ChooseSides() string {
+	return T("Nobody swaps sides in this format: choose your sides before 0-0, and there is nothing to stack for.")
+}
 
 // PlanTotals says what a plan comes to, in sentences.
 func PlanTotals(p plan.Plan) string {
 	l, one, two := p.Pair.Lesson, p.Pair.Player(1), p.Pair.Player(2)
-	return fmt.Sprintf("%s wins %.1f %% of such games. Expected in a game: %.1f rallies, %.1f of them stacked; %s runs %s, %s %s.",
-		capital(l.NameOfTeam(p.Pair.Team)), 100*p.Win, p.Rallies, p.Stacks, l.NameOf(one), Distance(p.Feet[0]), l.NameOf(two), Distance(p.Feet[1]))
+	return T("%s wins %.1f %% of such games. Expected in a game: %.1f rallies, %.1f of them stacked; %s runs %s, %s %s.",
+		capital(Team(l, p.Pair.Team)), 100*p.Win, p.Rallies, p.Stacks, l.NameOf(one), Distance(p.Feet[0]), l.NameOf(two), Distance(p.Feet[1]))
 }
 
 // PlanRow is a line of the table: the situation, the sides the score gives, what
 // the pair does, and what it costs.
 func PlanRow(p plan.Plan, r plan.Row) string {
 	l, one, two := p.Pair.Lesson, p.Pair.Player(1), p.Pair.Player(2)
-	said := []string{fmt.Sprintf("%s, %s %s from the %v", parityWords[r.Score&1], l.NameOf(r.Lead), serveOrReceive(r.Serving), r.From)}
+	said := []string{T("%s, %s %s from the %s", Parity(r.Score), l.NameOf(r.Lead), serveOrReceive(r.Serving), Name(r.From))}
 	said = append(said, capital(Formation(r.Formation))+": "+bothSides(l, r.EndsRight()))
 	if !r.Wanted() {
-		said[1] += ", not as wanted"
+		said[1] += T(", not as wanted")
 	}
 	said = append(said, fmt.Sprintf("%s %s, %s %s", l.NameOf(one), Distance(r.Feet[0]), l.NameOf(two), Distance(r.Feet[1])))
 	if r.Margin != nil {
 		said = append(said, marginWords(*r.Margin))
 	}
 	if r.Legal != nil && !*r.Legal {
-		said = append(said, "against the rules")
+		said = append(said, T("against the rules"))
 	}
-	said = append(said, fmt.Sprintf("%.1f rallies a game", r.Rallies))
+	said = append(said, T("%.1f rallies a game", r.Rallies))
 	line := strings.Join(said, "; ") + "."
 	if r.Refused != "" {
-		line += " The policy's own formation cannot be played: " + r.Refused + "."
+		line += T(" The policy's own formation cannot be played: %s.", r.Refused)
 	}
 	return line
 }
 
-var parityWords = [2]string{court.Right: "even", court.Left: "odd"}
+var parityWords = [2]string{court.Right: Text("even"), court.Left: Text("odd")}
 
 func serveOrReceive(serves bool) string {
 	if serves {
-		return "serves"
+		return T("serves")
 	}
-	return "receives"
+	return T("receives")
 }
 
 func bothSides(l lesson.Lesson, right game.Player) string {
-	return fmt.Sprintf("%s right, %s left", l.NameOf(right), l.NameOf(right.Partner()))
+	return T("%s right, %s left", l.NameOf(right), l.NameOf(right.Partner()))
 }
 
 // marginWords is the time to spare at the worst deadline.
 func marginWords(t units.Seconds) string {
 	if t < 0 {
-		return fmt.Sprintf("%.2f s late", -float64(t))
+		return T("%.2f s late", -float64(t))
 	}
-	return fmt.Sprintf("%.2f s to spare", float64(t))
+	return T("%.2f s to spare", float64(t))
 }
 
 // BetterStarter compares the two starting servers of a pair.
 func BetterStarter(s plan.Starters) string {
 	who, differs := s.Better()
 	if !differs {
-		return "Who of the pair starts makes no difference to stacks and feet."
+		return T("Who of the pair starts makes no difference to stacks and feet.")
 	}
 	better, other := s[who.Number()-1], s[who.Partner().Number()-1]
-	return fmt.Sprintf("The better starter is %s: the score puts the partners on each other's sides in %.1f rallies a game, not %.1f; %.1f stacks, not %.1f; %s run in all, not %s. The chance to win is the same.",
+	return T("The better starter is %s: the score puts the partners on each other's sides in %.1f rallies a game, not %.1f; %.1f stacks, not %.1f; %s run in all, not %s. The chance to win is the same.",
 		better.Pair.Lesson.NameOf(who), better.Swapped, other.Swapped, better.Stacks, other.Stacks,
 		Distance(better.Feet[0]+better.Feet[1]), Distance(other.Feet[0]+other.Feet[1]))
 }
 
 // Worth says what a plan's formations buy at the kitchen line.
 func Worth(w plan.Worth) string {
-	return fmt.Sprintf("Set at the kitchen line against a usual drive: a forehand for %.0f %% of the middle, from the sides the score gives %.0f %%; %.0f %% of the court in reach, else %.0f %%.",
+	return T("Set at the kitchen line against a usual drive: a forehand for %.0f %% of the middle, from the sides the score gives %.0f %%; %.0f %% of the court in reach, else %.0f %%.",
 		100*w.With.Forehand, 100*w.Without.Forehand, 100*w.With.Court, 100*w.Without.Court)
 }
 
@@ -90,9 +92,9 @@ func Worth(w plan.Worth) string {
 func PolicyWord(l lesson.Lesson, name string, runner game.Player) string {
 	switch name {
 	case "half":
-		return "Half means here: on the serve only. Some mean the return only."
+		return T("Half means here: on the serve only. Some mean the return only.")
 	case "three-quarter":
-		return fmt.Sprintf("Three-quarter means here: on the serve, and on the return when %s, the better runner, receives.", l.NameOf(runner))
+		return T("Three-quarter means here: on the serve, and on the return when %s, the better runner, receives.", l.NameOf(runner))
 	default:
 		return ""
 	}
@@ -102,26 +104,26 @@ func PolicyWord(l lesson.Lesson, name string, runner game.Player) string {
 func SignalMix(g signal.Game) string {
 	m := g.Best()
 	if m.Saddle {
-		return fmt.Sprintf("%s: you win at least %.1f %% of the rallies. Mixing gains nothing.", capital(m.Advice().String()), 100*m.Value)
+		return T("%s: you win at least %.1f %% of the rallies. Mixing gains nothing.", capital(Name(m.Advice())), 100*m.Value)
 	}
-	return fmt.Sprintf("Switch %.1f %% of the time, in no order: you win %.1f %% of the rallies wherever they aim. Always switching makes sure of %.1f %%, always staying of %.1f %%.",
+	return T("Switch %.1f %% of the time, in no order: you win %.1f %% of the rallies wherever they aim. Always switching makes sure of %.1f %%, always staying of %.1f %%.",
 		100*m.Switch, 100*m.Value, 100*g.Sure(1), 100*g.Sure(0))
 }
 
 // SignalFlip says when the advice would change. The count is that of its chance.
 func SignalFlip(f signal.Flip, c lesson.Count) string {
-	way := "falls below"
+	way := T("falls below")
 	if f.Up {
-		way = "rises above"
+		way = T("rises above")
 	}
-	text := fmt.Sprintf("%s if the chance when you %v and they aim %v %s %.1f %%", capital(f.Advice.String()), f.Do, f.Aim, way, 100*f.At)
+	text := T("%s if the chance when you %s and they aim %s %s %.1f %%", capital(Name(f.Advice)), Name(f.Do), Name(f.Aim), way, 100*f.At)
 	if c.Rallies == 0 {
 		return text + "."
 	}
 	i := signal.IntervalOf(c)
-	text += fmt.Sprintf(" (%d won of %d, so somewhere from %.0f to %.0f %%)", c.Won, c.Rallies, 100*i.Low, 100*i.High)
+	text += T(" (%d won of %d, so somewhere from %.0f to %.0f %%)", c.Won, c.Rallies, 100*i.Low, 100*i.High)
 	if i.Contains(f.At) {
-		text += ": too few rallies to rule that out"
+		text += T(": too few rallies to rule that out")
 	}
 	return text + "."
 }

@@ -1,34 +1,32 @@
 package words
 
 import (
-	"fmt"
-
 	"homeside/model/movement"
 	"homeside/model/units"
 )
 
 // Hands are the words for the paddle hands, by lesson.Hand.
-func Hands() []string { return []string{"right-handed", "left-handed"} }
+func Hands() []string { return []string{T("right-handed"), T("left-handed")} }
 
 // Wants are the words for the side a player wants, by lesson.Want.
-func Wants() []string { return []string{"either side", "wants the right", "wants the left"} }
+func Wants() []string { return []string{T("either side"), T("wants the right"), T("wants the left")} }
 
 // Balls are the words for the balls: outdoor, then indoor.
-func Balls() []string { return []string{"outdoor, 40 holes", "indoor, 26 holes"} }
+func Balls() []string { return []string{T("outdoor, 40 holes"), T("indoor, 26 holes")} }
 
 // PaceMeans says what a pace means on court: the times for 10 and 15 ft, run
 // through and stopped. Times are estimates.
 func PaceMeans(p movement.Pace) string {
-	text := "Estimates, from standing:"
+	text := T("Estimates, from standing:")
 	for _, d := range []units.Feet{10, 15} {
 		stopped, err := p.Fastest(movement.Run{Distance: d.Metres()})
 		if err != nil {
 			return Refused(err)
 		}
-		text += fmt.Sprintf(" %s in %s, stopped in %s.", Length(d), Seconds(p.Through(d.Metres())), Seconds(stopped.Duration()))
+		text += T(" %s in %s, stopped in %s.", Length(d), Seconds(p.Through(d.Metres())), Seconds(stopped.Duration()))
 	}
-	return text + " Not instructions to sprint."
+	return text + T(" Not instructions to sprint.")
 }
 
 // Refused is an error as one plain sentence.
-func Refused(err error) string { return "Not taken: " + err.Error() + "." }
+func Refused(err error) string { return T("Not taken: %s.", err) }

@@ -13,7 +13,19 @@ type catalogue map[string]string
 // T is an English text in the language spoken, its verbs filled in as by
 // fmt.Sprintf if there are arguments. Give the text as a constant: a test reads
 // the sources and looks for the translation of every one.
-func T(english string, args ...any) string {
+func T(english string, args ...any) string { return Said(english, args...) }
+
+// Text marks an English text that is said later, by Said: for tables. The test
+// looks for its translation as for one given to T.
+func Text(english string) string { return english }
+
+// Name is a member of a closed set, such as a side or a reason, in the language
+// spoken; its String is the English. A test walks all members of the sets.
+func Name(v fmt.Stringer) string { return Said(v.String()) }
+
+// Said is T for a text that stands in a variable: one marked by Text, or a name.
+// A text that has no translation is said in English.
+func Said(english string, args ...any) string {
 	text := english
 	if Spoken() == Spanish {
 		if t, ok := spanish()[english]; ok {
@@ -24,6 +36,15 @@ func T(english string, args ...any) string {
 		return text
 	}
 	return fmt.Sprintf(text, args...)
+}
+
+// all are texts of a table in the language spoken.
+func all(texts ...string) []string {
+	out := make([]string, len(texts))
+	for i, t := range texts {
+		out[i] = Said(t)
+	}
+	return out
 }
 
 // spanish is everything that there is in Spanish.
@@ -45,6 +66,10 @@ var spanishCatalogues = []catalogue{
 	spanishCourt,
 	spanishLessons,
 	spanishSettings,
+	spanishFindings,
+	spanishNames,
+	spanishSaid,
+	spanishPlans,
 	spanishPage,
 	spanishHandout,
 }

@@ -1,6 +1,7 @@
 package words
 
 import (
+	"fmt"
 	"go/ast"
 	"go/parser"
 	"go/token"
@@ -11,9 +12,17 @@ import (
 	"strconv"
 	"strings"
 	"testing"
+
+	"homeside/model/court"
+	"homeside/model/cover"
+	"homeside/model/flight"
+	"homeside/model/formation"
+	"homeside/model/lesson"
+	"homeside/model/rally"
+	"homeside/model/signal"
 )
 
-// Every text given to T anywhere in the program has a Spanish one with the same
+// Every text given to T or Text anywhere in the program has a Spanish one with the same
 // verbs.
 func TestEveryTextIsTranslated(t *testing.T) {
 	said := textsGivenToT(t, "..")
@@ -28,6 +37,35 @@ func TestEveryTextIsTranslated(t *testing.T) {
 		}
 		if got, want := verbs(es), verbs(text); !slices.Equal(got, want) {
 			t.Errorf("%s: %q has the verbs %v, in Spanish %v", where, text, want, got)
+		}
+	}
+}
+
+// Every member of the closed sets that Name says is translated.
+func TestEveryNameIsTranslated(t *testing.T) {
+	var names []fmt.Stringer
+	add := func(n int, of func(i int) fmt.Stringer) {
+		for i := range n {
+			names = append(names, of(i))
+		}
+	}
+	add(2, func(i int) fmt.Stringer { return court.Side(i) })
+	add(len(flight.Reasons), func(i int) fmt.Stringer { return flight.Reasons[i] })
+	add(len(formation.Changes), func(i int) fmt.Stringer { return formation.Changes[i] })
+	add(len(formation.Mistakes), func(i int) fmt.Stringer { return formation.Mistakes[i] })
+	add(4, func(i int) fmt.Stringer { return signal.Advice(i) })
+	add(len(signal.Actions), func(i int) fmt.Stringer { return signal.Actions[i] })
+	add(len(signal.Aims), func(i int) fmt.Stringer { return signal.Aims[i] })
+	add(3, func(i int) fmt.Stringer { return rally.Gait(i) })
+	add(3, func(i int) fmt.Stringer { return lesson.Want(i) })
+	add(3, func(i int) fmt.Stringer { return lesson.Meaning(i) })
+	add(4, func(i int) fmt.Stringer { return cover.Change(i) })
+	for _, k := range lesson.Formations {
+		names = append(names, k)
+	}
+	for _, n := range names {
+		if spanish()[n.String()] == "" {
+			t.Errorf("%T %q has no Spanish", n, n)
 		}
 	}
 }
@@ -105,7 +143,7 @@ func textsGivenToT(t *testing.T, root string) map[string]string {
 		}
 		ast.Inspect(f, func(n ast.Node) bool {
 			call, ok := n.(*ast.CallExpr)
-			if !ok || !isT(call.Fun, f.Name.Name) || len(call.Args) == 0 {
+			if !ok || !isT(call.Fun, f.Name.Name) || len(call.Args) == 0 || path == "../words/say.go" {
 				return true
 			}
 			text, ok := constant(call.Args[0])
@@ -124,14 +162,15 @@ func textsGivenToT(t *testing.T, root string) map[string]string {
 	return said
 }
 
-// isT tells whether a call is of this package's T.
+// isT tells whether a call is of this package's T or Text, or of what refuses a
+// formation, whose texts are said by Said.
 func isT(fun ast.Expr, pkg string) bool {
 	switch f := fun.(type) {
 	case *ast.Ident:
-		return pkg == "words" && f.Name == "T"
+		return pkg == "words" && (f.Name == "T" || f.Name == "Text") || pkg == "formation" && f.Name == "refuse"
 	case *ast.SelectorExpr:
 		x, ok := f.X.(*ast.Ident)
-		return ok && x.Name == "words" && f.Sel.Name == "T"
+		return ok && x.Name == "words" && (f.Sel.Name == "T" || f.Sel.Name == "Text")
 	}
 	return false
 }

@@ -1,45 +1,40 @@
 package words
 
 import (
-	"fmt"
-	"strings"
-
 	"homeside/model/flight"
-	"homeside/model/lesson"
 	"homeside/model/rally"
 	"homeside/model/units"
 )
 
 // shotKinds are the kinds of shot in the order of lesson.ShotKind.
-var shotKinds = []string{"own figures", "serve", "wide serve", "flat return", "deep floating return", "drive", "drop", "dink", "lob"}
+var shotKinds = []string{Text("own figures"), Text("serve"), Text("wide serve"), Text("flat return"), Text("deep floating return"), Text("drive"), Text("drop"), Text("dink"), Text("lob")}
 
 // ShotKinds are the words for all kinds of shot, by lesson.ShotKind.
-func ShotKinds() []string { return shotKinds }
+func ShotKinds() []string { return all(shotKinds...) }
 
 // meets are the ways to meet a ball in the order of lesson.MeetHow.
-var meets = []string{"at the top of the bounce", "while rising", "while falling", "as a volley", "at the top of the second bounce"}
+var meets = []string{Text("at the top of the bounce"), Text("while rising"), Text("while falling"), Text("as a volley"), Text("at the top of the second bounce")}
 
 // Meets are the words for all ways to meet a ball, by lesson.MeetHow.
-func Meets() []string { return meets }
+func Meets() []string { return all(meets...) }
 
 // ShotTitle names a shot and who hits it: "Return by Marlo".
 func ShotTitle(r *rally.Rally, i int) string {
-	name := lesson.ShotName(i)
-	return strings.ToUpper(name[:1]) + name[1:] + " by " + r.NameOf(r.Strokes[i].By)
+	return T("%s by %s", capital(Shot(i)), r.NameOf(r.Strokes[i].By))
 }
 
 // ShotFacts says what follows from a shot's figures, or why it cannot be hit so.
 func ShotFacts(r *rally.Rally, i int) string {
 	s := &r.Strokes[i]
-	facts := fmt.Sprintf("%s in the air.", Seconds(s.Planned.Duration))
+	facts := T("%s in the air.", Seconds(s.Planned.Duration))
 	if net := s.Planned.Net; net.Reached {
-		facts += fmt.Sprintf(" Passes the net %s.", OverNet(net.State.Height().Feet(), r.NetTop(i)))
+		facts += T(" Passes the net %s.", OverNet(net.State.Height().Feet(), r.NetTop(i)))
 	}
 	if s.Stopped() {
-		facts += " Into the net: the rally stops there."
+		facts += T(" Into the net: the rally stops there.")
 	}
 	if s.Trouble != flight.Possible {
-		facts = fmt.Sprintf("Cannot be hit as asked: %s. ", s.Trouble) + facts
+		facts = T("Cannot be hit as asked: %s. ", Name(s.Trouble)) + facts
 	}
 	return facts
 }
@@ -48,10 +43,10 @@ func ShotFacts(r *rally.Rally, i int) string {
 func Spin(w units.RPM) string {
 	switch {
 	case w > 0:
-		return fmt.Sprintf("Topspin %.0f rpm", float64(w))
+		return T("Topspin %.0f rpm", float64(w))
 	case w < 0:
-		return fmt.Sprintf("Backspin %.0f rpm", -float64(w))
+		return T("Backspin %.0f rpm", -float64(w))
 	default:
-		return "No spin"
+		return T("No spin")
 	}
 }

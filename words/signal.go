@@ -9,25 +9,27 @@ import (
 )
 
 // SignalExample says that nobody has given the chances yet.
-const SignalExample = "These four chances are invented. Type your own, or take them from the tally of your match."
+func SignalExample() string {
+	return T("These four chances are invented. Type your own, or take them from the tally of your match.")
+}
 
 // Action is what a pair does, by signal.Action.
 func Action(a signal.Action) string {
-	return [...]string{"We switch (open hand)", "We stay (closed fist)"}[a&1]
+	return [...]string{T("We switch (open hand)"), T("We stay (closed fist)")}[a&1]
 }
 
 // Aim is where the opponents hit, by signal.Aim.
 func Aim(a signal.Aim) string {
-	return [...]string{"they aim left", "they aim right"}[a&1]
+	return [...]string{T("they aim left"), T("they aim right")}[a&1]
 }
 
 // ChanceCounted is a chance as counted, with what it could be as well.
 func ChanceCounted(c lesson.Count) string {
 	if c.Rallies == 0 {
-		return "none counted"
+		return T("none counted")
 	}
 	i := signal.IntervalOf(c)
-	return fmt.Sprintf("%d of %d: %.0f to %.0f %%", c.Won, c.Rallies, 100*i.Low, 100*i.High)
+	return T("%d of %d: %.0f to %.0f %%", c.Won, c.Rallies, 100*i.Low, 100*i.High)
 }
 
 // signalsPerLine is how many signals stand on a line of the printed list.
@@ -36,7 +38,7 @@ const signalsPerLine = 10
 // SignalSheet is a sequence of signals to print: ten on a line, in two groups.
 func SignalSheet(g signal.Game, sequence string, seed uint64) string {
 	var b strings.Builder
-	fmt.Fprintf(&b, "Signals, one for each rally. o: open hand, switch. c: closed fist, stay.\n%s\nSeed %d: the same seed gives the same list.\n\n", folded(SignalMix(g)), seed)
+	fmt.Fprintf(&b, "%s\n%s\n%s\n\n", T("Signals, one for each rally. o: open hand, switch. c: closed fist, stay."), folded(SignalMix(g)), T("Seed %d: the same seed gives the same list.", seed))
 	for from := 0; from < len(sequence); from += signalsPerLine {
 		line := sequence[from:min(from+signalsPerLine, len(sequence))]
 		half := min(signalsPerLine/2, len(line))

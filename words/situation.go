@@ -16,7 +16,7 @@ import (
 func Situation(l lesson.Lesson, p lesson.Play) string {
 	server, ok := p.Server()
 	if !ok {
-		return "Nobody serves yet."
+		return T("Nobody serves yet.")
 	}
 	said := []string{serves(l, p, server), receives(l, p), started(l, p.Situation.Serving), wants(l, server.Team()), NoSwaps(l.Scoring.Format)}
 	return strings.Join(slices.DeleteFunc(said, func(s string) bool { return s == "" }), " ")
@@ -29,7 +29,7 @@ func serves(l lesson.Lesson, p lesson.Play, server game.Player) string {
 	if states, err := l.QueryOf(p).Who(); err == nil && len(states) == 1 && states[0].Server() == server {
 		from = states[0].From()
 	}
-	s := fmt.Sprintf("%s serves from the %v.", l.NameOf(server), from)
+	s := T("%s serves from the %v.", l.NameOf(server), Name(from))
 	if CallSaid(l, p) {
 		return p.Situation.Call.String() + ": " + s
 	}
@@ -57,7 +57,7 @@ func receives(l lesson.Lesson, p lesson.Play) string {
 	if len(names) == 0 {
 		return ""
 	}
-	return strings.Join(names, " or ") + " must receive."
+	return T("%s must receive.", strings.Join(names, T(" or ")))
 }
 
 // started names the starting servers that have been said, the serving team's first.
@@ -65,13 +65,13 @@ func started(l lesson.Lesson, serving court.End) string {
 	var said []string
 	for _, e := range []court.End{serving, serving.Other()} {
 		if l.Team(e).Starter != 0 {
-			said = append(said, fmt.Sprintf("%s for %s", l.NameOf(l.Team(e).StarterOf(e)), l.NameOfTeam(e)))
+			said = append(said, T("%s for %s", l.NameOf(l.Team(e).StarterOf(e)), Team(l, e)))
 		}
 	}
 	if len(said) == 0 {
 		return ""
 	}
-	return "Started: " + strings.Join(said, ", ") + "."
+	return T("Started: %s.", strings.Join(said, ", "))
 }
 
 // wants says which sides are wanted after this serve.
@@ -83,13 +83,13 @@ func wants(l lesson.Lesson, serving court.End) string {
 			want = l.Player(id).Serving
 		}
 		if want != lesson.Either {
-			said = append(said, fmt.Sprintf("%s %v", l.NameOf(id), want))
+			said = append(said, fmt.Sprintf("%s %s", l.NameOf(id), Name(want)))
 		}
 	}
 	if len(said) == 0 {
 		return ""
 	}
-	return "Wanted sides: " + strings.Join(said, ", ") + "."
+	return T("Wanted sides: %s.", strings.Join(said, ", "))
 }
 
 // NoSwaps says of a format in which nobody swaps that stacking has no purpose in it.
@@ -97,5 +97,5 @@ func NoSwaps(f game.Format) string {
 	if f.SwapsSides() {
 		return ""
 	}
-	return "Nobody swaps sides in this format, so stacking has no purpose."
+	return T("Nobody swaps sides in this format, so stacking has no purpose.")
 }

@@ -4,7 +4,7 @@ package words
 var spanishPage = catalogue{
 	"Before the serve":          "Antes del saque",
 	"The end":                   "Fin",
-	"The ball passes the net.":  "La bola pasa la red.",
+	"The ball passes the net.":  "La pelota pasa la red.",
 	"Play":                      "Reproducir",
 	"Pause":                     "Pausa",
 	"Event before":              "Momento anterior",

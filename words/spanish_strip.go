@@ -10,13 +10,8 @@ var spanishStrip = catalogue{
 	"fake":             "engaño",
 	"stay":             "quedarse",
 
-	"the serve":  "el saque",
-	"the return": "la devolución",
-	"the third":  "el tercer golpe",
-	"the fourth": "el cuarto golpe",
-	"the fifth":  "el quinto golpe",
-	"shot %d":    "el golpe %d",
-	"the end":    "el final",
+	"shot %d": "el golpe %d",
+	"the end": "el final",
 
 	"the net crossing of %s": "el paso por la red de %s",
 	"the bounce of %s":       "el bote de %s",

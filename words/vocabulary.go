@@ -12,56 +12,78 @@ import (
 	"homeside/model/units"
 )
 
-// The words for the members of closed sets, by language.
+// The words for the members of closed sets whose String is not for people.
 var (
-	sideWords    = [languages][2]string{English: {court.Right: "right", court.Left: "left"}}
-	teamWords    = [languages][2]string{English: {court.Near: "the near team", court.Far: "the far team"}}
-	supportWords = [languages][2]string{English: {finding.Foot: "foot", finding.RearWheel: "rear wheel"}}
-	formatWords  = [languages][len(game.Formats)]string{English: {
-		game.SideOut:       "side-out scoring",
-		game.RallyParity:   "rally scoring by parity",
-		game.RallyOwnServe: "rally scoring with a swap on the own serve",
-		game.RallyFixed:    "rally scoring with fixed sides",
-	}}
-	shotWords = [languages]func(i int) string{English: lesson.ShotName}
+	teamWords    = [2]string{court.Near: Text("the near team"), court.Far: Text("the far team")}
+	supportWords = [2]string{finding.Foot: Text("foot"), finding.RearWheel: Text("rear wheel")}
+	formatWords  = [len(game.Formats)]string{
+		game.SideOut:       Text("side-out scoring"),
+		game.RallyParity:   Text("rally scoring by parity"),
+		game.RallyOwnServe: Text("rally scoring with a swap on the own serve"),
+		game.RallyFixed:    Text("rally scoring with fixed sides"),
+	}
 )
 
-// reasonWords is why a shot cannot be hit.
-var reasonWords = [languages]func(flight.Reason) string{English: flight.Reason.String}
+// shotWords are the shots that have a name.
+var shotWords = [...]string{Text("serve"), Text("return"), Text("third"), Text("fourth"), Text("fifth")}
 
-// ruleSentence is the sentence for a finding of the rules; false for any other.
-func ruleSentence(f finding.Finding, l lesson.Lesson, in Language) (string, bool) {
-	w, ok := ruleSentences[f.ID]
-	if !ok || in >= languages {
-		return "", false
+// Shot is the name of shot i, counted from 0: "serve", "shot6".
+func Shot(i int) string {
+	if i >= 0 && i < len(shotWords) {
+		return Said(shotWords[i])
 	}
-	pairs := []string{"{player}", l.NameOf(f.Player)}
-	for _, a := range f.Args {
-		pairs = append(pairs, "{"+a.Name+"}", said(a.Value, l, in))
-	}
-	return capital(strings.NewReplacer(pairs...).Replace(w[in])), true
+	return T("shot%d", i+1)
 }
 
-// said is a finding's argument in words; empty for a type that finding.Arg does not name.
-func said(v any, l lesson.Lesson, in Language) string {
+// Format is a way of scoring: "side-out scoring".
+func Format(f game.Format) string { return Said(formatWords[int(f)%len(game.Formats)]) }
+
+// Team is a team by its name or its end: "the near team".
+func Team(l lesson.Lesson, e court.End) string {
+	if n := l.Team(e).Name; n != "" {
+		return n
+	}
+	return Said(teamWords[e&1])
+}
+
+// ruleSentence is the sentence for a finding of the rules; false for any other.
+func ruleSentence(f finding.Finding, l lesson.Lesson) (string, bool) {
+	w, ok := ruleSentences[f.ID]
+	if !ok {
+		return "", false
+	}
+	return filled(w, f, l), true
+}
+
+// filled is a sentence with what a finding tells, and its place as {where}.
+func filled(sentence string, f finding.Finding, l lesson.Lesson) string {
+	pairs := []string{"{player}", l.NameOf(f.Player), "{where}", Place(f.Player.Team(), f.Where)}
+	for _, a := range f.Args {
+		pairs = append(pairs, "{"+a.Name+"}", told(a.Value, l))
+		if s, ok := a.Value.(finding.Shot); ok {
+			pairs = append(pairs, "{the"+a.Name+"}", TheShot(int(s)))
+		}
+	}
+	return capital(contracted(strings.NewReplacer(pairs...).Replace(Said(sentence))))
+}
+
+// told is a finding's argument in words; empty for a type that finding.Arg does not name.
+func told(v any, l lesson.Lesson) string {
 	switch v := v.(type) {
 	case game.Player:
 		return l.NameOf(v)
 	case court.End:
-		if n := l.Team(v).Name; n != "" {
-			return n
-		}
-		return teamWords[in][v&1]
+		return Team(l, v)
 	case court.Side:
-		return sideWords[in][v&1]
+		return Name(v)
 	case finding.Support:
-		return supportWords[in][v&1]
+		return Said(supportWords[v&1])
 	case game.Format:
-		return formatWords[in][int(v)%len(game.Formats)]
+		return Format(v)
 	case finding.Shot:
-		return shotWords[in](int(v))
+		return Shot(int(v))
 	case flight.Reason:
-		return reasonWords[in](v)
+		return Name(v)
 	default:
 		return figure(v)
 	}

@@ -120,7 +120,7 @@ func (p *Match) sayWhere(begun bool) {
 	case !p.session.InMatch():
 		text = "The play shown is at another score."
 	case p.session.Match().Rallies() > 0 && p.changesEnds():
-		text = words.EndsChange
+		text = words.EndsChange()
 	}
 	p.say.SetText(text)
 	show(p.say, text != "")

@@ -14,7 +14,7 @@ import (
 	"homeside/words"
 )
 
-// Widths of the columns, by words.ScoreHeads.
+// Widths of the columns, by words.ScoreHeads().
 var scoreWidths = []float32{90, 330, 150, 190, 130, 130, 70}
 
 // planScores is the plan score by score: who serves to whom, what the pair does,
@@ -69,7 +69,7 @@ func (p *planScores) refresh() {
 func (p *planScores) head(id widget.TableCellID, o fyne.CanvasObject) {
 	l := o.(*widget.Label)
 	l.TextStyle.Bold = true
-	l.SetText(words.ScoreHeads[id.Col])
+	l.SetText(words.ScoreHeads()[id.Col])
 }
 
 func (p *planScores) fill(id widget.TableCellID, o fyne.CanvasObject) {
@@ -78,7 +78,7 @@ func (p *planScores) fill(id widget.TableCellID, o fyne.CanvasObject) {
 	}
 }
 
-// text is a cell, by words.ScoreHeads.
+// text is a cell, by words.ScoreHeads().
 func (p *planScores) text(id widget.TableCellID) string {
 	st := p.states[id.Row]
 	r := p.plan.Rows[st.Row]

@@ -59,7 +59,7 @@ func saidOf(m session.MatchPlan) string {
 	}
 	said := []string{words.PlanTotals(m.Plan), words.Worth(m.Worth)}
 	if !m.Pair.Lesson.Scoring.Format.SwapsSides() {
-		said = append(said, words.ChooseSides)
+		said = append(said, words.ChooseSides())
 	}
 	if late := words.PlanLate(m.Plan); late != "" {
 		said = append(said, late)
@@ -69,7 +69,7 @@ func saidOf(m session.MatchPlan) string {
 			said = append(said, refused)
 		}
 	}
-	return strings.Join(append(said, words.PlanCaution), "\n")
+	return strings.Join(append(said, words.PlanCaution()), "\n")
 }
 
 func (t *planTable) head(id widget.TableCellID, o fyne.CanvasObject) {

@@ -151,7 +151,7 @@ func (p *signals) game() (g signal.Game, err error) {
 func (p *signals) advice(g signal.Game) string {
 	said := []string{words.SignalMix(g)}
 	if !p.typed {
-		said = []string{words.SignalExample, words.SignalMix(g)}
+		said = []string{words.SignalExample(), words.SignalMix(g)}
 	}
 	for _, f := range g.Flips() {
 		said = append(said, words.SignalFlip(f, p.taken[f.Do][f.Aim]))

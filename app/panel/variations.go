@@ -64,7 +64,7 @@ func NewMistakes(w formation.Written, surface court.Rect) (*Variations, error) {
 	for _, m := range pairs {
 		p.all = append(p.all, variation{
 			choice: Choice{Title: words.MistakeTitle(m.Mistake), Picture: smallCourt(m.WasRally, surface, variationSize.Picture, variationPoint, 0)},
-			notes:  words.AsItWas, plays: []lesson.Play{m.Was, m.Should},
+			notes:  words.AsItWas(), plays: []lesson.Play{m.Was, m.Should},
 		})
 	}
 	return p.shown(), nil

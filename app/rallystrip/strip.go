@@ -96,7 +96,7 @@ func (v *Strip) signs() []compose.StripSign {
 	for _, s := range []struct {
 		formation.Sign
 		text string
-	}{{t.Place, words.PlaceShows}, {t.Facing, words.FacingShows}} {
+	}{{t.Place, words.PlaceShows()}, {t.Facing, words.FacingShows()}} {
 		if s.Shows {
 			all = append(all, compose.StripSign{At: s.At, Who: s.Who, Text: s.text})
 		}

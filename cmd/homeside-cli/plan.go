@@ -234,7 +234,7 @@ func planOf(p plan.Plan) planAnswer {
 // planNote is what has to be said of the format; empty if nothing has.
 func planNote(p plan.Plan) string {
 	if len(p.States) > 0 && !p.States[0].State.Format().SwapsSides() {
-		return words.ChooseSides
+		return words.ChooseSides()
 	}
 	return ""
 }

@@ -69,7 +69,7 @@ func cueLine(l lesson.Lesson, r *rally.Rally, c lesson.Cue) Line {
 
 // chapters are the stretches of a play that a viewer jumps to.
 func chapters(l lesson.Lesson, r *rally.Rally) []Line {
-	all := []Line{{From: r.From, Text: words.BeforeServe}}
+	all := []Line{{From: r.From, Text: words.BeforeServe()}}
 	for i, s := range r.Strokes {
 		if r.Reached(s.At) {
 			all[len(all)-1].To = s.At
@@ -96,7 +96,7 @@ func ballLines(l lesson.Lesson, r *rally.Rally) []Line {
 		all = appendLine(all, line)
 	}
 	if slices.ContainsFunc(r.Strokes, rally.Stroke.Stopped) {
-		all = append(all, Line{From: r.Stopped(), To: r.Stopped(), Text: words.IntoNet})
+		all = append(all, Line{From: r.Stopped(), To: r.Stopped(), Text: words.IntoNet()})
 	}
 	return all
 }

@@ -96,7 +96,7 @@ func TestScriptIntoNet(t *testing.T) {
 	l := drill()
 	intoNet(&l)
 	got := written(t, WriteScript, playOf(t, l), nil)
-	if !strings.Contains(got, words.IntoNet) || strings.Contains(got, "Return by") || strings.Contains(got, "bounces") {
+	if !strings.Contains(got, words.IntoNet()) || strings.Contains(got, "Return by") || strings.Contains(got, "bounces") {
 		t.Errorf("a serve into the net is told as\n%s", got)
 	}
 }

@@ -102,7 +102,7 @@ func eventTitle(l lesson.Lesson, r *rally.Rally, e rally.Event) string {
 		return strings.TrimRight(words.Bounces(e.Name.Shot), ".")
 	}
 	if r.Stopped() < r.To {
-		return words.IntoNet
+		return words.IntoNet()
 	}
 	return words.T("The end")
 }

@@ -12,13 +12,17 @@ import (
 // ErrRefused is what every refusal wraps: the formation makes no sense as asked.
 var ErrRefused = errors.New("formation refused")
 
-// refusal is a refusal in plain words.
-type refusal struct{ text string }
+// Refusal is a refusal in plain words: a text and what its verbs (see fmt) stand
+// for, so that it can be said with names and in another language.
+type Refusal struct {
+	Text string
+	Args []any
+}
 
-func (r refusal) Error() string { return r.text }
-func (r refusal) Unwrap() error { return ErrRefused }
+func (r Refusal) Error() string { return fmt.Sprintf(r.Text, r.Args...) }
+func (r Refusal) Unwrap() error { return ErrRefused }
 
-func refuse(format string, args ...any) error { return refusal{fmt.Sprintf(format, args...)} }
+func refuse(format string, args ...any) error { return Refusal{format, args} }
 
 // Moves says whether the partners end on the sides that the score does not give.
 func Moves(k Kind) bool { return k == lesson.Stacked || k == lesson.Switched }
