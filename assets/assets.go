@@ -12,6 +12,22 @@ var Regular []byte
 //go:embed fonts/NotoSans-Bold.ttf
 var Bold []byte
 
+// Letters that Noto Sans lacks, of Noto Sans Hebrew and Noto Sans Arabic as Debian
+// has them (fonts-noto-core 20201225), cut down to Hebrew, Arabic, Persian and
+// Urdu with fontTools.subset; fonts/README.txt says how.
+//
+//go:embed fonts/NotoSansHebrew-Regular.ttf
+var HebrewRegular []byte
+
+//go:embed fonts/NotoSansHebrew-Bold.ttf
+var HebrewBold []byte
+
+//go:embed fonts/NotoSansArabic-Regular.ttf
+var ArabicRegular []byte
+
+//go:embed fonts/NotoSansArabic-Bold.ttf
+var ArabicBold []byte
+
 // Lessons are the built-in lessons, named *.json.
 //
 //go:embed lessons

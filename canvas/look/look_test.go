@@ -145,22 +145,11 @@ func TestPalette(t *testing.T) {
 	}
 }
 
+// Widths are those of HarfBuzz in shaped, in thousandths of the em.
 func TestWidth(t *testing.T) {
-	var f Faces
-	for _, text := range []string{"", "A", "serve", "Señal: cambio", "4-7-2"} {
-		for _, bold := range []bool{false, true} {
-			face := f.Face(100, bold)
-			got, want := 0.0, Width(text, bold)
-			for _, r := range text {
-				a, ok := face.GlyphAdvance(r)
-				if !ok {
-					t.Fatalf("no glyph for %q", r)
-				}
-				got += float64(a) / 64 / 100
-			}
-			if math.Abs(got-want) > 0.002*float64(len(text)+1) {
-				t.Errorf("Width(%q, %v) = %v em, drawn %v", text, bold, want, got)
-			}
+	for text, want := range map[string]float64{"": 0, "AVATAR To": 4.826, "office fi": 3.457, "لا": 0.632} {
+		if got := Width(text, text == "لا"); math.Abs(got-want) > 1e-9 {
+			t.Errorf("Width(%q) = %v em, want %v", text, got, want)
 		}
 	}
 	if Width("serve", true) <= Width("serve", false) {
@@ -170,22 +159,12 @@ func TestWidth(t *testing.T) {
 
 // Both languages' letters, and the signs that pictures use, are in the fonts.
 func TestFontsHaveTheLetters(t *testing.T) {
-	for i, f := range fonts() {
-		for _, r := range "AZaz09áéíóúüñÁÉÍÓÚÜÑ¿¡.,:;-–…′″½×°'\"()/&" {
-			if g, err := f.GlyphIndex(nil, r); err != nil || g == 0 {
-				t.Errorf("font %d has no %q", i, r)
-			}
+	for _, bold := range []bool{false, true} {
+		if got := Set("AZaz09áéíóúüñÁÉÍÓÚÜÑ¿¡.,:;-–…′″½×°'\"()/&", bold).Lacks; len(got) > 0 {
+			t.Errorf("the fonts, bold %v, have no %q", bold, got)
 		}
 	}
 }
-
-func TestFacesAreKept(t *testing.T) {
-	var f Faces
-	if a := f.Face(12, true); a != f.Face(12, true) || a == f.Face(12, false) || a == f.Face(13, true) {
-		t.Error("a face is not its own, or made twice")
-	}
-}
-
 // Sizes that must stay readable on a phone, in points: 9 is the least for text.
 func TestSizes(t *testing.T) {
 	for name, s := range map[string]canvas.Points{"letter": LetterSize, "label": LabelSize, "caption": CaptionSize, "title": TitleSize} {

@@ -10,7 +10,6 @@ import (
 	"golang.org/x/image/math/fixed"
 
 	"homeside/canvas"
-	"homeside/canvas/look"
 	"homeside/canvas/raster"
 )
 
@@ -19,7 +18,7 @@ import (
 type ggSurface struct {
 	img     *image.RGBA
 	dc      *gg.Context
-	faces   look.Faces
+	faces   faces
 	letters *raster.Raster // nil to draw every letter anew
 }
 
@@ -73,7 +72,7 @@ func (g *ggSurface) Text(info canvas.Info, t canvas.PxText) {
 		g.letters.Text(info, t)
 		return
 	}
-	d := font.Drawer{Dst: g.img, Src: image.NewUniform(t.Colour), Face: g.faces.Face(t.Size, t.Bold)}
+	d := font.Drawer{Dst: g.img, Src: image.NewUniform(t.Colour), Face: g.faces.face(t.Size, t.Bold)}
 	width := d.MeasureString(t.Text)
 	shift := map[canvas.Align]fixed.Int26_6{canvas.Start: 0, canvas.Centre: width / 2, canvas.Finish: width}[t.Align]
 	d.Dot = fixed.Point26_6{X: fixed.Int26_6(math.Round(t.At.X*64)) - shift, Y: fixed.Int26_6(math.Round(t.At.Y * 64))}

@@ -2,10 +2,12 @@ package raster
 
 import (
 	"image"
+	"image/draw"
 	"math"
 
-	"golang.org/x/image/font"
+	"golang.org/x/image/font/sfnt"
 	"golang.org/x/image/math/fixed"
+	"golang.org/x/image/vector"
 
 	"homeside/canvas"
 	"homeside/canvas/look"
@@ -18,29 +20,18 @@ const places = 4
 // maxMasks bounds the bytes of the masks that are kept.
 const maxMasks = 32 << 20
 
-// glyphs keeps the masks of letters by size, letter and place within a pixel.
-// Its zero value is ready; it is not safe for two goroutines at once.
+// glyphs keeps the masks of letters by font, size, letter and place within a
+// pixel. Its zero value is ready; it is not safe for two goroutines at once.
 type glyphs struct {
-	faces look.Faces
-	known map[faceKey]*face
+	masks map[maskKey]glyph
 	bytes int
-}
-
-type faceKey struct {
-	px   float64
-	bold bool
-}
-
-// face is a font at a size with what was asked of it before.
-type face struct {
-	font     font.Face
-	masks    map[maskKey]glyph
-	advances map[rune]fixed.Int26_6
-	kerns    map[[2]rune]fixed.Int26_6
+	area  vector.Rasterizer
 }
 
 type maskKey struct {
-	letter rune
+	font   look.Font
+	letter sfnt.GlyphIndex
+	size   float64
 	x, y   uint8 // the place within a pixel, of places
 }
 
@@ -48,22 +39,6 @@ type maskKey struct {
 type glyph struct {
 	mask *image.Alpha // nil for a blank
 	from image.Point
-}
-
-func (g *glyphs) face(px float64, bold bool) *face {
-	if g.bytes > maxMasks {
-		*g = glyphs{}
-	}
-	key := faceKey{px, bold}
-	if f, ok := g.known[key]; ok {
-		return f
-	}
-	if g.known == nil {
-		g.known = map[faceKey]*face{}
-	}
-	f := &face{g.faces.Face(px, bold), map[maskKey]glyph{}, map[rune]fixed.Int26_6{}, map[[2]rune]fixed.Int26_6{}}
-	g.known[key] = f
-	return f
 }
 
 // placed is a mask in a picture.
@@ -74,36 +49,42 @@ type placed struct {
 
 // lay appends the letters of a text to line.
 func (g *glyphs) lay(line []placed, t canvas.PxText) []placed {
-	f := g.face(t.Size, t.Bold)
-	x, y := toFixed(t.At.X)-shift(t.Align, f.width(t.Text)), toFixed(t.At.Y)
-	last := rune(-1)
-	for _, letter := range t.Text {
-		x += f.kern(last, letter)
-		if p := g.place(f, letter, x, y); p.mask != nil {
+	set := look.Set(t.Text, t.Bold)
+	scale := t.Size / look.Em
+	x := t.Start(set.Width * scale)
+	for i := range set.Glyphs {
+		l := &set.Glyphs[i]
+		if p := g.place(l, t.Size, canvas.Px{X: x + l.X*scale, Y: t.At.Y + l.Y*scale}); p.mask != nil {
 			line = append(line, p)
 		}
-		x += f.advance(letter)
-		last = letter
 	}
 	return line
 }
 
 // place is a letter at the nearest place to a dot.
-func (g *glyphs) place(f *face, letter rune, x, y fixed.Int26_6) placed {
-	px, fx := split(x)
-	py, fy := split(y)
-	m, ok := f.masks[maskKey{letter, fx, fy}]
+func (g *glyphs) place(l *look.Glyph, size float64, dot canvas.Px) placed {
+	px, fx := split(toFixed(dot.X))
+	py, fy := split(toFixed(dot.Y))
+	key := maskKey{l.Font, l.Index, size, fx, fy}
+	m, ok := g.masks[key]
 	if !ok {
-		m = f.draw(letter, fx, fy)
-		f.masks[maskKey{letter, fx, fy}] = m
-		if m.mask != nil {
-			g.bytes += len(m.mask.Pix)
-		}
+		m = g.draw(key)
+		g.keep(key, m)
 	}
 	if m.mask == nil {
 		return placed{}
 	}
 	return placed{m.mask, m.mask.Rect.Add(m.from).Add(image.Pt(px, py))}
+}
+
+func (g *glyphs) keep(key maskKey, m glyph) {
+	if g.masks == nil || g.bytes > maxMasks {
+		g.masks, g.bytes = map[maskKey]glyph{}, 0
+	}
+	g.masks[key] = m
+	if m.mask != nil {
+		g.bytes += len(m.mask.Pix)
+	}
 }
 
 // split is a coordinate in whole pixels and places, to the nearest place.
@@ -112,60 +93,55 @@ func split(v fixed.Int26_6) (px int, place uint8) {
 	return n >> 2, uint8(n & (places - 1))
 }
 
-func (f *face) draw(letter rune, x, y uint8) glyph {
-	dot := fixed.Point26_6{X: fixed.Int26_6(x) * 64 / places, Y: fixed.Int26_6(y) * 64 / places}
-	box, mask, at, _, ok := f.font.Glyph(dot, letter)
-	alpha, isAlpha := mask.(*image.Alpha)
-	if !ok || !isAlpha || box.Empty() {
+// largest is the size in pixels of the largest letters that are drawn: outlines
+// are counted in fixed point.
+const largest = 1 << 14
+
+// draw makes a letter's mask; one without ink has none.
+func (g *glyphs) draw(key maskKey) glyph {
+	if key.size > largest {
 		return glyph{}
 	}
-	kept := image.NewAlpha(image.Rect(0, 0, box.Dx(), box.Dy()))
-	for row := range box.Dy() { // the face draws its next letter on the same mask
-		from := alpha.PixOffset(at.X, at.Y+row)
-		copy(kept.Pix[row*kept.Stride:(row+1)*kept.Stride], alpha.Pix[from:])
+	outline, err := look.OutlineAt(key.font, key.letter, key.size)
+	if err != nil || len(outline) == 0 {
+		return glyph{}
 	}
-	return glyph{kept, box.Min}
+	dot := fixed.Point26_6{X: fixed.Int26_6(key.x) * 64 / places, Y: fixed.Int26_6(key.y) * 64 / places}
+	reach := outline.Bounds().Add(dot)
+	box := image.Rect(reach.Min.X.Floor(), reach.Min.Y.Floor(), reach.Max.X.Ceil(), reach.Max.Y.Ceil())
+	if box.Empty() {
+		return glyph{}
+	}
+	g.area.Reset(box.Dx(), box.Dy())
+	g.area.DrawOp = draw.Src
+	at := func(p fixed.Point26_6) (x, y float32) {
+		return float32(p.X+dot.X)/64 - float32(box.Min.X), float32(p.Y+dot.Y)/64 - float32(box.Min.Y)
+	}
+	g.trace(outline, at)
+	mask := image.NewAlpha(image.Rect(0, 0, box.Dx(), box.Dy()))
+	g.area.Draw(mask, mask.Rect, image.Opaque, image.Point{})
+	return glyph{mask, box.Min}
 }
 
-func (f *face) advance(letter rune) fixed.Int26_6 {
-	a, ok := f.advances[letter]
-	if !ok {
-		a, _ = f.font.GlyphAdvance(letter)
-		f.advances[letter] = a
+// trace adds an outline of closed parts.
+func (g *glyphs) trace(outline sfnt.Segments, at func(fixed.Point26_6) (x, y float32)) {
+	for _, s := range outline {
+		ax, ay := at(s.Args[0])
+		bx, by := at(s.Args[1])
+		cx, cy := at(s.Args[2])
+		switch s.Op {
+		case sfnt.SegmentOpMoveTo:
+			g.area.ClosePath()
+			g.area.MoveTo(ax, ay)
+		case sfnt.SegmentOpLineTo:
+			g.area.LineTo(ax, ay)
+		case sfnt.SegmentOpQuadTo:
+			g.area.QuadTo(ax, ay, bx, by)
+		case sfnt.SegmentOpCubeTo:
+			g.area.CubeTo(ax, ay, bx, by, cx, cy)
+		}
 	}
-	return a
-}
-
-func (f *face) kern(last, letter rune) fixed.Int26_6 {
-	if last < 0 {
-		return 0
-	}
-	k, ok := f.kerns[[2]rune{last, letter}]
-	if !ok {
-		k = f.font.Kern(last, letter)
-		f.kerns[[2]rune{last, letter}] = k
-	}
-	return k
-}
-
-func (f *face) width(text string) fixed.Int26_6 {
-	sum, last := fixed.Int26_6(0), rune(-1)
-	for _, letter := range text {
-		sum += f.kern(last, letter) + f.advance(letter)
-		last = letter
-	}
-	return sum
-}
-
-func shift(a canvas.Align, width fixed.Int26_6) fixed.Int26_6 {
-	switch a {
-	case canvas.Start:
-		return 0
-	case canvas.Finish:
-		return width
-	default:
-		return width / 2
-	}
+	g.area.ClosePath()
 }
 
 func toFixed(v float64) fixed.Int26_6 { return fixed.Int26_6(math.Round(v * 64)) }

@@ -76,7 +76,7 @@ func TestLettersAreKept(t *testing.T) {
 	}
 	bytes := used.glyphs.bytes
 	used.glyphs.bytes = maxMasks + 1
-	used.Text(canvas.Info{}, canvas.PxText{At: canvas.Px{X: 3, Y: 20}, Text: "T", Size: 11})
+	used.Text(canvas.Info{}, canvas.PxText{At: canvas.Px{X: 3, Y: 20}, Text: "W", Size: 11})
 	if got := used.glyphs.bytes; got <= 0 || got >= bytes {
 		t.Errorf("with too many bytes of masks, %d stay, want those of a letter", got)
 	}

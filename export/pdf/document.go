@@ -21,6 +21,7 @@ type Document struct {
 	size    Size  // of the last page
 	err     error // the first one; fpdf keeps its own
 	lacking map[rune]bool
+	fonts   map[look.Font]bool // that the document has
 }
 
 // made is written as the date of every PDF, so that the same pictures have the
@@ -38,9 +39,7 @@ func New(title string) *Document {
 	}
 	pdf.SetProducer("Homeside", true)
 	pdf.SetAutoPageBreak(false, 0)
-	pdf.AddUTF8FontFromBytes(fontFamily, fontStyle(false), look.TTF(false))
-	pdf.AddUTF8FontFromBytes(fontFamily, fontStyle(true), look.TTF(true))
-	return &Document{pdf: pdf, lacking: map[rune]bool{}}
+	return &Document{pdf: pdf, lacking: map[rune]bool{}, fonts: map[look.Font]bool{}}
 }
 
 // AddPage begins a page.

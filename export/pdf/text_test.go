@@ -10,18 +10,18 @@ import (
 	"homeside/canvas/look"
 )
 
-// Letters that stand as the font has them are one piece; kerned and missing ones
-// and marks without a width begin another.
+// Letters that stand as the font has them are one piece; kerned and missing ones,
+// letters with accents of their own and other fonts begin another.
 func TestPieces(t *testing.T) {
 	for text, want := range map[string][]string{
-		"serve": {"serve"}, "AVA": {"A", "V", "A"}, "a→b": {"a", "→", "b"}, "e\u0301te": {"e\u0301", "te"}, "→→": {"→", "→"},
+		"serve": {"serve"}, "AVA": {"A", "V", "A"}, "a→b": {"a", "→", "b"}, "e\u0301te": {"e\u0301", "te"}, "Te אב": {"T", "e ", "בא"}, "→→": {"→", "→"},
 	} {
 		line, _ := look.Glyphs(text, false)
 		for i, w := range want {
 			n := piece(line)
 			got := ""
 			for _, g := range line[:n] {
-				got += string(g.Rune)
+				got += g.Letters
 			}
 			if line = line[n:]; got != w {
 				t.Errorf("%q: piece %d is %q, want %q", text, i, got, w)
@@ -38,12 +38,12 @@ func TestPieces(t *testing.T) {
 func TestLacking(t *testing.T) {
 	d := New("")
 	d.AddPage(Size{100, 100})
-	for _, text := range []string{"serve", "\U0001F3D3 a", "\u05d0\U0001F3D3"} {
+	for _, text := range []string{"serve", "\U0001F3D3 a", "中\U0001F3D3"} {
 		s := &canvas.Scene{Width: 100, Height: 100, PxPerPoint: 1, Panels: []canvas.Panel{{View: canvas.View{PxPerFoot: 1}}}}
 		s.Panels[0].Add(canvas.Shape{Text: &canvas.Text{Text: text, Size: 9}})
 		d.Draw(s, canvas.Px{}, 1)
 	}
-	if got, want := string(d.Lacking()), "\u05d0\U0001F3D3"; got != want {
+	if got, want := string(d.Lacking()), "中\U0001F3D3"; got != want {
 		t.Errorf("Lacking() = %q, want %q", got, want)
 	}
 }

@@ -75,6 +75,7 @@ func samplerTexts() []canvas.Shape {
 		text(10, "Ελλάδα Жучок Tiếng Việt", canvas.Centre, false),
 		text(8, apart, canvas.Finish, false),
 		text(6, missing, canvas.Start, true),
+		text(4, joined, canvas.Start, false),
 		labelled,
 	}
 }
@@ -84,5 +85,9 @@ func samplerTexts() []canvas.Shape {
 const apart = "Jose\u0301 n\u0303 (Щука č) \\ Шќ"
 
 // missing has letters that the fonts lack: a sign beyond the first plane, two
-// Hebrew letters, an arrow.
-const missing = "To \U0001F3D3 \u05d0\u05d1 → Pe"
+// Han letters, an arrow.
+const missing = "To \U0001F3D3 中国 → Pe"
+
+// joined runs from right to left: Hebrew with points, a number, Arabic, whose
+// letters join.
+const joined = "שָׁלוֹם קו 7-2 مُحَمَّد لا"

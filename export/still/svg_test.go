@@ -100,7 +100,7 @@ func TestSVGLabels(t *testing.T) {
 		}
 	}
 	want := []string{"box", "glass over the box", `ring with a "hole" & <more>`, "disc", "bend",
-		`Fault & <volley> "in" kitchen`, "Señal: ¿quién tapa? ÁÉÍÓÚÜ", "AVATAR, To, Te. 4-7-2", "Ελλάδα Жучок Tiếng Việt", apart, missing,
+		`Fault & <volley> "in" kitchen`, "Señal: ¿quién tapa? ÁÉÍÓÚÜ", "AVATAR, To, Te. 4-7-2", "Ελλάδα Жучок Tiếng Việt", apart, missing, joined,
 		"time since the serve: 1.20 s"}
 	if !slices.Equal(got, want) {
 		t.Errorf("labels\n got %q\nwant %q", got, want)
@@ -198,7 +198,7 @@ func TestDecimal(t *testing.T) {
 // I as straight sides from the baseline to its height of 714 units.
 func TestOutlinePath(t *testing.T) {
 	line, _ := look.Glyphs("I", false)
-	outline, err := look.GlyphOutline(line[0].Index, false)
+	outline, err := look.GlyphOutline(look.Latin, line[0].Index)
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -22,12 +22,16 @@ func (s *svg) Text(info canvas.Info, t canvas.PxText) {
 	fmt.Fprintf(&s.body, `<g%s%s transform="translate(%s %s) scale(%s)">`, s.labels.of(spoken(info.Label, t.Text)), paint("fill", t.Colour),
 		decimal(t.Start(width*t.Size/look.Em), 2), decimal(t.At.Y, 2), decimal(scale, 6))
 	for _, g := range line {
-		id, err := s.glyphs.id(g.Index, t.Bold)
+		id, err := s.glyphs.id(g.Font, g.Index)
 		switch {
 		case err != nil && s.err == nil:
 			s.err = err
 		case id != "":
-			fmt.Fprintf(&s.body, `<use xlink:href="#%s" x="%s"/>`, id, decimal(g.X, 2))
+			fmt.Fprintf(&s.body, `<use xlink:href="#%s" x="%s"`, id, decimal(g.X, 2))
+			if g.Y != 0 {
+				fmt.Fprintf(&s.body, ` y="%s"`, decimal(g.Y, 2))
+			}
+			s.body.WriteString("/>")
 		}
 	}
 	s.body.WriteString("</g>\n")
@@ -75,16 +79,16 @@ type svgGlyphs struct {
 	ids  map[string]bool // whether it has an outline
 }
 
+// fontLetters begin the names of glyphs, by look.Font.
+const fontLetters = "rbhiac"
+
 // id names a glyph's outline; "" if it has none, like a space.
-func (g *svgGlyphs) id(index sfnt.GlyphIndex, bold bool) (string, error) {
-	id := "r" + strconv.Itoa(int(index))
-	if bold {
-		id = "b" + id[1:]
-	}
+func (g *svgGlyphs) id(font look.Font, index sfnt.GlyphIndex) (string, error) {
+	id := string(fontLetters[font]) + strconv.Itoa(int(index))
 	if inked, known := g.ids[id]; known {
 		return named(id, inked), nil
 	}
-	outline, err := look.GlyphOutline(index, bold)
+	outline, err := look.GlyphOutline(font, index)
 	if err != nil {
 		return "", err
 	}

@@ -1,35 +1,21 @@
-package look
+package raster_test
 
 import (
 	"fmt"
 	"image"
 	"math"
-	"sync"
 
 	"golang.org/x/image/font"
 	"golang.org/x/image/font/opentype"
 	"golang.org/x/image/font/sfnt"
 	"golang.org/x/image/math/fixed"
 
-	"homeside/assets"
+	"homeside/canvas/look"
 )
 
-// parsed fonts; sfnt.Font is safe to share between goroutines.
-var fonts = sync.OnceValue(func() [2]*sfnt.Font {
-	return [2]*sfnt.Font{mustParse(assets.Regular), mustParse(assets.Bold)}
-})
-
-func mustParse(ttf []byte) *sfnt.Font {
-	f, err := opentype.Parse(ttf)
-	if err != nil {
-		panic(fmt.Sprintf("built-in font: %v", err)) // only a damaged build can get here
-	}
-	return f
-}
-
-// Faces makes and keeps font faces. Its zero value is ready; it is not safe for
-// use by two goroutines at once.
-type Faces struct{ made map[faceKey]font.Face }
+// faces makes and keeps font faces of golang.org/x/image, which draw and kern
+// letters by themselves. Its zero value is ready.
+type faces struct{ made map[faceKey]font.Face }
 
 type faceKey struct {
 	px   float64
@@ -37,7 +23,7 @@ type faceKey struct {
 }
 
 // Face is the font at a size in pixels (of the em).
-func (f *Faces) Face(px float64, bold bool) font.Face {
+func (f *faces) face(px float64, bold bool) font.Face {
 	key := faceKey{px, bold}
 	if face, ok := f.made[key]; ok {
 		return face
@@ -60,7 +46,10 @@ type kerned struct {
 }
 
 func newFace(px float64, bold bool) font.Face {
-	f := fonts()[index(bold)]
+	f, err := opentype.Parse(look.Latin.OfWeight(bold).TTF())
+	if err != nil {
+		panic(fmt.Sprintf("built-in font: %v", err))
+	}
 	face, err := opentype.NewFace(f, &opentype.FaceOptions{Size: px, DPI: 72, Hinting: font.HintingNone})
 	if err != nil {
 		panic(fmt.Sprintf("built-in font at %v px: %v", px, err)) // NewFace fails on a damaged font only
@@ -88,37 +77,4 @@ func kern(f *sfnt.Font, buf *sfnt.Buffer, a, b sfnt.GlyphIndex, size fixed.Int26
 		return 0 // most pairs have none
 	}
 	return k
-}
-
-// Width is the width of a line of text in units of the em before kerning, which
-// most often narrows it: enough to find a text room with.
-func Width(text string, bold bool) float64 {
-	var buf sfnt.Buffer
-	f := fonts()[index(bold)]
-	width := 0.0
-	for _, r := range text {
-		_, a := letter(f, &buf, r)
-		width += a
-	}
-	return width / Em
-}
-
-// letter is a letter's glyph, 0 if the font lacks it, and its advance.
-func letter(f *sfnt.Font, buf *sfnt.Buffer, r rune) (sfnt.GlyphIndex, float64) {
-	g, err := f.GlyphIndex(buf, r)
-	if err != nil {
-		g = 0
-	}
-	a, err := f.GlyphAdvance(buf, g, fixed.I(Em), font.HintingNone)
-	if err != nil {
-		a = 0
-	}
-	return g, float64(a) / 64
-}
-
-func index(bold bool) int {
-	if bold {
-		return 1
-	}
-	return 0
 }
