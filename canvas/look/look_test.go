@@ -165,6 +165,7 @@ func TestFontsHaveTheLetters(t *testing.T) {
 		}
 	}
 }
+
 // Sizes that must stay readable on a phone, in points: 9 is the least for text.
 func TestSizes(t *testing.T) {
 	for name, s := range map[string]canvas.Points{"letter": LetterSize, "label": LabelSize, "caption": CaptionSize, "title": TitleSize} {
