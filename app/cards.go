@@ -6,6 +6,7 @@ import (
 	"fyne.io/fyne/v2/layout"
 	"fyne.io/fyne/v2/widget"
 
+	"homeside/app/ring"
 	"homeside/app/session"
 )
 
@@ -39,23 +40,64 @@ type cards struct {
 	fold   *widget.Accordion
 	checks *widget.AccordionItem
 	match  *widget.AccordionItem
+	shot   *widget.AccordionItem
+	player *widget.AccordionItem
+	scroll *container.Scroll
 	begun  bool // a match was kept when the cards were last refreshed
 }
 
 // side makes the cards.
 func (e *Editor) side() fyne.CanvasObject {
-	shot := widget.NewAccordionItem("Shot", container.NewVBox(e.shot.Box, e.bought.Box))
-	shot.Open = true
+	e.cards.shot = widget.NewAccordionItem("Shot", container.NewVBox(e.shot.Box, e.bought.Box))
+	e.cards.shot.Open = true
 	found := container.NewVScroll(container.New(layout.NewCustomPaddedLayout(0, 0, 0, scrollbar), container.NewVBox(e.checks.Box, e.tell.Box)))
 	found.SetMinSize(fyne.NewSize(0, checksHeight))
 	e.cards.checks = widget.NewAccordionItem(e.checks.Title(), found)
 	e.cards.checks.Open = true
 	e.cards.match = widget.NewAccordionItem("Match", e.match.Box)
-	player := widget.NewAccordionItem("Player", e.player.Box)
-	e.cards.fold = widget.NewAccordion(e.cards.checks, e.cards.match, shot, player)
+	e.cards.player = widget.NewAccordionItem("Player", e.player.Box)
+	e.cards.fold = widget.NewAccordion(e.cards.checks, e.cards.match, e.cards.shot, e.cards.player)
 	e.cards.fold.MultiOpen = true
 	e.shot.Resized, e.bought.Resized = e.cards.fold.Refresh, e.cards.fold.Refresh
-	return container.NewVScroll(container.New(narrow{}, e.cards.fold))
+	e.cards.scroll = container.NewVScroll(container.New(narrow{}, e.cards.fold))
+	return e.cards.scroll
+}
+
+// open unfolds a card, scrolls to it and gives its first control the keys.
+func (c *cards) open(item *widget.AccordionItem) {
+	if !item.Open {
+		item.Open = true
+		c.fold.Refresh()
+	}
+	driver := fyne.CurrentApp().Driver()
+	top := driver.AbsolutePositionForObject(item.Detail).Y - driver.AbsolutePositionForObject(c.fold).Y
+	c.scroll.ScrollToOffset(fyne.NewPos(0, max(top-headingHeight, 0)))
+	if first := firstControl(item.Detail); first != nil {
+		ring.Take(first)
+	}
+}
+
+// headingHeight is the room of a card's heading.
+const headingHeight = 36
+
+// firstControl is the first thing in a part of the window that takes keys.
+func firstControl(o fyne.CanvasObject) fyne.Focusable {
+	if !o.Visible() {
+		return nil
+	}
+	if f, ok := o.(fyne.Focusable); ok {
+		if d, can := o.(fyne.Disableable); !can || !d.Disabled() {
+			return f
+		}
+	}
+	if box, ok := o.(*fyne.Container); ok {
+		for _, inner := range box.Objects {
+			if f := firstControl(inner); f != nil {
+				return f
+			}
+		}
+	}
+	return nil
 }
 
 // refresh opens the match when one begins to be kept.

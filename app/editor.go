@@ -62,8 +62,10 @@ type Editor struct {
 	painted  int                // the last revision traced
 	cards    cards
 	sights   []*fyne.MenuItem // the ways of seeing the court
+	bindings []binding
 
 	undoItem, redoItem *fyne.MenuItem
+	loopItem           *fyne.MenuItem
 	recentItem         *fyne.MenuItem
 	onPicture          func(path string) // takes a picture that is dropped; nil while nobody wants one
 	plan               *panel.MatchPlan
@@ -82,8 +84,10 @@ func New(a fyne.App, o Options) *Editor {
 	e.session.SetCuts(e.settings.Now().ReducedMotion)
 	e.desk = session.NewDesk(e.session)
 	e.tabs = panel.NewTabs(e.desk, e.showLesson, e.closeLesson)
-	e.court = courtview.New(e.session, courtview.Events{Status: e.say, Painted: e.paintedRevision, Key: e.courtKey, Menu: e.courtMenu})
-	e.strip = rallystrip.New(e.session, e.key)
+	e.court = courtview.New(e.session, courtview.Events{Status: e.say, Painted: e.paintedRevision, Key: func(k *fyne.KeyEvent) { e.press(onCourt, k) }, Menu: e.courtMenu})
+	e.strip = rallystrip.New(e.session, rallystrip.Events{
+		Key: func(k *fyne.KeyEvent) { e.press(onStrip, k) }, Status: e.say, Menu: e.stripMenu, Cue: e.askCue, Open: e.openThing,
+	})
 	e.plays = panel.NewPlays(e.session, e.key, e.say)
 	e.score = panel.NewScore(e.session)
 	e.shot = panel.NewShot(e.session)
@@ -99,8 +103,9 @@ func New(a fyne.App, o Options) *Editor {
 	e.plan = e.newMatchPlan()
 	e.editing = container.NewStack(e.content())
 	e.win.SetContent(container.NewBorder(e.tabs.Box, nil, nil, nil, container.NewStack(e.editing, e.plan.Box)))
+	e.bindings = bindings()
 	e.win.SetMainMenu(e.menu())
-	e.win.Canvas().SetOnTypedKey(e.courtKey)
+	e.win.Canvas().SetOnTypedKey(func(k *fyne.KeyEvent) { e.press(onCourt, k) })
 	e.win.SetCloseIntercept(e.quit)
 	e.win.SetOnDropped(e.dropped)
 	e.win.Resize(fyne.NewSize(1280, 800))
@@ -161,6 +166,7 @@ func (e *Editor) changed() {
 	e.strip.Refresh()
 	e.bar.refresh()
 	e.clock.follow()
+	e.refreshLoop()
 	if e.playing != e.session.Playing() {
 		e.playing = e.session.Playing()
 		e.trace.say("playing=%v", e.playing)
@@ -228,34 +234,9 @@ func (e *Editor) paintedRevision(revision int) {
 	for id, at := range e.court.OnScreen() {
 		e.trace.say("at %v %.0f %.0f", id, at.X, at.Y)
 	}
+	for thing, at := range e.strip.OnScreen() {
+		e.trace.say("at %s %.0f %.0f", thing, at.X, at.Y)
+	}
 	e.traceControls()
 	e.trace.say("painted %d", revision)
-}
-
-// key is a key that no widget and no menu has taken.
-func (e *Editor) key(k *fyne.KeyEvent) {
-	if e.plan.Shown() {
-		if k.Name == fyne.KeyEscape {
-			e.plan.Close()
-		}
-		return
-	}
-	switch k.Name {
-	case fyne.KeySpace:
-		e.session.TogglePlay()
-	case fyne.KeyRight:
-		e.session.NextEvent()
-	case fyne.KeyLeft:
-		e.session.PreviousEvent()
-	case fyne.KeyHome:
-		e.session.Seek(-lesson.MaxOffset)
-	case fyne.KeyEnd:
-		if r := e.session.Current(); r != nil {
-			e.session.Seek(r.To)
-		}
-	case fyne.KeyEscape:
-		if !e.plays.CancelDrag() {
-			e.court.Cancel()
-		}
-	}
 }

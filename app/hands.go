@@ -2,7 +2,6 @@ package app
 
 import (
 	"fyne.io/fyne/v2"
-	"fyne.io/fyne/v2/driver/desktop"
 
 	"homeside/app/gesture"
 	"homeside/model/edit"
@@ -14,73 +13,17 @@ import (
 
 // How far the arrow keys move what is picked, alone and with Shift.
 const (
-	nudge                = units.Feet(1) / units.InchesInFoot
+	nudgeStep            = units.Feet(1) / units.InchesInFoot
 	bigNudge  units.Feet = 1
 	zoomByKey            = 1.25
 )
 
-// courtKey is a key for the court. While something is picked the arrow keys
-// move it; otherwise they step from event to event as everywhere.
-func (e *Editor) courtKey(k *fyne.KeyEvent) {
-	if e.plan.Shown() {
-		e.key(k)
-		return
-	}
-	if id, ok := playerKeys[k.Name]; ok {
-		e.pickPlayer(id)
-		return
-	}
-	if dir, ok := arrowKeys[k.Name]; ok && e.nudge(dir) {
-		return
-	}
-	switch k.Name {
-	case fyne.KeyDelete, fyne.KeyBackspace:
-		e.deletePicked()
-	case desktop.KeyMenu:
-		e.court.Menu()
-	case fyne.KeyF10:
-		if shiftHeld() {
-			e.court.Menu()
-		}
-	case fyne.KeyEscape:
-		if !e.court.Cancel() {
-			e.session.Pick()
-		}
-	default:
-		e.key(k)
-	}
-}
-
-// playerKeys pick players: 1 and 2 the near team's, 3 and 4 the far team's.
-var playerKeys = map[fyne.KeyName]game.Player{fyne.Key1: game.Near1, fyne.Key2: game.Near2, fyne.Key3: game.Far1, fyne.Key4: game.Far2}
-
-// arrowKeys are the ways of the arrow keys on the screen: right and up.
-var arrowKeys = map[fyne.KeyName][2]float64{fyne.KeyLeft: {-1, 0}, fyne.KeyRight: {1, 0}, fyne.KeyUp: {0, 1}, fyne.KeyDown: {0, -1}}
-
-func shiftHeld() bool {
-	d, ok := fyne.CurrentApp().Driver().(desktop.Driver)
-	return ok && d.CurrentKeyModifiers()&fyne.KeyModifierShift != 0
-}
-
-// pickPlayer picks a player, with Shift as well as what is picked.
-func (e *Editor) pickPlayer(id game.Player) {
-	a := edit.Part{Kind: edit.PlayerPart, Player: id}
-	if shiftHeld() {
-		e.session.PickAlso(a)
-		return
-	}
-	e.session.Pick(a)
-}
-
-// nudge moves what is picked a little; false if nothing is.
-func (e *Editor) nudge(dir [2]float64) bool {
+// nudge moves what is picked a step to the right and up the screen; false if
+// nothing is picked.
+func (e *Editor) nudge(right, up float64, step units.Feet) bool {
 	picked := e.session.Picked()
 	if len(picked) == 0 {
 		return false
-	}
-	step := nudge
-	if shiftHeld() {
-		step = bigNudge
 	}
 	e.court.Cancel()
 	e.session.Pause()
@@ -88,7 +31,7 @@ func (e *Editor) nudge(dir [2]float64) bool {
 	if len(picked) > 1 {
 		name = words.T("move %d things", len(picked))
 	}
-	if !e.session.Nudge(name, e.court.Way(dir[0], dir[1]).Times(float64(step))) {
+	if !e.session.Nudge(name, e.court.Way(right, up).Times(float64(step))) {
 		return false
 	}
 	e.sayWhere(picked[0])

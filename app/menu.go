@@ -13,7 +13,7 @@ import (
 
 // menu is the main menu.
 func (e *Editor) menu() *fyne.MainMenu {
-	return fyne.NewMainMenu(e.fileMenu(), e.editMenu(), e.playMenu(), e.viewMenu())
+	return fyne.NewMainMenu(e.fileMenu(), e.editMenu(), e.playMenu(), e.timeMenu(), e.viewMenu(), e.goMenu(), e.helpMenu())
 }
 
 // item is a menu item that does nothing under an open dialog.

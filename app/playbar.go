@@ -53,6 +53,11 @@ func speedNames() []string {
 	return names
 }
 
+// step chooses a slower speed, or a faster one where by is below 0.
+func (b *playbar) step(by int) {
+	b.speed.SetSelectedIndex(min(max(b.speed.SelectedIndex()+by, 0), len(speeds)-1))
+}
+
 // turned says whether playing has started or stopped since the last refresh.
 func (b *playbar) turned() bool { return b.playing != b.session.Playing() }
 

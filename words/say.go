@@ -64,6 +64,7 @@ var spanishCatalogues = []catalogue{
 	spanishStrip,
 	spanishViews,
 	spanishCourt,
+	spanishKeys,
 	spanishLessons,
 	spanishSettings,
 	spanishFindings,

@@ -4,6 +4,9 @@ import (
 	"strings"
 	"unicode/utf8"
 
+	"homeside/model/court"
+	"homeside/model/edit"
+	"homeside/model/game"
 	"homeside/model/lesson"
 	"homeside/model/rally"
 	"homeside/model/units"
@@ -92,6 +95,11 @@ func TimingStep(r *rally.Rally, what rally.Timed) string {
 	return T("change when %s arrives", r.NameOf(what.Player))
 }
 
+// LoopSays says which stretch is played again and again.
+func LoopSays(from, to units.Seconds) string {
+	return T("Loop from %s to %s", Seconds(from), Seconds(to))
+}
+
 // cueName says which cue it is, in a few words.
 func cueName(r *rally.Rally, i int) string {
 	if i >= len(r.Play.Cues) {
@@ -116,7 +124,53 @@ func PlaceOfHit(name string, shot int) string {
 
 // NotByTime is why a shot's time cannot be dragged.
 func NotByTime(shot int) string {
-	return sentenceCase(T("%s is not said by its time in the air. In the menu Play, choose “Say this shot by its time”.", TheShot(shot)))
+	return sentenceCase(T("%s is not said by its time in the air. In the menu Time, choose “Say this shot by its time”.", TheShot(shot)))
+}
+
+// SaidByTime names the step that makes a shot's time in the air what fixes it.
+func SaidByTime(shot int) string {
+	return contracted(T("say %s by its time", TheShot(shot)))
+}
+
+// PickKey says what a digit does on the court.
+func PickKey(id game.Player) string {
+	return T("pick player %d of the %s team", id.Number(), endName(id))
+}
+
+// PickAlsoKey says what a digit does there with Shift.
+func PickAlsoKey(id game.Player) string {
+	return T("pick player %d of the %s team as well", id.Number(), endName(id))
+}
+
+func endName(id game.Player) string {
+	if id.Team() == court.Far {
+		return T("far")
+	}
+	return T("near")
+}
+
+// PartName says what is picked on the court: "Tobin", "Tobin's place 0.25 s after
+// the third", "the aim of the return".
+func PartName(r *rally.Rally, a edit.Part) string {
+	switch a.Kind {
+	case edit.KeyframePart, edit.RunPart, edit.BendPart:
+		i := r.Tracks[a.Player].StopOf(a.Index)
+		if i < 0 {
+			break
+		}
+		when := When(r.Tracks[a.Player].Stops[i].Keyframe.At)
+		if a.Kind == edit.KeyframePart {
+			return contracted(T("Place of %s %s", r.NameOf(a.Player), when))
+		}
+		return contracted(T("Run of %s, arriving %s", r.NameOf(a.Player), when))
+	case edit.AimPart:
+		return contracted(T("Aim of %s", TheShot(a.Index)))
+	case edit.MarkPart, edit.TipPart:
+		if a.Index < len(r.Play.Marks) {
+			return T("Mark: %s", r.Play.Marks[a.Index].Text)
+		}
+	}
+	return r.NameOf(a.Player)
 }
 
 // sentenceCase begins a sentence with a capital.

@@ -4,7 +4,9 @@ import "homeside/model/units"
 
 // Looper is what choosing a stretch of time needs of a session.
 type Looper interface {
+	Loop() (from, to units.Seconds, on bool)
 	SetLoop(a, b units.Seconds)
+	NoLoop()
 }
 
 // Stretch chooses the stretch of a rally that is played again and again. The
@@ -15,17 +17,22 @@ type Stretch struct {
 	start  units.Seconds
 	down   bool
 	moving bool
+	before struct { // what Cancel puts back
+		from, to units.Seconds
+		on       bool
+	}
 }
 
 // Press begins a new stretch with the pointer at time t.
 func (d *Stretch) Press(l Looper, t units.Seconds) {
-	*d = Stretch{looper: l, fixed: t, start: t, down: true}
+	d.Take(l, t, t)
 }
 
 // Take takes hold of one end of a stretch, with the pointer at time t; fixed is
 // the other.
 func (d *Stretch) Take(l Looper, t, fixed units.Seconds) {
 	*d = Stretch{looper: l, fixed: fixed, start: t, down: true}
+	d.before.from, d.before.to, d.before.on = l.Loop()
 }
 
 // Down says whether a stretch is being chosen.
@@ -46,4 +53,15 @@ func (d *Stretch) Release() bool {
 	moved := d.down && d.moving
 	*d = Stretch{}
 	return moved
+}
+
+// Cancel ends it and puts back what was played again and again before.
+func (d *Stretch) Cancel() {
+	if b := d.before; d.down && d.moving {
+		d.looper.NoLoop()
+		if b.on {
+			d.looper.SetLoop(b.from, b.to)
+		}
+	}
+	*d = Stretch{}
 }

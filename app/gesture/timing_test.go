@@ -157,4 +157,15 @@ func TestStretch(t *testing.T) {
 	check("by its start", 0.5, 1)
 	d.Move(1.6, slack)
 	check("by its start, beyond its end", 1, 1.6)
+	d.Take(s, 1, 1.6)
+	d.Move(0.1, slack)
+	d.Cancel()
+	check("cancelled", 1, 1.6)
+	s.NoLoop()
+	d.Press(s, 0.3)
+	d.Move(1, slack)
+	d.Cancel()
+	if _, _, on := s.Loop(); on || d.Down() {
+		t.Error("Cancel leaves a loop where there was none")
+	}
 }

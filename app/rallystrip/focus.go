@@ -14,4 +14,4 @@ func (v *Strip) FocusLost() { v.ring.Show(false) }
 func (v *Strip) TypedRune(rune) {}
 
 // TypedKey implements fyne.Focusable.
-func (v *Strip) TypedKey(k *fyne.KeyEvent) { v.keys(k) }
+func (v *Strip) TypedKey(k *fyne.KeyEvent) { v.events.Key(k) }

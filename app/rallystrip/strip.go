@@ -5,7 +5,6 @@ import (
 
 	"fyne.io/fyne/v2"
 	fynecanvas "fyne.io/fyne/v2/canvas"
-	"fyne.io/fyne/v2/driver/desktop"
 	"fyne.io/fyne/v2/widget"
 
 	"homeside/app/looks"
@@ -15,6 +14,9 @@ import (
 	"homeside/canvas/look"
 	"homeside/canvas/raster"
 	"homeside/model/formation"
+	"homeside/model/lesson"
+	"homeside/model/rally"
+	"homeside/model/units"
 	"homeside/words"
 )
 
@@ -27,12 +29,26 @@ type Strip struct {
 	session *session.Session
 	raster  *fynecanvas.Raster
 	ring    *ring.Ring
-	keys    func(*fyne.KeyEvent) // takes what the strip has no use for
+	events  Events
 
 	noMargins bool
 	scene     compose.Strip
 	frames    *raster.Frames
 	drawn     key
+
+	shown compose.Span // the zero Span is the whole rally
+	play  int          // that shown belongs to
+	seen  units.Seconds
+	hand  hand
+}
+
+// Events are what the strip tells the window.
+type Events struct {
+	Key    func(*fyne.KeyEvent)
+	Status func(text string)                       // what the pointer is on or the hand is doing, "" otherwise
+	Menu   func(at fyne.Position, t units.Seconds) // asked for a menu, of what is chosen
+	Cue    func(k lesson.CueKind, t units.Seconds) // asked for a new caption or signal
+	Open   func(what rally.Timed)                  // asked to edit a thing
 }
 
 // key is everything the still part depends on.
@@ -41,16 +57,12 @@ type key struct {
 	noMargins               bool
 	look                    *look.Look
 	point                   float64
+	shown, loop             compose.Span
 }
 
-var (
-	_ desktop.Mouseable = (*Strip)(nil)
-	_ fyne.Draggable    = (*Strip)(nil)
-)
-
-// New is the strip of a session; keys takes the keys that it has no use for.
-func New(s *session.Session, keys func(*fyne.KeyEvent)) *Strip {
-	v := &Strip{session: s, ring: ring.New(), keys: keys}
+// New is the strip of a session.
+func New(s *session.Session, e Events) *Strip {
+	v := &Strip{session: s, ring: ring.New(), events: e}
 	v.raster = fynecanvas.NewRaster(v.paint)
 	v.ExtendBaseWidget(v)
 	return v
@@ -78,12 +90,22 @@ func (v *Strip) paint(w, h int) image.Image {
 	if r == nil || w < 2 || h < 2 {
 		return image.NewRGBA(image.Rect(0, 0, max(w, 1), max(h, 1)))
 	}
-	if k := (key{v.session.Revision(), w, h, v.noMargins, looks.Now(), looks.Point()}); v.frames == nil || k != v.drawn {
-		v.scene = compose.Strip{Rally: r, Width: w, Height: h, PxPerPoint: v.scale(w) * looks.Point(), Look: k.look, NoMargins: v.noMargins, Signs: v.signs()}
+	v.follow(r)
+	from, to, _ := v.session.Loop()
+	if k := (key{v.session.Revision(), w, h, v.noMargins, looks.Now(), looks.Point(), v.shown, compose.Span{From: from, To: to}}); v.frames == nil || k != v.drawn {
+		v.scene = compose.Strip{
+			Rally: r, Width: w, Height: h, PxPerPoint: v.scale(w) * looks.Point(), Look: k.look, NoMargins: v.noMargins,
+			Signs: v.signs(), Shown: k.shown, Loop: k.loop,
+		}
 		v.frames = raster.NewFrames(v.scene.Static())
 		v.drawn = k
 	}
-	return v.frames.Draw(v.scene.Moving(v.session.Now()))
+	s := v.scene
+	s.Held = v.held(r)
+	if e, ok := v.session.Chosen(); ok {
+		s.Chosen = &e.What
+	}
+	return v.frames.Draw(s.Moving(v.session.Now()))
 }
 
 // signs mark where the play shown first differs from the one it is compared with.
@@ -110,25 +132,3 @@ func (v *Strip) scale(w int) float64 {
 	}
 	return 1
 }
-
-func (v *Strip) seek(p fyne.Position) {
-	if v.frames != nil {
-		v.session.Pause()
-		v.session.Seek(v.scene.Snapped(float64(p.X) * v.scale(v.scene.Width)))
-	}
-}
-
-// MouseDown implements desktop.Mouseable.
-func (v *Strip) MouseDown(e *desktop.MouseEvent) {
-	ring.Take(v)
-	v.seek(e.Position)
-}
-
-// MouseUp implements desktop.Mouseable.
-func (v *Strip) MouseUp(*desktop.MouseEvent) {}
-
-// Dragged implements fyne.Draggable.
-func (v *Strip) Dragged(e *fyne.DragEvent) { v.seek(e.Position) }
-
-// DragEnd implements fyne.Draggable.
-func (v *Strip) DragEnd() {}

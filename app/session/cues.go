@@ -48,6 +48,14 @@ func (s *Session) anchorAt(r *rally.Rally, t units.Seconds) lesson.Anchor {
 	return a
 }
 
+// AnchorAt is what a time of the play shown hangs on; the zero Anchor without a play.
+func (s *Session) AnchorAt(t units.Seconds) lesson.Anchor {
+	if r := s.Current(); r != nil {
+		return s.anchorAt(r, t)
+	}
+	return lesson.Anchor{}
+}
+
 // AddCue adds a cue to the play shown as one named step and chooses it.
 func (s *Session) AddCue(name string, c lesson.Cue) {
 	p, ok := s.saved()

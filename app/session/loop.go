@@ -55,6 +55,12 @@ func (s *Session) LoopTo() {
 	}
 }
 
+// NoLoop plays no stretch again and again, and forgets which it was.
+func (s *Session) NoLoop() {
+	s.loop = loop{}
+	s.touch()
+}
+
 // ToggleLoop plays again and again, the stretch last chosen or else the whole
 // rally, or no longer.
 func (s *Session) ToggleLoop() {

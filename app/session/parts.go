@@ -1,6 +1,7 @@
 package session
 
 import (
+	"fmt"
 	"slices"
 
 	"homeside/model/court"
@@ -119,7 +120,8 @@ func (s *Session) isNow(r *rally.Rally, id game.Player, stop rally.Stop) bool {
 	return ok && stops[i].Index == stop.Index
 }
 
-// Nudge moves what is picked by a way, as one step; false if nothing is picked.
+// Nudge moves what is picked by a way, as one step; nudges of the same things
+// that follow one another are one together. False if nothing is picked.
 func (s *Session) Nudge(name string, by court.Point) bool {
 	s.Cancel()
 	picked := s.Picked()
@@ -127,7 +129,7 @@ func (s *Session) Nudge(name string, by court.Point) bool {
 	if !ok {
 		return false
 	}
-	s.Do(name, g.Shifted(by))
+	s.doMore(fmt.Sprint("nudge ", g.Parts()), name, g.Shifted(by))
 	s.Repick(picked, g)
 	return true
 }

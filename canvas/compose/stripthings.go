@@ -117,6 +117,11 @@ func (s Strip) PxOf(what rally.Timed) (canvas.Px, bool) {
 	return canvas.Px{X: float64(x) * s.PxPerPoint, Y: float64(y) * s.PxPerPoint}, true
 }
 
+// RulerPx is where a time is on the ruler, in pixels; false if it is not shown.
+func (s Strip) RulerPx(t units.Seconds) (canvas.Px, bool) {
+	return canvas.Px{X: float64(s.x(t)) * s.PxPerPoint, Y: (rulerTop + stripHead) / 2 * s.PxPerPoint}, s.in(t, t)
+}
+
 // chosen draws a ring round what is chosen.
 func (s Strip) chosen(g *canvas.Panel) {
 	if s.Chosen == nil {

@@ -57,3 +57,8 @@ func RemoveCue(p lesson.Play, i int) lesson.Play {
 	}
 	return p
 }
+
+// RemoveKeyframe is the play without keyframe i of a player, who has more than one.
+func RemoveKeyframe(p lesson.Play, id game.Player, i int) lesson.Play {
+	return p.WithTrack(id, slices.Delete(slices.Clone(p.Tracks[id]), i, i+1))
+}

@@ -22,14 +22,15 @@ func TestTimingLeavesTheOldPlay(t *testing.T) {
 		got    func(lesson.Play) any
 		want   any
 	}{
-		"Arrive":        {func(p lesson.Play) lesson.Play { return edit.Arrive(p, game.Near1, last, at) }, func(p lesson.Play) any { return p.Tracks[game.Near1][last].At }, at},
-		"Leave":         {func(p lesson.Play) lesson.Play { return edit.Leave(p, game.Near1, last, &at) }, func(p lesson.Play) any { return *p.Tracks[game.Near1][last].Leave }, at},
-		"Leave at once": {func(p lesson.Play) lesson.Play { return edit.Leave(p, game.Near1, last, nil) }, func(p lesson.Play) any { return p.Tracks[game.Near1][last].Leave == nil }, true},
-		"TakeTime":      {func(p lesson.Play) lesson.Play { return edit.TakeTime(p, 0, 1.2) }, func(p lesson.Play) any { return p.Shots[0].Intent }, lesson.Time(1.2)},
-		"StartAt":       {func(p lesson.Play) lesson.Play { return edit.StartAt(p, 4) }, func(p lesson.Play) any { return p.Lead }, units.Seconds(4)},
-		"AddCue":        {func(p lesson.Play) lesson.Play { return edit.AddCue(p, cue) }, func(p lesson.Play) any { return p.Cues[len(p.Cues)-1] }, cue},
-		"ReplaceCue":    {func(p lesson.Play) lesson.Play { return edit.ReplaceCue(p, 0, cue) }, func(p lesson.Play) any { return p.Cues[0] }, cue},
-		"RemoveCue":     {func(p lesson.Play) lesson.Play { return edit.RemoveCue(p, 0) }, func(p lesson.Play) any { return len(p.Cues) }, len(sample().Cues) - 1},
+		"Arrive":         {func(p lesson.Play) lesson.Play { return edit.Arrive(p, game.Near1, last, at) }, func(p lesson.Play) any { return p.Tracks[game.Near1][last].At }, at},
+		"Leave":          {func(p lesson.Play) lesson.Play { return edit.Leave(p, game.Near1, last, &at) }, func(p lesson.Play) any { return *p.Tracks[game.Near1][last].Leave }, at},
+		"Leave at once":  {func(p lesson.Play) lesson.Play { return edit.Leave(p, game.Near1, last, nil) }, func(p lesson.Play) any { return p.Tracks[game.Near1][last].Leave == nil }, true},
+		"TakeTime":       {func(p lesson.Play) lesson.Play { return edit.TakeTime(p, 0, 1.2) }, func(p lesson.Play) any { return p.Shots[0].Intent }, lesson.Time(1.2)},
+		"StartAt":        {func(p lesson.Play) lesson.Play { return edit.StartAt(p, 4) }, func(p lesson.Play) any { return p.Lead }, units.Seconds(4)},
+		"AddCue":         {func(p lesson.Play) lesson.Play { return edit.AddCue(p, cue) }, func(p lesson.Play) any { return p.Cues[len(p.Cues)-1] }, cue},
+		"ReplaceCue":     {func(p lesson.Play) lesson.Play { return edit.ReplaceCue(p, 0, cue) }, func(p lesson.Play) any { return p.Cues[0] }, cue},
+		"RemoveCue":      {func(p lesson.Play) lesson.Play { return edit.RemoveCue(p, 0) }, func(p lesson.Play) any { return len(p.Cues) }, len(sample().Cues) - 1},
+		"RemoveKeyframe": {func(p lesson.Play) lesson.Play { return edit.RemoveKeyframe(p, game.Near1, last) }, func(p lesson.Play) any { return len(p.Tracks[game.Near1]) }, last},
 	} {
 		old := sample()
 		changed := c.change(old)

@@ -1,0 +1,102 @@
+package app
+
+import (
+	"strconv"
+	"strings"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/dialog"
+	"fyne.io/fyne/v2/widget"
+
+	"homeside/app/ring"
+	"homeside/model/edit"
+	"homeside/model/lesson"
+	"homeside/model/units"
+	"homeside/words"
+)
+
+// timeMenu holds what is done in time: texts, a shot's time, the loop, the strip.
+func (e *Editor) timeMenu() *fyne.Menu {
+	e.loopItem = e.item(words.T("Loop"), func() { e.session.ToggleLoop(); e.sayLoop() }, nil)
+	return fyne.NewMenu(words.T("Time"),
+		e.item(words.T("Add a caption here…"), func() { e.askCue(lesson.Caption, e.session.Now()) }, nil),
+		e.item(words.T("Add a signal here…"), func() { e.askCue(lesson.Signal, e.session.Now()) }, nil),
+		fyne.NewMenuItemSeparator(),
+		e.item(words.T("Say this shot by its time"), e.sayByTime, nil),
+		e.item(words.T("Time before the serve…"), e.askLead, nil),
+		fyne.NewMenuItemSeparator(),
+		e.item(words.T("Loop starts here"), func() { e.session.LoopFrom(); e.sayLoop() }, nil),
+		e.item(words.T("Loop ends here"), func() { e.session.LoopTo(); e.sayLoop() }, nil),
+		e.loopItem,
+		fyne.NewMenuItemSeparator(),
+		e.item(words.T("Rally strip: show less time, larger"), func() { e.strip.Zoom(keyZoom) }, nil),
+		e.item(words.T("Rally strip: show more time"), func() { e.strip.Zoom(1 / keyZoom) }, nil),
+		e.item(words.T("Rally strip: show the whole play"), e.strip.Fit, nil),
+	)
+}
+
+// refreshLoop marks in the menu whether a loop is played.
+func (e *Editor) refreshLoop() {
+	if _, _, on := e.session.Loop(); e.loopItem != nil && e.loopItem.Checked != on {
+		e.loopItem.Checked = on
+		e.win.MainMenu().Refresh()
+	}
+}
+
+// goMenu gives the keys to a part of the window.
+func (e *Editor) goMenu() *fyne.Menu {
+	to := func(name string, key fyne.KeyName, o func() fyne.Focusable) *fyne.MenuItem {
+		return e.item(name, func() {
+			if f := o(); f != nil {
+				ring.Take(f)
+			}
+		}, ctrl(key))
+	}
+	return fyne.NewMenu(words.T("Go"),
+		to(words.T("Score"), fyne.Key1, func() fyne.Focusable { return firstControl(e.score.Box) }),
+		to(words.T("Plays"), fyne.Key2, func() fyne.Focusable { return e.plays.List }),
+		to(words.T("Court"), fyne.Key3, func() fyne.Focusable { return e.court }),
+		to(words.T("Rally strip"), fyne.Key4, func() fyne.Focusable { return e.strip }),
+		to(words.T("Shot card"), fyne.Key5, func() fyne.Focusable { e.cards.open(e.cards.shot); return nil }),
+		to(words.T("Player card"), fyne.Key6, func() fyne.Focusable { e.cards.open(e.cards.player); return nil }),
+	)
+}
+
+// helpMenu finds commands and lists keys.
+func (e *Editor) helpMenu() *fyne.Menu {
+	return fyne.NewMenu(words.T("Help"),
+		e.item(words.T("Find a command…"), e.findCommand, ctrl(fyne.KeyK)),
+		e.item(words.T("Keys…"), e.showKeys, nil),
+	)
+}
+
+// askLead asks how long the play is shown before the serve.
+func (e *Editor) askLead() {
+	e.rest()
+	p, ok := e.session.Play()
+	if !ok {
+		e.say(words.T("There is no play."))
+		return
+	}
+	long := newEscapeEntry(strconv.FormatFloat(float64(p.Lead), 'f', -1, 64))
+	var d *dialog.ConfirmDialog
+	done := func(ok bool) {
+		d.Hide()
+		t, err := strconv.ParseFloat(strings.Replace(strings.TrimSpace(long.Text), ",", ".", 1), 64)
+		if !ok {
+			return
+		}
+		if lead := units.Seconds(t); err != nil || !(lead >= 0 && lead <= lesson.MaxOffset) {
+			e.say(words.T("Please give seconds from 0 to %.0f.", float64(lesson.MaxOffset)))
+		} else if lead != p.Lead {
+			e.replacePlay(words.T("change the time before the serve"), edit.StartAt(p, lead))
+		}
+	}
+	d = dialog.NewCustomConfirm(words.T("Time before the serve"), words.T("Change"), words.T("Cancel"), widget.NewForm(widget.NewFormItem(words.T("Seconds"), long)), done, e.win)
+	long.cancel = func() { d.Hide() }
+	long.OnSubmitted = func(string) { done(true) }
+	d.Resize(fyne.NewSize(420, 160))
+	d.Show()
+	e.win.Canvas().Focus(long)
+	e.trace.say("asking the lead")
+}
