@@ -24,7 +24,8 @@ var arrows = []arrow{
 	{"model/game", []string{"model/units", "model/court"}},
 	{"model/flight", []string{"model/units", "model/court"}},
 	{"model/movement", []string{"model/units", "model/court"}},
-	{"model/lesson", []string{"model/units", "model/court", "model/game", "model/flight", "model/movement"}},
+	{"model/homography", []string{"model/units", "model/court"}},
+	{"model/lesson", []string{"model/units", "model/court", "model/game", "model/flight", "model/movement", "model/homography"}},
 	{"model/lesson/lessontest", []string{"model/units", "model/court", "model/game", "model/movement", "model/lesson"}}, // for tests
 	{"model/roster", []string{"model/court", "model/game", "model/lesson"}},
 	{"model/lessonfile", []string{"model/units", "model/court", "model/game", "model/flight", "model/movement", "model/lesson", "model/roster"}},
@@ -56,6 +57,7 @@ var arrows = []arrow{
 	{"export/sound", []string{"model/...", "export"}},
 	{"export/page", []string{"model/...", "canvas", "canvas/...", "export", "export/still", "export/captions", "export/sound", "words"}},
 	{"export/handout", []string{"model/...", "canvas", "canvas/look", "canvas/compose", "words", "export", "export/pdf", "export/captions"}},
+	{"export/photo", []string{"canvas", "canvas/raster", "export"}},
 	{"export/formats", []string{"model/...", "export", "export/..."}},
 	{"app/session", []string{"model/...", "words"}},
 	{"app/gesture", []string{"model/...", "app/session", "words"}},

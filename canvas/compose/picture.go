@@ -68,7 +68,7 @@ func (p Picture) StaticIn(l Layout) *canvas.Scene {
 	p.spreads(&ground)
 	p.ballPath(&ground)
 	if l.standing() {
-		p.ribbons(&ground)
+		p.ribbons(&ground, colour{})
 	} else {
 		p.net(&ground)
 		p.runs(&ground)

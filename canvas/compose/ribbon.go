@@ -24,20 +24,20 @@ const (
 )
 
 // ribbons draws every player's runs as flat arrows that lie on the ground, with
-// ticks.
-func (p Picture) ribbons(g *canvas.Panel) {
+// ticks, and with an edge if it has a colour.
+func (p Picture) ribbons(g *canvas.Panel, edge colour) {
 	for _, id := range game.Players {
 		for i, run := range p.Rally.Tracks[id].Runs {
 			if run.Way.Length() >= shortRun {
-				p.ribbon(g, id, i, run)
+				p.ribbon(g, id, i, run, edge)
 			}
 		}
 	}
 }
 
-func (p Picture) ribbon(g *canvas.Panel, id game.Player, i int, run rally.Run) {
+func (p Picture) ribbon(g *canvas.Panel, id game.Player, i int, run rally.Run, edge colour) {
 	name := fmt.Sprintf("run.%v.%d", id, i)
-	ink := canvas.Style{Fill: p.look().Teams[id.Team()].Run}
+	ink := canvas.Style{Fill: p.look().Teams[id.Team()].Run, Stroke: edge, Width: canvas.Pts(0.8)}
 	g.Add(canvas.Shape{
 		ID: name, Layer: canvas.Runs, Style: ink, Path: ribbonPath(run.Way),
 		Label: fmt.Sprintf("%s runs %.0f ft", p.Rally.NameOf(id), float64(run.Way.Length())),

@@ -81,7 +81,7 @@ func carry(p lesson.Play, s game.State) lesson.Play {
 		by, _ = p.Server()
 	}
 	p = keepOnSide(assign(p, by, s), s)
-	p.Notes, p.Marks = "", nil
+	p.Notes, p.Marks, p.Photo = "", nil, nil
 	p.Cues = slices.DeleteFunc(slices.Clone(p.Cues), func(c lesson.Cue) bool { return c.Kind == lesson.Caption })
 	return p
 }

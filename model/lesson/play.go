@@ -24,6 +24,7 @@ type Play struct {
 	Tracks    [4][]Keyframe // by game.Player, in the order they happen
 	Marks     []Mark
 	Cues      []Cue
+	Photo     *Photo // a picture under the court; nil for none
 }
 
 // Situation is the score when the serve is called. Who serves is said by the

@@ -69,7 +69,22 @@ func (t transform) play(p Play) Play {
 		}
 		return c
 	})
+	out.Photo = t.photo(p.Photo)
 	return out
+}
+
+// photo keeps the points of a picture where they are in it: of a play that is
+// mirrored there is none, as no picture is.
+func (t transform) photo(p *Photo) *Photo {
+	if p == nil || t.side < 0 {
+		return nil
+	}
+	out := *p
+	out.Points = each(p.Points, func(q PhotoPoint) PhotoPoint {
+		q.Court = t.point(q.Court)
+		return q
+	})
+	return &out
 }
 
 func (t transform) shot(s Shot) Shot {

@@ -195,6 +195,9 @@ func (c *checker) play(p Play) {
 	}
 	c.each("marks", len(p.Marks), func(i int) { c.mark(p, p.Marks[i]) })
 	c.each("cues", len(p.Cues), func(i int) { c.cue(p, p.Cues[i]) })
+	if p.Photo != nil {
+		c.in("photo", func() { c.photo(*p.Photo) })
+	}
 }
 
 // situation leaves it to the rules whether a call can come up in a game.

@@ -79,6 +79,7 @@ type play struct {
 	Tracks    tracks         `json:"tracks"`
 	Marks     []mark         `json:"marks,omitempty"`
 	Cues      []cue          `json:"cues,omitempty"`
+	Photo     *photo         `json:"photo,omitzero"`
 }
 
 // tag is a word to find a play by.

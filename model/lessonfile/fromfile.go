@@ -181,6 +181,9 @@ func (r *reader) play(p play) lesson.Play {
 	}
 	out.Marks = each(r, "marks", p.Marks, r.mark)
 	out.Cues = each(r, "cues", p.Cues, r.cue)
+	if p.Photo != nil {
+		r.in("photo", func() { out.Photo = new(r.photo(*p.Photo)) })
+	}
 	return out
 }
 

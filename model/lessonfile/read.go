@@ -115,6 +115,7 @@ var bounded = json.JoinUnmarshalers(
 	upTo[keyframe](lesson.MaxKeyframes),
 	upTo[mark](lesson.MaxMarks),
 	upTo[cue](lesson.MaxCues),
+	upTo[photoPoint](lesson.MaxPhotoPoints),
 	upTo[reel](lesson.MaxReels),
 	upTo[take](lesson.MaxTakes),
 	upTo[slow](lesson.MaxSlows),

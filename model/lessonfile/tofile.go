@@ -64,6 +64,7 @@ func toPlay(p lesson.Play) play {
 		},
 		Marks: mapped(p.Marks, toMark),
 		Cues:  mapped(p.Cues, toCue),
+		Photo: toPhoto(p.Photo),
 	}
 	if p.Lead != lesson.DefaultLead {
 		out.Lead = &p.Lead

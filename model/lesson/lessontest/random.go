@@ -132,6 +132,7 @@ func play(t *rapid.T) lesson.Play {
 	}
 	p.Marks = some(t, 0, mostNotes, func(t *rapid.T) lesson.Mark { return mark(t, shots) })
 	p.Cues = some(t, 0, mostNotes, func(t *rapid.T) lesson.Cue { return cue(t, shots) })
+	p.Photo = maybe(t, photo)
 	return p
 }
 

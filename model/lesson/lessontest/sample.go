@@ -72,6 +72,7 @@ func SamplePlay() lesson.Play {
 			{Span: sampleSpan(), Text: "Move as soon as the ball has gone."},
 			{Kind: lesson.Signal, Span: sampleSpan(), Text: "yes", Giver: game.Near2, Reader: game.Near1, Meaning: lesson.Switch},
 		},
+		Photo: new(SamplePhoto()),
 	}
 }
 
