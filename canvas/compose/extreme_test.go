@@ -51,7 +51,10 @@ func TestExtremePlaysAreDrawn(t *testing.T) {
 	})
 }
 
-func checkIDs(t *rapid.T, s *canvas.Scene) {
+func checkIDs(t interface {
+	Helper()
+	Fatalf(string, ...any)
+}, s *canvas.Scene) {
 	for _, p := range s.Panels {
 		seen := map[string]bool{}
 		for _, shape := range p.Shapes {

@@ -51,8 +51,15 @@ func MoveTake(r lesson.Reel, i, to int) lesson.Reel {
 
 // renumber tells what refers to the lesson's plays that play n, counted from 1,
 // is number of(n) now, 0 where it is gone. A rally of the match that was shown by
-// a play that is gone is shown by none, a take of it goes with it.
-func renumber(l lesson.Lesson, of func(n int) int) lesson.Lesson {
+// a play that is gone is shown by none, a take of it goes with it; so do those of
+// plays that were never there and would be numbered past lesson.MaxPlays.
+func renumber(l lesson.Lesson, to func(n int) int) lesson.Lesson {
+	of := func(n int) int {
+		if n = to(n); n > lesson.MaxPlays {
+			return 0
+		}
+		return n
+	}
 	l.Match.Rallies = slices.Clone(l.Match.Rallies)
 	for i, r := range l.Match.Rallies {
 		if r.Play > 0 {

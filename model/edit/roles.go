@@ -28,7 +28,7 @@ func MirrorSides(l lesson.Lesson, i int) lesson.Lesson {
 	for _, points := range nextPoints(p.Situation.Call.Serving) {
 		next := p.Situation
 		next.Call.Serving += points
-		if s, ok := serveAt(l, next, by, from.Other()); ok && s.From() != from {
+		if s, ok := serveAt(l, next, by, receiverOf(p).Partner(), from.Other()); ok && s.From() != from {
 			return l.WithPlay(i, assign(mirrored, by, s))
 		}
 	}
@@ -58,7 +58,7 @@ func ReverseRoles(l lesson.Lesson, i int) lesson.Lesson {
 		return l.WithPlay(i, turned)
 	}
 	from := court.SideOf(by.Team(), turned.AtServe(by).Place)
-	if s, ok := serveAt(l, turned.Situation, by, from); ok {
+	if s, ok := serveAt(l, turned.Situation, by, receiverOf(turned), from); ok {
 		turned = assign(turned, by, s)
 	}
 	return l.WithPlay(i, turned)
@@ -75,9 +75,13 @@ func scoreOf(l lesson.Lesson, p lesson.Play) (game.State, bool) {
 	return s, err == nil && !s.Over()
 }
 
-// serveAt is a state of the lesson's game at a situation: one that is served
-// from a court and by a player, or at least from the court; false if there is none.
-func serveAt(l lesson.Lesson, to lesson.Situation, by game.Player, from court.Side) (game.State, bool) {
+// receiverOf is who returns the serve of a play that has one.
+func receiverOf(p lesson.Play) game.Player { return returner(p, p.Shots[0].By) }
+
+// serveAt is a state of the lesson's game at a situation: of those that are
+// served from a court, or else of all, the one with most of the server and the
+// receiver that are asked for; false if there is none.
+func serveAt(l lesson.Lesson, to lesson.Situation, by, receiver game.Player, from court.Side) (game.State, bool) {
 	q := game.Query{
 		Format: l.Scoring.Format, To: l.Scoring.To, Starters: l.Starters(),
 		Call: to.Call, Serving: to.Serving, Began: l.Match.First,
@@ -91,9 +95,12 @@ func serveAt(l lesson.Lesson, to lesson.Situation, by game.Player, from court.Si
 	for i, s := range states {
 		n := 0
 		if s.From() == from {
-			n += 2
+			n += 4
 		}
 		if s.Server() == by {
+			n += 2
+		}
+		if s.Receiver() == receiver {
 			n++
 		}
 		if n > most {
@@ -107,8 +114,8 @@ func serveAt(l lesson.Lesson, to lesson.Situation, by game.Player, from court.Si
 }
 
 // SwapEnds is the lesson after the teams have changed ends: everybody does the
-// same, seen from the other end of the court, also in the match. What belongs to
-// the court stays: obstacles, the wind, the room round it.
+// same, seen from the other end of the court, also in the match and by the cameras
+// of reels. What belongs to the court stays: obstacles, the wind, the room round it.
 func SwapEnds(l lesson.Lesson) lesson.Lesson {
 	l.Teams[court.Near], l.Teams[court.Far] = l.Teams[court.Far], l.Teams[court.Near]
 	l.Plays = slices.Clone(l.Plays)
@@ -121,8 +128,19 @@ func SwapEnds(l lesson.Lesson) lesson.Lesson {
 		}
 	}
 	l.Match = swapped(l.Match)
+	l.Reels = slices.Clone(l.Reels)
+	for i, r := range l.Reels {
+		l.Reels[i].Takes = slices.Clone(r.Takes)
+		for n := range r.Takes {
+			c := &l.Reels[i].Takes[n].Camera
+			c.End, c.Player = c.End.Other(), across(c.Player)
+		}
+	}
 	return l
 }
+
+// across is the player with the same number at the other end.
+func across(id game.Player) game.Player { return game.PlayerOf(id.Team().Other(), id.Number()) }
 
 func swapped(m lesson.Match) lesson.Match {
 	if m.First != nil {
@@ -130,7 +148,7 @@ func swapped(m lesson.Match) lesson.Match {
 	}
 	if m.From != nil {
 		o := *m.From
-		o.Serving, o.Server = o.Serving.Other(), game.PlayerOf(o.Server.Team().Other(), o.Server.Number())
+		o.Serving, o.Server = o.Serving.Other(), across(o.Server)
 		m.From = &o
 	}
 	m.Rallies = slices.Clone(m.Rallies)
