@@ -35,8 +35,14 @@ var Lessons embed.FS
 
 // LessonNames are the built-in lessons in the order to show them in.
 var LessonNames = [...]string{
+	"lessons/full-stack-on-serve.json",
+	"lessons/stack-on-return.json",
+	"lessons/signals-stay-or-switch.json",
+	"lessons/half-stack.json",
+	"lessons/poach.json",
 	"lessons/left-hand-middle.json",
+	"lessons/two-left-handers.json",
 }
 
-// FirstLesson is the name of the lesson that a new user sees.
+// FirstLesson is the name of the lesson that is shown where nothing else is asked for.
 const FirstLesson = "lessons/left-hand-middle.json"
