@@ -72,6 +72,7 @@ type Editor struct {
 	pairs              keptPairs
 	editing            *fyne.Container // all of the window that the match plan takes the place of
 	playing            bool
+	lacks              string // the letters that were said to be in no font
 }
 
 // New makes the editor's window; Show it and run the app.
@@ -192,6 +193,7 @@ func (e *Editor) changed() {
 		e.refreshUndo()
 		e.traceStep()
 		e.noteUnsaved()
+		e.tellLacks()
 	}
 }
 
@@ -219,7 +221,7 @@ func (e *Editor) say(text string) {
 		e.plan.Say(text)
 	}
 	if text == "" {
-		text = words.Caution()
+		text = e.idleLine()
 	}
 	e.status.SetText(text)
 }

@@ -20,6 +20,7 @@ type Options struct {
 	FullColour    bool                  // an AVI has a colour sample for every pixel, not for every four
 	Ground        Ground                // what the picture stands on; the zero Ground is the scene's own
 	Progress      func(done, total int) // called after every frame; nil means nobody asks
+	Lacks         func(letters []rune)  // told once after writing, in order, if no font has some letters; nil means nobody asks
 }
 
 // What the zero Options stand for.

@@ -73,4 +73,5 @@ var spanishCatalogues = []catalogue{
 	spanishPlans,
 	spanishPage,
 	spanishHandout,
+	spanishExport,
 }

@@ -19,6 +19,7 @@ import (
 	"homeside/model/lesson"
 	"homeside/model/lessonfile"
 	"homeside/model/rally"
+	"homeside/words"
 )
 
 // errSomeFailed is returned by a batch that has told of its failures.
@@ -30,7 +31,7 @@ type batch struct {
 	changed time.Time // the lesson file, before it was read
 	options *export.Options
 	resume  bool
-	sources []func() (export.Source, error) // by play from 0, solved once
+	plays   []func() (staged, error) // from 0, solved once
 }
 
 func exportBatch(c *cobra.Command, path string, f exportFlags) error {
@@ -54,7 +55,7 @@ func exportBatch(c *cobra.Command, path string, f exportFlags) error {
 	if err := makeFolders(outs); err != nil {
 		return err
 	}
-	b.sources = sourcesOf(l, sight)
+	b.plays = playsOf(l, sight)
 	return b.run(c.Context(), outs, f.batch.jobs, c.ErrOrStderr())
 }
 
@@ -69,19 +70,19 @@ func makeFolders(outs []output) error {
 	return nil
 }
 
-// sourcesOf are the plays as sources of pictures, each solved when first asked.
-func sourcesOf(l lesson.Lesson, sight compose.Sight) []func() (export.Source, error) {
-	sources := make([]func() (export.Source, error), len(l.Plays))
-	for i := range sources {
-		sources[i] = sync.OnceValues(func() (export.Source, error) {
+// playsOf are the plays of a lesson, each solved when first asked.
+func playsOf(l lesson.Lesson, sight compose.Sight) []func() (staged, error) {
+	plays := make([]func() (staged, error), len(l.Plays))
+	for i := range plays {
+		plays[i] = sync.OnceValues(func() (staged, error) {
 			r, err := rally.Solve(l, i)
 			if err != nil {
-				return nil, err
+				return staged{}, err
 			}
-			return compose.Of(r, l.Venue.Surface(), canvas.Upright).Seen(sight), nil
+			return staged{compose.Of(r, l.Venue.Surface(), canvas.Upright).Seen(sight), formats.Tell(l, r)}, nil
 		})
 	}
-	return sources
+	return plays
 }
 
 // changeOf is when a file was changed last, the zero time if that is unknown.
@@ -97,6 +98,7 @@ func changeOf(path string) time.Time {
 type result struct {
 	output
 	skipped bool
+	lacks   []rune // letters that no font has
 	err     error
 }
 
@@ -127,7 +129,11 @@ func (b batch) result(ctx context.Context, o output) result {
 	if ctx.Err() == nil && b.resume && b.current(o) {
 		return result{output: o, skipped: true}
 	}
-	return result{output: o, err: b.write(ctx, o)}
+	r := result{output: o}
+	options := *b.options
+	options.Lacks = func(letters []rune) { r.lacks = letters }
+	r.err = b.write(ctx, o, &options)
+	return r
 }
 
 // current is whether an output need not be written again: an ordinary file, not
@@ -138,7 +144,7 @@ func (b batch) current(o output) bool {
 	if err != nil || !info.ModTime().After(b.changed) {
 		return false
 	}
-	if o.format.Write == nil {
+	if o.format.Fill != nil {
 		return info.IsDir()
 	}
 	return info.Mode().IsRegular() && info.Size() > 0
@@ -146,12 +152,12 @@ func (b batch) current(o output) bool {
 
 // write makes one file. If the lesson was changed since it was read, the file is
 // dated back to the lesson that it shows, so that it is not taken for current.
-func (b batch) write(ctx context.Context, o output) error {
-	src, err := b.sources[o.play]()
+func (b batch) write(ctx context.Context, o output, options *export.Options) error {
+	play, err := b.plays[o.play]()
 	if err != nil {
 		return fmt.Errorf("save %s: %w", o.path, err)
 	}
-	if err := formats.Save(ctx, o.path, src, b.options); err != nil {
+	if err := o.format.save(ctx, o.path, play, options); err != nil {
 		return err
 	}
 	if changeOf(b.lesson).Equal(b.changed) {
@@ -184,6 +190,9 @@ func (t *tally) add(r result) {
 		said = "current, skipped " + r.path
 	default:
 		t.written++
+		if len(r.lacks) > 0 {
+			said += " - " + words.Lacks(r.lacks)
+		}
 	}
 	fmt.Fprintf(t.tell, "%d/%d %s\n", t.written+t.skipped+t.failed, t.of, said)
 }

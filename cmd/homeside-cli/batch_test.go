@@ -259,3 +259,60 @@ func TestBatchRefuses(t *testing.T) {
 		checkFiles(t, ".", "lesson.json")
 	}
 }
+
+// Words and beeps of all plays come beside their clips, with the clips' times, as
+// a single export writes them.
+func TestBatchOfWords(t *testing.T) {
+	inFolder(t)
+	line := "--play all --out {play}.{ext} --format gif,vtt,chapters.vtt,wav,frames --from -1 --to 0 --fps 5 --speed 0.5"
+	if _, errs, code := cli(batchOf(line)...); code != exitOK || !strings.HasSuffix(errs, "\n15 written, 0 current, 0 failed\n") {
+		t.Fatalf("export %s: exit %d, %s", line, code, errs)
+	}
+	for _, ext := range []string{"vtt", "chapters.vtt", "wav"} {
+		alone := "alone." + ext
+		if _, errs, code := cli("export", "lesson.json", "--play", "2", "--out", alone, "--from", "-1", "--to", "0", "--speed", "0.5"); code != exitOK {
+			t.Fatal(errs)
+		}
+		got, err := os.ReadFile("2." + ext)
+		want, err2 := os.ReadFile(alone)
+		if err != nil || err2 != nil || string(got) != string(want) || len(got) == 0 {
+			t.Errorf("2.%s of a batch has %d bytes (%v, %v), want the %d of a single export", ext, len(got), err, err2, len(want))
+		}
+	}
+	checkFiles(t, "3.frames", "000001.png", "000002.png", "000003.png", "000004.png", "000005.png", "000006.png", "000007.png", "000008.png", "000009.png", "000010.png")
+	if _, errs, _ := cli(batchOf(line + " --resume")...); !strings.HasSuffix(errs, "\n0 written, 15 current, 0 failed\n") {
+		t.Errorf("--resume says %s", errs)
+	}
+	for line, want := range map[string]string{
+		"--format vtt --fps 10 --out {play}.{ext}":               "--fps is for clips, and there are none",
+		"--format vtt,wav --background clear --out {play}.{ext}": "--background is for pictures and clips, and there are none",
+		"--format png --from 0 --out {play}.{ext}":               "--from is for clips and words, and there are none",
+		"--format png,mp4 --full-colour --out {play}.{ext}":      "--full-colour is for AVI clips, and there are none",
+		"--format png,gif --background clear --out {play}.{ext}": "--background clear: .gif cannot be transparent",
+		"--format vt --out {play}.{ext}":                         `no format is called "vt"; there are .png`,
+	} {
+		args := append([]string{"export", "lesson.json"}, strings.Fields(line)...)
+		out, errs, code := cli(args...)
+		if text := checkRefused(t, args, out, errs, code); !strings.Contains(text, want) {
+			t.Errorf("export %s says %q, want %q", line, text, want)
+		}
+	}
+}
+
+// Letters that no font has are told, alone and in a batch, and drawn as boxes.
+func TestExportSaysWhichLettersAreLacking(t *testing.T) {
+	l := drill()
+	l.Plays[0].Title = "Stack 中 → שלום"
+	path := lessonFile(t, l)
+	t.Chdir(t.TempDir())
+	const want = "No font here has → (U+2192), 中 (U+4E2D): pictures show empty boxes instead."
+	for _, name := range []string{"x.png", "x.svg", "x.pdf", "x.gif"} {
+		if _, errs, code := cli("export", path, "--out", name, "--size", "64x64"); code != exitOK || errs != name+": "+want+"\n" {
+			t.Errorf("export --out %s: exit %d, %q, want %q", name, code, errs, want)
+		}
+	}
+	_, errs, code := cli("export", path, "--play", "all", "--out", "{play}.{ext}", "--format", "png", "--size", "64x64")
+	if wrote := strings.Split(errs, "\n"); code != exitOK || wrote[0] != "1/3 wrote 1.png - "+want || wrote[1] != "2/3 wrote 2.png" {
+		t.Errorf("a batch: exit %d, %q", code, errs)
+	}
+}

@@ -10,7 +10,6 @@ import (
 	"github.com/spf13/pflag"
 
 	"homeside/export"
-	"homeside/export/formats"
 	"homeside/model/lesson"
 )
 
@@ -42,7 +41,7 @@ type batchFlags struct {
 var batchOnly = []string{"jobs", "shard", "resume"}
 
 func (b *batchFlags) add(fl *pflag.FlagSet) {
-	fl.StringVar(&b.formats, "format", "", "formats of several files, such as gif,mp4,png (the ending of --out if not given)")
+	fl.StringVar(&b.formats, "format", "", "formats of several files, such as gif,mp4,png,vtt (the ending of --out if not given)")
 	fl.IntVar(&b.jobs, "jobs", 1, "files written at the same time")
 	fl.StringVar(&b.shard, "shard", "", "part of the files, such as 2/8 for the second of eight")
 	fl.BoolVar(&b.resume, "resume", false, "skip files that are current: changed later than the lesson")
@@ -79,7 +78,7 @@ func (p *playChoice) Type() string { return "number" }
 func (f exportFlags) isBatch(c *cobra.Command) bool { return f.play.all || c.Flags().Changed("format") }
 
 // outputs are the files of this shard.
-func (f exportFlags) outputs(path string, l lesson.Lesson, fs []formats.Format) ([]output, error) {
+func (f exportFlags) outputs(path string, l lesson.Lesson, fs []kind) ([]output, error) {
 	part, err := parseShard(f.batch.shard)
 	if err != nil {
 		return nil, err
@@ -93,7 +92,7 @@ func (f exportFlags) outputs(path string, l lesson.Lesson, fs []formats.Format) 
 }
 
 // checkBatch is what can be said before the lesson is read.
-func (f exportFlags) checkBatch(c *cobra.Command) ([]formats.Format, *export.Options, error) {
+func (f exportFlags) checkBatch(c *cobra.Command) ([]kind, *export.Options, error) {
 	if err := checkPattern(f.out); err != nil {
 		return nil, nil, err
 	}
@@ -115,22 +114,22 @@ func (f exportFlags) checkBatch(c *cobra.Command) ([]formats.Format, *export.Opt
 }
 
 // formats are those of --format, or the one of the pattern's ending.
-func (f exportFlags) formats(c *cobra.Command) ([]formats.Format, error) {
+func (f exportFlags) formats(c *cobra.Command) ([]kind, error) {
 	if !c.Flags().Changed("format") {
 		if strings.Contains(f.out, "{ext}") {
 			return nil, fmt.Errorf("--out %s: say with --format what {ext} is", f.out)
 		}
-		one, err := formats.ByPath(f.out)
-		return []formats.Format{one}, err
+		one, err := kindByPath(f.out)
+		return []kind{one}, err
 	}
-	var fs []formats.Format
+	var fs []kind
 	for name := range strings.SplitSeq(f.batch.formats, ",") {
 		ext := "." + strings.TrimPrefix(strings.TrimSpace(name), ".")
-		one, err := formats.ByPath("x" + ext)
-		if err != nil {
-			return nil, fmt.Errorf("--format %q: no format is called %q; there are %s", f.batch.formats, name, endings())
+		one, err := kindByPath("x" + ext)
+		if err != nil || one.Ext != strings.ToLower(ext) {
+			return nil, fmt.Errorf("--format %q: no format is called %q; there are %s", f.batch.formats, name, allEndings())
 		}
-		if slices.ContainsFunc(fs, func(g formats.Format) bool { return g.Ext == one.Ext }) {
+		if slices.ContainsFunc(fs, func(g kind) bool { return g.Ext == one.Ext }) {
 			return nil, fmt.Errorf("--format %q: %s is there twice", f.batch.formats, one.Ext)
 		}
 		fs = append(fs, one)
@@ -138,31 +137,28 @@ func (f exportFlags) formats(c *cobra.Command) ([]formats.Format, error) {
 	return fs, nil
 }
 
-// fitAny says which flag means nothing for any of the formats. With stills and
-// clips in one batch each flag is for those it means something for.
-func (f exportFlags) fitAny(c *cobra.Command, fs []formats.Format) error {
-	isClip := func(g formats.Format) bool { return g.Clip }
-	clips := slices.ContainsFunc(fs, isClip)
-	stills := slices.ContainsFunc(fs, func(g formats.Format) bool { return !g.Clip })
+// fitAny says which flag means nothing for any of the kinds. With several kinds
+// in one batch each flag is for those it means something for.
+func (f exportFlags) fitAny(c *cobra.Command, fs []kind) error {
 	for _, k := range []struct {
-		there bool
+		has   func(kind) bool
 		name  string
 		flags []string
-	}{{stills, "stills", stillFlags}, {clips, "clips", clipFlags}} {
+	}{
+		{kind.isStill, "stills", stillFlags}, {kind.hasTimes, "clips and words", timeFlags}, {kind.isClip, "clips", []string{"fps"}},
+		{kind.isPicture, "pictures and clips", placeFlags}, {kind.hasFull, "AVI clips", []string{"full-colour"}},
+	} {
 		for _, name := range k.flags {
-			if !k.there && c.Flags().Changed(name) {
+			if c.Flags().Changed(name) && !slices.ContainsFunc(fs, k.has) {
 				return fmt.Errorf("--%s is for %s, and there are none among the files", name, k.name)
 			}
 		}
 	}
-	if f.full && !slices.ContainsFunc(fs, func(g formats.Format) bool { return g.Full }) {
-		return fmt.Errorf("--full-colour is for AVI clips, and there are none among the files")
-	}
 	for _, g := range fs {
-		if g.Clip && f.fps > g.MaxFPS {
+		if g.isClip() && f.fps > g.MaxFPS {
 			return fmt.Errorf("--fps %d: %s has at most %d", f.fps, g.Ext, g.MaxFPS)
 		}
-		if strings.EqualFold(f.ground, "clear") && !g.Clear {
+		if strings.EqualFold(f.ground, "clear") && g.isPicture() && !g.Clear {
 			return fmt.Errorf("--background clear: %w", &export.ClearError{Of: g.Ext})
 		}
 	}

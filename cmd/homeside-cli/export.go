@@ -12,6 +12,7 @@ import (
 	"homeside/export"
 	"homeside/export/formats"
 	"homeside/model/units"
+	"homeside/words"
 )
 
 // exportFlags are the flags of the export command as they are typed.
@@ -39,7 +40,7 @@ func exportCommand() *cobra.Command {
 			if c.Flags().Changed("sheet") {
 				return exportHandout(c, args[0], f)
 			}
-			if t, ok := formats.TextByPath(f.out); ok {
+			if t, ok := formats.TextByPath(f.out); ok && !f.isBatch(c) {
 				return exportText(c, args[0], f, t)
 			}
 			if isPage(f.out) {
@@ -98,6 +99,7 @@ func exportPlay(c *cobra.Command, path string, f exportFlags) error {
 	if err != nil {
 		return err
 	}
+	o.Lacks = func(letters []rune) { fmt.Fprintf(c.ErrOrStderr(), "%s: %s\n", f.out, words.Lacks(letters)) }
 	return formats.Save(c.Context(), f.out, compose.Of(r, l.Venue.Surface(), canvas.Upright).Seen(sight), o)
 }
 
@@ -123,7 +125,8 @@ func (f exportFlags) alone(c *cobra.Command) error {
 // Flags that mean something for stills only, and for clips only.
 var (
 	stillFlags = []string{"at"}
-	clipFlags  = []string{"from", "to", "fps", "speed"}
+	timeFlags  = []string{"from", "to", "speed"}
+	clipFlags  = append([]string{"fps"}, timeFlags...)
 )
 
 // fit says which flag means nothing for the format that is asked for.

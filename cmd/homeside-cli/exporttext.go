@@ -13,11 +13,14 @@ const textHelp = `
 
 In words a play is captions (.vtt for WebVTT, .srt), chapters of a clip
 (.chapters.vtt) or a script for a voice-over (.txt); as sound it is a cue track
-with a beep for every contact, bounce and arrival (.wav), one play at a time.
+with a beep for every contact, bounce and arrival (.wav).
 Their times are those of a clip of the same --from, --to and --speed.`
 
 // pictureFlags mean nothing for a play in words or beeps.
-var pictureFlags = []string{"at", "size", "fps", "view", "end", "behind", "background", "full-colour"}
+var pictureFlags = append([]string{"at", "fps", "full-colour"}, placeFlags...)
+
+// placeFlags mean something for pictures only.
+var placeFlags = []string{"size", "view", "end", "behind", "background"}
 
 func textEndings() string {
 	all := make([]string, len(formats.Texts))
@@ -30,9 +33,6 @@ func textEndings() string {
 // exportText writes a play in words, with the times of the clip that the same
 // flags make.
 func exportText(c *cobra.Command, path string, f exportFlags, t formats.Text) error {
-	if f.isBatch(c) {
-		return fmt.Errorf("--play all and --format write pictures and clips: %s holds words or beeps, of one play at a time", f.out)
-	}
 	if err := f.alone(c); err != nil {
 		return err
 	}

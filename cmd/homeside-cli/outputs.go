@@ -10,7 +10,6 @@ import (
 	"unicode"
 	"unicode/utf8"
 
-	"homeside/export/formats"
 	"homeside/model/lesson"
 )
 
@@ -18,13 +17,13 @@ import (
 type output struct {
 	path   string
 	play   int // from 0
-	format formats.Format
+	format kind
 }
 
 // outputsOf are the files of a batch, play by play, named by a pattern with
 // {play}, {title} and {ext}. No two have the same name, not even where capitals
 // do not count.
-func outputsOf(pattern string, all []lesson.Play, wanted []int, fs []formats.Format) ([]output, error) {
+func outputsOf(pattern string, all []lesson.Play, wanted []int, fs []kind) ([]output, error) {
 	var outs []output
 	taken := map[string]output{}
 	for _, i := range wanted {
@@ -47,7 +46,7 @@ func outputsOf(pattern string, all []lesson.Play, wanted []int, fs []formats.For
 
 // check says why the format cannot be written to a file of that name.
 func (o output) check() error {
-	f, err := formats.ByPath(o.path)
+	f, err := kindByPath(o.path)
 	if err == nil && f.Ext != o.format.Ext {
 		err = fmt.Errorf("%s: a name for %s must end in %s: end --out in .{ext}", o.path, o.format.Ext, o.format.Ext)
 	}
@@ -67,7 +66,7 @@ func checkPattern(pattern string) error {
 }
 
 // nameOf fills in a pattern for a play counted from 0.
-func nameOf(pattern string, play int, title string, f formats.Format) string {
+func nameOf(pattern string, play int, title string, f kind) string {
 	return filepath.Clean(strings.NewReplacer(
 		"{play}", strconv.Itoa(play+1),
 		"{title}", safeName(title),

@@ -60,11 +60,11 @@ func TestSafeNameOfAnything(t *testing.T) {
 var three = []lesson.Play{{Title: "Serve wide"}, {Title: "serve WIDE"}, {Title: "Lob"}}
 
 // table are formats by their endings.
-func table(t *testing.T, exts ...string) []formats.Format {
+func table(t *testing.T, exts ...string) []kind {
 	t.Helper()
-	var fs []formats.Format
+	var fs []kind
 	for _, ext := range exts {
-		f, err := formats.ByPath("x" + ext)
+		f, err := kindByPath("x" + ext)
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -91,6 +91,8 @@ func TestOutputs(t *testing.T) {
 		{"out/{play}-{title}.{ext}", []int{0, 1, 2}, []string{".gif", ".png"},
 			"out/1-Serve-wide.gif out/1-Serve-wide.png out/2-serve-WIDE.gif out/2-serve-WIDE.png out/3-Lob.gif out/3-Lob.png"},
 		{"{ext}/./{title}/{play}.{ext}", []int{0, 2}, []string{".gif"}, "gif/Serve-wide/1.gif gif/Lob/3.gif"},
+		{"{play}.{ext}", []int{0}, []string{".chapters.vtt", ".vtt", ".wav", ".mp4"}, "1.chapters.vtt 1.vtt 1.wav 1.mp4"},
+		{"x.chapters.{ext}", []int{0}, []string{".vtt"}, "x.chapters.vtt: a name for .vtt must end in .vtt"},
 		{"{title}.PNG", []int{2}, []string{".png"}, "Lob.PNG"},
 		{"{play}{play}.{ext}", []int{1}, []string{".svg"}, "22.svg"},
 		{"x.{ext}", []int{0, 2}, []string{".gif"}, "--out x.{ext}: .gif of play 1 and .gif of play 3 have the same name: x.gif"},
@@ -127,7 +129,10 @@ func TestParseShard(t *testing.T) {
 // file more than another, neither in all nor of any format.
 func TestShardsCoverEachOnce(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		fs := formats.All[:rapid.IntRange(1, len(formats.All)).Draw(t, "formats")]
+		var fs []kind
+		for _, f := range formats.All[:rapid.IntRange(1, len(formats.All)).Draw(t, "formats")] {
+			fs = append(fs, kind{f, nil})
+		}
 		plays := make([]lesson.Play, rapid.IntRange(1, 20).Draw(t, "plays"))
 		wanted := make([]int, len(plays))
 		for i := range wanted {

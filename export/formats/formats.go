@@ -31,6 +31,17 @@ type Format struct {
 // Save writes a file or folder in the format, as a whole or not at all. What
 // stood at path is replaced; a folder only if it holds nothing else.
 func (f Format) Save(ctx context.Context, path string, src export.Source, o *export.Options) error {
+	n := &noting{Source: src}
+	if err := f.save(ctx, path, n, o); err != nil {
+		return err
+	}
+	if o != nil && o.Lacks != nil && len(n.lacks) > 0 {
+		o.Lacks(n.lacks)
+	}
+	return nil
+}
+
+func (f Format) save(ctx context.Context, path string, src export.Source, o *export.Options) error {
 	if f.Write == nil {
 		return export.SaveFolder(ctx, path, f.Own, func(put export.Put) error { return f.Fill(ctx, put, src, o) })
 	}
