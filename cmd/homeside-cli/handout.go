@@ -83,8 +83,8 @@ func (f exportFlags) handoutOnly(c *cobra.Command) error {
 	}
 	var bad error
 	allowed := map[string]bool{"out": true, "play": true, "sheet": true, "paper": true, "pairs": true}
-	c.LocalNonPersistentFlags().Visit(func(fl *pflag.Flag) {
-		if !allowed[fl.Name] && bad == nil {
+	c.Flags().Visit(func(fl *pflag.Flag) {
+		if !allowed[fl.Name] && c.InheritedFlags().Lookup(fl.Name) == nil && bad == nil {
 			bad = fmt.Errorf("--%s: a handout has no such thing", fl.Name)
 		}
 	})

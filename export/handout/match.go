@@ -220,16 +220,13 @@ func (c card) row(b *book, l *leaf, x, y, w, h float64, r cardRow, pictured bool
 	l.line(x, y, x+w, y, 0.4)
 	left := x + parityWidth + glyphWidth + 5
 	room := x + w - left
-	does, ends := words.CardRow(c.pair.Lesson.NameOf, r.Row)
 	if !pictured {
-		room = w/2 - 20
+		c.compact(b, l, x, y, w, r)
+		return
 	}
+	does, ends := words.CardRow(c.pair.Lesson.NameOf, r.Row)
 	if boldStyle.width(does) > room || bodyStyle.width(ends) > room {
 		does, ends = words.CardRow(c.initials, r.Row)
-	}
-	if !pictured {
-		l.text(x, y+10, canvas.Start, b.fit(what, words.ParityShort(r.Score)+": "+does+"; "+ends, w, bodyStyle), bodyStyle)
-		return
 	}
 	l.text(x, y+h/2+3.5, canvas.Start, words.ParityShort(r.Score), boldStyle)
 	if r.rally != nil {
@@ -237,6 +234,18 @@ func (c card) row(b *book, l *leaf, x, y, w, h float64, r cardRow, pictured bool
 	}
 	l.text(left, y+10, canvas.Start, b.fit(what, does, room, boldStyle), boldStyle)
 	l.text(left, y+21, canvas.Start, b.fit(what, ends, room, bodyStyle), bodyStyle)
+}
+
+// compact is a row without a picture, on one line.
+func (c card) compact(b *book, l *leaf, x, y, w float64, r cardRow) {
+	var text string
+	for _, name := range []words.Naming{c.pair.Lesson.NameOf, c.initials} {
+		does, ends := words.CardRow(name, r.Row)
+		if text = words.ParityShort(r.Score) + " " + does + "; " + ends; bodyStyle.width(text) <= w {
+			break
+		}
+	}
+	l.text(x, y+10, canvas.Start, b.fit(words.PairTitle(roster.PairOf(c.pair.Lesson, court.Near)), text, w, bodyStyle), bodyStyle)
 }
 
 // glyph is a small picture of where the pair stands and goes: on the serve the

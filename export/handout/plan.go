@@ -92,8 +92,9 @@ func (c *course) line(left, middle, end string, s style) {
 		l, c.y = c.leaf, c.leaf.top
 	}
 	l.text(l.left, c.y+s.size, canvas.Start, left, s)
+	below := l.block(l.left+first, c.y, lines, s)
 	l.text(l.right, c.y+s.size, canvas.Finish, end, s)
-	c.y = l.block(l.left+first, c.y, lines, s) + 1
+	c.y = below + 1
 }
 
 // timetable is what is done when. The times at the right sum up to the last line.
