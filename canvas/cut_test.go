@@ -20,6 +20,8 @@ func (d *drawing) Path(_ Info, path []PxStep, s PxStyle) {
 }
 func (d *drawing) Text(_ Info, t PxText) { d.texts = append(d.texts, t) }
 
+func (d *drawing) Image(Info, PxImage) {}
+
 // drawnBy draws shapes at 10 px a foot about 50, 50, or through a view.
 func drawnBy(v View, c Clip, shapes ...Shape) *drawing {
 	s := scene(shapes...)

@@ -37,6 +37,12 @@ func (d *drawer) shape(p *Panel, s *Shape) {
 		}
 		return
 	}
+	if s.Image != nil {
+		if img, ok := d.image(p.View, s.Image); ok && p.Clip.holds(img.Min) && p.Clip.holds(img.Max) {
+			d.surface.Image(info, img)
+		}
+		return
+	}
 	if p.View.Lens.On() {
 		d.inPerspective(p, s, info)
 		return
@@ -183,6 +189,12 @@ func (d *drawer) text(v View, t *Text) (PxText, bool) {
 	}
 	size := Length{t.SizeFt, t.Size}.px(pxPerFoot, d.scale)
 	return PxText{at, t.Text, size, t.Bold, t.Align, t.Colour}, t.Text != "" && size > 0 && math.Max(size, at.reach()) <= farthest
+}
+
+// image projects an image; false if it has no pixels or no place.
+func (d *drawer) image(v View, g *Image) (PxImage, bool) {
+	out := PxImage{v.place(g.Min, d.scale), v.place(g.Max, d.scale), g.Pix}
+	return out, g.Pix != nil && !g.Pix.Rect.Empty() && out.Min.X < out.Max.X && out.Min.Y < out.Max.Y && math.Max(out.Min.reach(), out.Max.reach()) <= farthest
 }
 
 // reach is the larger coordinate without its sign; NaN if there is one.

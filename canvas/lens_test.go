@@ -149,6 +149,8 @@ func (f *finite) Path(info Info, path []PxStep, s PxStyle) {
 	}
 }
 
+func (f *finite) Image(Info, PxImage) {}
+
 func (f *finite) Text(info Info, x PxText) {
 	if !(x.At.reach() <= farthest && x.Size > 0 && x.Size <= farthest) {
 		f.t.Fatalf("%s stands at %v, %v px", info.ID, x.At, x.Size)

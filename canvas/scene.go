@@ -1,6 +1,7 @@
 package canvas
 
 import (
+	"image"
 	"image/color"
 
 	"homeside/model/units"
@@ -45,7 +46,7 @@ type Panel struct {
 // Add appends shapes to the panel.
 func (p *Panel) Add(s ...Shape) { p.Shapes = append(p.Shapes, s...) }
 
-// Shape is one thing drawn: a path or a text. ID is stable from frame to frame
+// Shape is one thing drawn: a path, a text or an image. ID is stable from frame to frame
 // and from run to run; Label says what it is to one who cannot see it.
 type Shape struct {
 	ID    string
@@ -53,7 +54,8 @@ type Shape struct {
 	Layer Layer
 	Path  Path
 	Style Style
-	Text  *Text // nil for a path
+	Text  *Text  // nil for a path
+	Image *Image // nil for a path
 }
 
 // Style is how a path is drawn. A colour with alpha 0 draws nothing.
@@ -84,4 +86,10 @@ type Text struct {
 	Bold   bool
 	Align  Align
 	Colour color.NRGBA
+}
+
+// Image is a picture made of pixels, such as a logo, upright between two corners.
+type Image struct {
+	Min, Max Pos // top left, bottom right
+	Pix      *image.NRGBA
 }

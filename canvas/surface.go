@@ -1,14 +1,19 @@
 package canvas
 
-import "image/color"
+import (
+	"image"
+	"image/color"
+)
 
 // Surface draws shapes in pixels. Implementations are whole: each draws all
-// paths and all texts. Slices passed in are only lent for the call.
+// paths, texts and images. Slices passed in are only lent for the call.
 type Surface interface {
 	// Path fills and strokes an outline.
 	Path(info Info, path []PxStep, style PxStyle)
 	// Text draws one line of text.
 	Text(info Info, text PxText)
+	// Image draws a picture made of pixels.
+	Image(info Info, image PxImage)
 }
 
 // Info is what a shape is.
@@ -43,4 +48,11 @@ type PxText struct {
 // Start is where a text of a width in pixels begins.
 func (t PxText) Start(width float64) float64 {
 	return t.At.X - width*[...]float64{Centre: 0.5, Start: 0, Finish: 1}[t.Align]
+}
+
+// PxImage is an image in pixels: Pix scaled to fill the box from Min to Max. Who
+// gives it does not change Pix any more.
+type PxImage struct {
+	Min, Max Px
+	Pix      *image.NRGBA
 }

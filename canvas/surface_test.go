@@ -22,6 +22,8 @@ func (l *listing) Path(info Info, _ []PxStep, s PxStyle) {
 }
 func (l *listing) Text(info Info, _ PxText) { l.ids = append(l.ids, info.ID) }
 
+func (l *listing) Image(info Info, _ PxImage) { l.ids = append(l.ids, info.ID) }
+
 func scene(shapes ...Shape) *Scene {
 	return &Scene{Width: 100, Height: 100, PxPerPoint: 2, Panels: []Panel{{Name: "court", View: View{PxPerFoot: 1}, Shapes: shapes}}}
 }

@@ -48,6 +48,7 @@ var arrows = []arrow{
 	{"canvas/raster", []string{"canvas", "canvas/look"}},
 	{"canvas/pick", []string{"canvas"}},
 	{"canvas/compose", []string{"model/...", "canvas", "canvas/look", "words"}},
+	{"canvas/film", []string{"model/...", "canvas", "canvas/look", "canvas/compose", "words"}},
 	{"export", []string{"model/units", "canvas"}},
 	{"export/exporttest", []string{"model/units", "model/court", "canvas", "canvas/look", "export"}}, // for tests
 	{"export/pdf", []string{"canvas", "canvas/look"}},

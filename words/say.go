@@ -74,4 +74,5 @@ var spanishCatalogues = []catalogue{
 	spanishPage,
 	spanishHandout,
 	spanishExport,
+	spanishReel,
 }

@@ -206,6 +206,9 @@ func (p *plates) Path(info canvas.Info, path []canvas.PxStep, _ canvas.PxStyle) 
 // Text implements canvas.Surface.
 func (p *plates) Text(canvas.Info, canvas.PxText) {}
 
+// Image implements canvas.Surface.
+func (p *plates) Image(canvas.Info, canvas.PxImage) {}
+
 func platesOf(s *canvas.Scene) plates {
 	var p plates
 	canvas.Draw(&p, s)

@@ -31,6 +31,8 @@ type inSquareOf struct {
 	side float64
 }
 
+func (q inSquareOf) Image(canvas.Info, canvas.PxImage) {}
+
 func (q inSquareOf) Path(info canvas.Info, path []canvas.PxStep, style canvas.PxStyle) {
 	for _, step := range path {
 		for _, p := range step.P[:1] {

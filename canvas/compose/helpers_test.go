@@ -135,3 +135,7 @@ func shapesOf(s *canvas.Scene) map[string]canvas.Shape {
 	}
 	return out
 }
+
+func (e extents) Image(info canvas.Info, g canvas.PxImage) {
+	e[info.Panel+"/"+info.ID] = box{g.Min.X, g.Min.Y, g.Max.X, g.Max.Y}
+}

@@ -40,6 +40,9 @@ func (f *finder) Path(info canvas.Info, path []canvas.PxStep, s canvas.PxStyle) 
 // Text implements canvas.Surface: texts are not picked, their plates are.
 func (f *finder) Text(canvas.Info, canvas.PxText) {}
 
+// Image implements canvas.Surface: images are not picked.
+func (f *finder) Image(canvas.Info, canvas.PxImage) {}
+
 // curveChords is the number of chords a curve is picked by.
 const curveChords = 12
 

@@ -110,6 +110,8 @@ func (f *Frames) redraw() {
 		case !m.stale:
 		case m.text.Text != "":
 			f.frame.Text(m.id, m.text)
+		case m.image.Pix != nil:
+			f.frame.Image(m.id, m.image)
 		default:
 			f.frame.Path(m.id, m.path, m.style)
 		}

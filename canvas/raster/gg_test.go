@@ -113,3 +113,5 @@ func white(w, h int) *image.RGBA {
 	}
 	return img
 }
+
+func (g *ggSurface) Image(info canvas.Info, img canvas.PxImage) { raster.New(g.img).Image(info, img) }

@@ -12,7 +12,8 @@ type mark struct {
 	id    canvas.Info
 	path  []canvas.PxStep
 	style canvas.PxStyle
-	text  canvas.PxText // without words for a path
+	text  canvas.PxText  // without words for a path
+	image canvas.PxImage // without pixels for a path
 	box   image.Rectangle
 	stale bool
 }
@@ -22,7 +23,7 @@ func (m *mark) sameID(n *mark) bool { return m.id.ID == n.id.ID && m.id.Panel ==
 // same says whether two marks leave the same pixels.
 func (m *mark) same(n *mark) bool {
 	a, b := m.style, n.style
-	return m.box == n.box && m.text == n.text && a.Fill == b.Fill && a.Stroke == b.Stroke && a.Width == b.Width &&
+	return m.box == n.box && m.text == n.text && m.image == n.image && a.Fill == b.Fill && a.Stroke == b.Stroke && a.Width == b.Width &&
 		a.Round == b.Round && slices.Equal(a.Dash, b.Dash) && slices.Equal(m.path, n.path)
 }
 
@@ -59,4 +60,9 @@ func (k *marks) Text(id canvas.Info, t canvas.PxText) {
 		m.box = m.box.Union(p.box)
 	}
 	k.list = append(k.list, m)
+}
+
+// Image implements canvas.Surface.
+func (k *marks) Image(id canvas.Info, g canvas.PxImage) {
+	k.list = append(k.list, mark{id: id, image: g, box: imageBox(g)})
 }

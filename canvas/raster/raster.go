@@ -16,6 +16,7 @@ type Raster struct {
 	img    *image.RGBA
 	ink    ink
 	glyphs glyphs
+	images images
 
 	line     []placed // what the methods work in, used again
 	straight polylines

@@ -54,6 +54,12 @@ func (r *Recorder) Text(info canvas.Info, t canvas.PxText) {
 	fmt.Fprintf(&r.b, "%s %s text %.1f,%.1f size %.1f %q %s\n", info.Panel, info.ID, t.At.X, t.At.Y, t.Size, t.Text, hex(t.Colour))
 }
 
+// Image writes one line: panel, id, place, the image's own size in pixels.
+func (r *Recorder) Image(info canvas.Info, g canvas.PxImage) {
+	size := g.Pix.Rect.Size()
+	fmt.Fprintf(&r.b, "%s %s image %.1f,%.1f %.1f,%.1f of %dx%d\n", info.Panel, info.ID, g.Min.X, g.Min.Y, g.Max.X, g.Max.Y, size.X, size.Y)
+}
+
 func hex(c color.NRGBA) string {
 	if c.A == 255 {
 		return fmt.Sprintf("#%02x%02x%02x", c.R, c.G, c.B)

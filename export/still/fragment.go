@@ -42,4 +42,11 @@ func (c chosen) Text(info canvas.Info, t canvas.PxText) {
 	}
 }
 
+// Image implements canvas.Surface.
+func (c chosen) Image(info canvas.Info, g canvas.PxImage) {
+	if c.want(info) {
+		c.Surface.Image(info, g)
+	}
+}
+
 var _ canvas.Surface = chosen{}

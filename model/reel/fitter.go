@@ -68,16 +68,28 @@ func (f *fitter) take(speed float64) lesson.Take {
 func (f *fitter) findFreezes() {
 	for _, c := range f.rally.Play.Cues {
 		if c.Kind == lesson.Caption && f.rally.TimeAt(c.Span.From) < f.rally.TimeAt(c.Span.To) {
-			f.freezeAt(c.Span.From, "", c.Text)
+			f.freezeAtCaption(c)
 		}
 	}
 	for shot := 1; shot < len(f.rally.Strokes); shot++ {
 		if at := lesson.ContactOf(shot); f.rally.Reached(f.rally.Strokes[shot].At) {
 			text := f.say(shot)
-			f.freezeAt(lesson.At(at), text, text)
+			f.freezeAt(lesson.At(at), text, utf8.RuneCountInString(text))
 		}
 	}
 	f.freezes = f.freezes[:min(len(f.freezes), mostFreezes)]
+}
+
+// freezeAtCaption holds where a caption begins, which stays there when the play runs
+// on. Beside another play it has to be said by the freeze.
+func (f *fitter) freezeAtCaption(c lesson.Cue) {
+	letters, text := utf8.RuneCountInString(c.Text), ""
+	if f.o.Beside > 0 {
+		text = c.Text
+	} else {
+		letters /= 2
+	}
+	f.freezeAt(c.Span.From, text, letters)
 }
 
 func (f *fitter) say(shot int) string {
@@ -89,7 +101,7 @@ func (f *fitter) say(shot int) string {
 
 // freezeAt adds a freeze unless it lies outside the play or beside another; its
 // length is the number of letters that are read meanwhile.
-func (f *fitter) freezeAt(a lesson.Anchor, caption, read string) {
+func (f *fitter) freezeAt(a lesson.Anchor, caption string, letters int) {
 	at := f.rally.TimeAt(a)
 	if at < f.rally.From || at > f.rally.To || slices.ContainsFunc(f.freezes, func(g lesson.Freeze) bool {
 		d := at - f.rally.TimeAt(g.At)
@@ -97,7 +109,7 @@ func (f *fitter) freezeAt(a lesson.Anchor, caption, read string) {
 	}) {
 		return
 	}
-	f.freezes = append(f.freezes, lesson.Freeze{At: a, Length: units.Seconds(utf8.RuneCountInString(read)), Caption: caption})
+	f.freezes = append(f.freezes, lesson.Freeze{At: a, Length: units.Seconds(letters), Caption: caption})
 }
 
 // findSignal is the first signal that lasts.

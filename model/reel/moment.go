@@ -7,6 +7,7 @@ import (
 
 // Moment is what one moment of the clip shows: a card, or a moment of a play.
 type Moment struct {
+	Clip    units.Seconds // of the clip, within it
 	Card    *lesson.Card  // nil while a take is shown
 	Take    int           // of Reel.Takes
 	T       units.Seconds // on the play's clock
@@ -27,9 +28,9 @@ func (r *Reel) At(t units.Seconds) Moment {
 	t = min(t, r.length)
 	switch p := r.pieces[r.pieceAt(t)]; p.take {
 	case titleCard:
-		return Moment{Card: &r.Of.Title}
+		return Moment{Clip: t, Card: &r.Of.Title}
 	case endCard:
-		return Moment{Card: &r.Of.End}
+		return Moment{Clip: t, Card: &r.Of.End}
 	default:
 		return r.moment(p, t)
 	}
@@ -37,7 +38,7 @@ func (r *Reel) At(t units.Seconds) Moment {
 
 func (r *Reel) moment(p piece, t units.Seconds) Moment {
 	take := &r.Takes[p.take]
-	m := Moment{Take: p.take, T: p.at(t), Speed: p.speed, Caption: take.Caption, Gone: float64((t - p.loop) / take.once)}
+	m := Moment{Clip: t, Take: p.take, T: p.at(t), Speed: p.speed, Caption: take.Caption, Gone: float64((t - p.loop) / take.once)}
 	m.Gone = min(max(m.Gone, 0), 1)
 	if p.freeze >= 0 && take.Freezes[p.freeze].Caption != "" {
 		m.Caption = take.Freezes[p.freeze].Caption

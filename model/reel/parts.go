@@ -20,18 +20,16 @@ func (f *fitter) variants() []variant {
 	return f.teach()
 }
 
-// teach leaves out the signal first, then the title, then freezes, then the slow
-// pass. What is not in the play cannot be left out.
+// teach leaves out the signal first, then freezes, the title, the slow pass. What
+// is not in the play cannot be left out.
 func (f *fitter) teach() []variant {
-	title, signal, slow := f.title(), f.closeUp(), f.slow(len(f.freezes))
-	all := []variant{
-		{parts: []part{title, signal, slow}, loops: true},
-		{parts: []part{title, slow}, loops: true, left: f.without(signal)},
+	title, signal := f.title(), f.closeUp()
+	all := []variant{{parts: []part{title, signal, f.slow(len(f.freezes))}, loops: true}}
+	for n := len(f.freezes); n >= 0; n-- {
+		all = append(all, variant{parts: []part{title, f.slow(n)}, loops: true, left: f.fewer(f.without(signal), n)})
 	}
 	short := f.without(title, signal)
-	for n := len(f.freezes); n >= 0; n-- {
-		all = append(all, variant{parts: []part{f.slow(n)}, loops: true, left: f.fewer(short, n)})
-	}
+	all = append(all, variant{parts: []part{f.slow(0)}, loops: true, left: f.fewer(short, 0)})
 	short = append(short, SlowPart)
 	for n := len(f.freezes); n > 0; n-- {
 		all = append(all, f.held(n, f.fewer(short, n)))

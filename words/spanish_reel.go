@@ -1,0 +1,4 @@
+package words
+
+// spanishReel is what reels and the export page say.
+var spanishReel = catalogue{}
