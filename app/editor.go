@@ -16,6 +16,7 @@ import (
 	"homeside/app/session"
 	"homeside/app/settings"
 	"homeside/model/lesson"
+	"homeside/model/units"
 	"homeside/words"
 )
 
@@ -72,7 +73,8 @@ type Editor struct {
 	pairs              keptPairs
 	editing            *fyne.Container // all of the window that the match plan takes the place of
 	playing            bool
-	lacks              string // the letters that were said to be in no font
+	lacks              string        // the letters that were said to be in no font
+	was                units.Seconds // the moment last shown
 }
 
 // New makes the editor's window; Show it and run the app.
@@ -85,9 +87,9 @@ func New(a fyne.App, o Options) *Editor {
 	e.session.SetCuts(e.settings.Now().ReducedMotion)
 	e.desk = session.NewDesk(e.session)
 	e.tabs = panel.NewTabs(e.desk, e.showLesson, e.closeLesson)
-	e.court = courtview.New(e.session, courtview.Events{Status: e.say, Painted: e.paintedRevision, Key: func(k *fyne.KeyEvent) { e.press(onCourt, k) }, Menu: e.courtMenu})
+	e.court = courtview.New(e.session, courtview.Events{Status: e.say, Painted: e.paintedRevision, Key: func(k *fyne.KeyEvent) { e.press(onCourt, k) }, Rune: func(r rune) { e.typed(onCourt, r) }, Menu: e.courtMenu, Focused: func() { e.trace.say("focus court") }})
 	e.strip = rallystrip.New(e.session, rallystrip.Events{
-		Key: func(k *fyne.KeyEvent) { e.press(onStrip, k) }, Status: e.say, Menu: e.stripMenu, Cue: e.askCue, Open: e.openThing,
+		Key: func(k *fyne.KeyEvent) { e.press(onStrip, k) }, Rune: func(r rune) { e.typed(onStrip, r) }, Status: e.say, Menu: e.stripMenu, Cue: e.askCue, Open: e.openThing, Focused: func() { e.trace.say("focus strip") }, Painted: e.traceStrip,
 	})
 	e.plays = panel.NewPlays(e.session, e.key, e.say)
 	e.score = panel.NewScore(e.session)
@@ -107,6 +109,8 @@ func New(a fyne.App, o Options) *Editor {
 	e.bindings = bindings()
 	e.win.SetMainMenu(e.menu())
 	e.win.Canvas().SetOnTypedKey(func(k *fyne.KeyEvent) { e.press(onCourt, k) })
+	e.plays.List.Typed = func(r rune) { e.typed(anywhere, r) }
+	e.win.Canvas().SetOnTypedRune(func(r rune) { e.typed(onCourt, r) })
 	e.win.SetCloseIntercept(e.quit)
 	e.win.SetOnDropped(e.dropped)
 	e.win.Resize(fyne.NewSize(1280, 800))
@@ -168,6 +172,7 @@ func (e *Editor) changed() {
 	e.bar.refresh()
 	e.clock.follow()
 	e.refreshLoop()
+	e.traceLoop()
 	if e.playing != e.session.Playing() {
 		e.playing = e.session.Playing()
 		e.trace.say("playing=%v", e.playing)
@@ -236,9 +241,18 @@ func (e *Editor) paintedRevision(revision int) {
 	for id, at := range e.court.OnScreen() {
 		e.trace.say("at %v %.0f %.0f", id, at.X, at.Y)
 	}
+	e.traceControls()
+	e.trace.say("painted %d", revision)
+}
+
+// traceStrip tells where things are in the rally strip; it is called from within
+// its paint.
+func (e *Editor) traceStrip() {
+	if e.trace == nil {
+		return
+	}
 	for thing, at := range e.strip.OnScreen() {
 		e.trace.say("at %s %.0f %.0f", thing, at.X, at.Y)
 	}
-	e.traceControls()
-	e.trace.say("painted %d", revision)
+	e.trace.say("strip shown %d", e.session.Revision())
 }

@@ -1,6 +1,8 @@
 package app
 
 import (
+	"unicode"
+
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/driver/desktop"
 
@@ -93,14 +95,30 @@ func stripBindings() []binding {
 	}
 }
 
-// press does what a key is bound to in a part of the window, or anywhere.
+// press does what a key is bound to in a part of the window, or anywhere. Letters
+// wait for typed: what one of them opens would find it typed into its field.
 func (e *Editor) press(where part, k *fyne.KeyEvent) {
+	if !letter(k.Name) {
+		e.act(where, k.Name)
+	}
+}
+
+// typed does what a letter is bound to.
+func (e *Editor) typed(where part, r rune) {
+	if k := fyne.KeyName(unicode.ToUpper(r)); letter(k) {
+		e.act(where, k)
+	}
+}
+
+func letter(k fyne.KeyName) bool { return len(k) == 1 && k[0] >= 'A' && k[0] <= 'Z' }
+
+func (e *Editor) act(where part, k fyne.KeyName) {
 	if e.plan.Shown() {
 		where = onMatchPlan
 	}
 	shift := shiftHeld()
 	for _, b := range e.bindings {
-		if b.fits(where, k.Name, shift) && b.do(e) {
+		if b.fits(where, k, shift) && b.do(e) {
 			return
 		}
 	}

@@ -43,6 +43,15 @@ func (e *Editor) refreshLoop() {
 	}
 }
 
+// traceLoop tells when a play that runs has gone back to the start of its loop.
+func (e *Editor) traceLoop() {
+	now := e.session.Now()
+	if e.session.Playing() && e.playing && now < e.was {
+		e.trace.say("looped to %.2f", float64(now))
+	}
+	e.was = now
+}
+
 // goMenu gives the keys to a part of the window.
 func (e *Editor) goMenu() *fyne.Menu {
 	to := func(name string, key fyne.KeyName, o func() fyne.Focusable) *fyne.MenuItem {

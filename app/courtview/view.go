@@ -59,8 +59,10 @@ type Events struct {
 	Key     func(*fyne.KeyEvent)                               // a key that the view has no use for
 	Menu    func(at fyne.Position, a edit.Part, p court.Point) // asked for what is there
 	Zoomed  func(scale float64)
-	Marked  func() // a mark was placed and is picked
-	Dragged func() // the hand has moved something
+	Marked  func()     // a mark was placed and is picked
+	Dragged func()     // the hand has moved something
+	Rune    func(rune) // a letter typed
+	Focused func()     // the view has got the keys
 }
 
 // key is everything the static layer depends on.

@@ -48,7 +48,15 @@ type thumb struct {
 // so that they play and step also after a click on a play.
 type keyList struct {
 	widget.List
-	keys func(*fyne.KeyEvent)
+	keys  func(*fyne.KeyEvent)
+	Typed func(rune) // a letter; nil means nobody asks
+}
+
+// TypedRune implements fyne.Focusable.
+func (l *keyList) TypedRune(r rune) {
+	if l.Typed != nil {
+		l.Typed(r)
+	}
 }
 
 // TypedKey implements fyne.Focusable.

@@ -163,16 +163,12 @@ func (v *Strip) sayLoop() {
 }
 
 // held is what the picture shows of the drag.
-func (v *Strip) held(r *rally.Rally) *compose.Held {
+func (v *Strip) held() *compose.Held {
 	_, now, ok := v.hand.timing.Active()
 	if !ok {
 		return nil
 	}
-	text := words.Seconds(now.At)
-	if now.Exact {
-		text = words.When(now.On)
-	}
-	return &compose.Held{At: now.At, Text: text}
+	return &compose.Held{At: now.At, Text: words.When(now.On)}
 }
 
 // MouseUp implements desktop.Mouseable.

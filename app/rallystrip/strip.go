@@ -44,11 +44,14 @@ type Strip struct {
 
 // Events are what the strip tells the window.
 type Events struct {
-	Key    func(*fyne.KeyEvent)
-	Status func(text string)                       // what the pointer is on or the hand is doing, "" otherwise
-	Menu   func(at fyne.Position, t units.Seconds) // asked for a menu, of what is chosen
-	Cue    func(k lesson.CueKind, t units.Seconds) // asked for a new caption or signal
-	Open   func(what rally.Timed)                  // asked to edit a thing
+	Key     func(*fyne.KeyEvent)
+	Rune    func(rune)
+	Status  func(text string)                       // what the pointer is on or the hand is doing, "" otherwise
+	Menu    func(at fyne.Position, t units.Seconds) // asked for a menu, of what is chosen
+	Cue     func(k lesson.CueKind, t units.Seconds) // asked for a new caption or signal
+	Open    func(what rally.Timed)                  // asked to edit a thing
+	Focused func()                                  // has got the keys; nil means nobody asks
+	Painted func()                                  // the strip shows something else; nil means nobody asks
 }
 
 // key is everything the still part depends on.
@@ -99,9 +102,12 @@ func (v *Strip) paint(w, h int) image.Image {
 		}
 		v.frames = raster.NewFrames(v.scene.Static())
 		v.drawn = k
+		if v.events.Painted != nil {
+			v.events.Painted()
+		}
 	}
 	s := v.scene
-	s.Held = v.held(r)
+	s.Held = v.held()
 	if e, ok := v.session.Chosen(); ok {
 		s.Chosen = &e.What
 	}
