@@ -11,9 +11,13 @@ import (
 )
 
 // Choose makes a thing of the play the one that keys move in time. A place of a
-// player shows its moment and that player's card.
+// player shows its moment and that player's card. What is on the court as well, a
+// place or a run, is picked there.
 func (s *Session) Choose(what rally.Timed) {
-	s.chosen = &what
+	s.chosen, s.picked = &what, nil
+	if a, ok := partOf(what); ok {
+		s.picked = []edit.Part{a}
+	}
 	if e, ok := s.Chosen(); ok && (what.Kind == rally.Arrival || what.Kind == rally.AtContact) {
 		s.selected, s.pointed = what.Player, false
 		s.now = e.From
@@ -22,10 +26,48 @@ func (s *Session) Choose(what rally.Timed) {
 	s.touch()
 }
 
-// Unchoose leaves nothing chosen.
+// partOf is a place or a run as a part of the court; false for other things.
+func partOf(what rally.Timed) (edit.Part, bool) {
+	switch what.Kind {
+	case rally.Arrival:
+		return edit.Part{Kind: edit.KeyframePart, Player: what.Player, Index: what.Index}, true
+	case rally.AtContact:
+		return edit.Part{Kind: edit.KeyframePart, Player: what.Player, Index: rally.ImpliedAt(what.Index)}, true
+	case rally.Start, rally.Running:
+		return edit.Part{Kind: edit.RunPart, Player: what.Player, Index: what.Index}, true
+	}
+	return edit.Part{}, false
+}
+
+// timedOf is a part of the court as a thing in time; false for one that has no
+// time of its own.
+func timedOf(a edit.Part) (rally.Timed, bool) {
+	shot, implied := rally.ShotOfImplied(a.Index)
+	switch {
+	case a.Kind == edit.KeyframePart && implied:
+		return rally.Timed{Kind: rally.AtContact, Player: a.Player, Index: shot}, true
+	case a.Kind == edit.KeyframePart:
+		return rally.Timed{Kind: rally.Arrival, Player: a.Player, Index: a.Index}, true
+	case a.Kind == edit.RunPart && !implied:
+		return rally.Timed{Kind: rally.Running, Player: a.Player, Index: a.Index}, true
+	}
+	return rally.Timed{}, false
+}
+
+// choosePicked chooses in time what was picked last on the court.
+func (s *Session) choosePicked() {
+	s.chosen = nil
+	if n := len(s.picked); n > 0 {
+		if what, ok := timedOf(s.picked[n-1]); ok {
+			s.chosen = &what
+		}
+	}
+}
+
+// Unchoose leaves nothing chosen, nor picked on the court.
 func (s *Session) Unchoose() {
 	if s.chosen != nil {
-		s.chosen = nil
+		s.chosen, s.picked = nil, nil
 		s.touch()
 	}
 }

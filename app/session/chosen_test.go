@@ -4,6 +4,7 @@ import (
 	"math"
 	"testing"
 
+	"homeside/model/edit"
 	"homeside/model/game"
 	"homeside/model/lesson"
 	"homeside/model/rally"
@@ -170,5 +171,36 @@ func TestNewCues(t *testing.T) {
 	}
 	if s.Modified() {
 		t.Error("adding, changing and deleting are not three steps")
+	}
+}
+
+// A place or a run is chosen in time and picked on the court together.
+func TestChosenIsPicked(t *testing.T) {
+	s := New(timed(), "", nil)
+	for _, c := range []struct {
+		what rally.Timed
+		part edit.Part
+	}{
+		{rally.Timed{Kind: rally.Arrival, Player: game.Far2, Index: 1}, edit.Part{Kind: edit.KeyframePart, Player: game.Far2, Index: 1}},
+		{rally.Timed{Kind: rally.Running, Player: game.Far2, Index: 2}, edit.Part{Kind: edit.RunPart, Player: game.Far2, Index: 2}},
+		{rally.Timed{Kind: rally.AtContact, Player: game.Far1, Index: 1}, edit.Part{Kind: edit.KeyframePart, Player: game.Far1, Index: rally.ImpliedAt(1)}},
+	} {
+		s.Pick()
+		s.Choose(c.what)
+		if got := s.Picked(); len(got) != 1 || got[0] != c.part {
+			t.Errorf("choosing %+v picks %+v, want %+v", c.what, got, c.part)
+		}
+		s.Unchoose()
+		if got := s.Picked(); len(got) != 0 {
+			t.Errorf("with nothing chosen %+v is picked", got)
+		}
+		s.Pick(c.part)
+		if got := chosenAt(t, s); got != c.what {
+			t.Errorf("picking %+v chooses %+v, want %+v", c.part, got, c.what)
+		}
+	}
+	s.Pick(edit.Part{Kind: edit.PlayerPart, Player: game.Near1})
+	if e, ok := s.Chosen(); ok {
+		t.Errorf("with a player picked %+v is chosen, want nothing", e)
 	}
 }

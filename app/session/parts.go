@@ -77,6 +77,7 @@ func (s *Session) PickAlso(a edit.Part) {
 }
 
 func (s *Session) selectPicked() {
+	s.choosePicked()
 	if n := len(s.picked); n > 0 {
 		switch a := s.picked[n-1]; a.Kind {
 		case edit.PlayerPart, edit.KeyframePart, edit.RunPart:
