@@ -182,32 +182,47 @@ func (m Retime) start(t, reach units.Seconds) Moved {
 
 // shift moves a run or a cue as a whole, by the end that meets an event.
 func (m Retime) shift(t, reach units.Seconds) Moved {
-	lo, hi := m.rally.From, m.rally.To
 	what := m.entry.What
-	if what.Kind == rally.Running {
-		lo, _ = m.startBounds()
-		_, hi = m.neighbours(what)
-	}
-	long := m.entry.To - m.entry.From
-	t = min(max(t, lo), max(hi-long, lo))
-	from, fromAt, exact := m.anchor(t, reach)
-	to, toAt, late := m.anchor(t+long, reach)
-	if late && (!exact || max(toAt-long-t, t-toAt+long) < max(fromAt-t, t-fromAt)) && toAt-long >= lo {
-		from, fromAt, exact = m.anchor(toAt-long, sameMoment)
-	} else if exact || fromAt+long <= hi {
-		to, toAt, _ = m.anchor(min(fromAt+long, hi), sameMoment)
-	}
 	if what.Kind == rally.Saying {
+		from, to := m.ends(t, reach, m.rally.From, m.rally.To)
 		c := m.play().Cues[what.Index]
-		c.Span = lesson.Span{From: from, To: to}
-		return m.with(edit.ReplaceCue(m.play(), what.Index, c), fromAt, from, exact)
+		c.Span = lesson.Span{From: from.on, To: to.on}
+		return m.with(edit.ReplaceCue(m.play(), what.Index, c), from.at, from.on, from.exact)
 	}
-	p := edit.Arrive(m.play(), what.Player, what.Index, to)
-	leave := &from
-	if fromAt <= lo+sameMoment {
+	lo, _ := m.startBounds()
+	_, hi := m.neighbours(what)
+	from, to := m.ends(t, reach, lo, hi)
+	leave := &from.on
+	if from.at <= lo+sameMoment {
 		leave = nil
 	}
-	return m.with(edit.Leave(p, what.Player, what.Index, leave), fromAt, from, exact)
+	p := edit.Arrive(m.play(), what.Player, what.Index, to.on)
+	return m.with(edit.Leave(p, what.Player, what.Index, leave), from.at, from.on, from.exact)
+}
+
+// end is one end of what is moved as a whole.
+type end struct {
+	on    lesson.Anchor
+	at    units.Seconds
+	exact bool
+}
+
+func (m Retime) end(t, reach units.Seconds) end {
+	on, at, exact := m.anchor(t, reach)
+	return end{on, at, exact}
+}
+
+// ends are where both ends come to when the first is led to t: as far apart as
+// they are, within bounds, and on an event with the one that is nearer to one.
+func (m Retime) ends(t, reach, lo, hi units.Seconds) (from, to end) {
+	long := m.entry.To - m.entry.From
+	t = min(max(t, lo), max(hi-long, lo))
+	from, to = m.end(t, reach), m.end(t+long, reach)
+	off := func(e end, at units.Seconds) units.Seconds { return max(e.at-at, at-e.at) }
+	if to.exact && to.at-long >= lo && (!from.exact || off(to, t+long) < off(from, t)) {
+		return m.end(to.at-long, sameMoment), to
+	}
+	return from, m.end(min(from.at+long, hi), sameMoment)
 }
 
 // leastCue is the shortest time that a cue is shown.
