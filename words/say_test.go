@@ -18,6 +18,8 @@ import (
 	"homeside/model/flight"
 	"homeside/model/formation"
 	"homeside/model/lesson"
+	"homeside/model/movement"
+	"homeside/model/plan"
 	"homeside/model/rally"
 	"homeside/model/signal"
 )
@@ -60,12 +62,22 @@ func TestEveryNameIsTranslated(t *testing.T) {
 	add(3, func(i int) fmt.Stringer { return lesson.Want(i) })
 	add(3, func(i int) fmt.Stringer { return lesson.Meaning(i) })
 	add(4, func(i int) fmt.Stringer { return cover.Change(i) })
+	add(len(plan.Goals), func(i int) fmt.Stringer { return plan.Goals[i] })
 	for _, k := range lesson.Formations {
 		names = append(names, k)
 	}
 	for _, n := range names {
 		if spanish()[n.String()] == "" {
 			t.Errorf("%T %q has no Spanish", n, n)
+		}
+	}
+}
+
+// The paces to choose from have their names in Spanish.
+func TestEveryPaceIsTranslated(t *testing.T) {
+	for _, p := range movement.Presets {
+		if spanish()[p.Name] == "" {
+			t.Errorf("pace %q has no Spanish", p.Name)
 		}
 	}
 }

@@ -46,6 +46,15 @@ func Team(l lesson.Lesson, e court.End) string {
 	return Said(teamWords[e&1])
 }
 
+// End is a team by its end of the court: "the near team".
+func End(e court.End) string { return Said(teamWords[e&1]) }
+
+// OfShot is a text about shot i, which %s in it stands for: "change the top of the serve".
+func OfShot(text string, i int) string { return contracted(Said(text, TheShot(i))) }
+
+// Pace is a pace to choose by its name in movement.Presets.
+func Pace(name string) string { return Said(name) }
+
 // ruleSentence is the sentence for a finding of the rules; false for any other.
 func ruleSentence(f finding.Finding, l lesson.Lesson) (string, bool) {
 	w, ok := ruleSentences[f.ID]

@@ -42,14 +42,14 @@ func NewBought(s *session.Session, save func(image.Image)) *Bought {
 	b.said.Wrapping = fyne.TextWrapWord
 	b.detail = NewDropdown(words.Details(), func(string) { b.made = -1; b.Refresh() })
 	b.detail.Selected = words.Details()[words.WithTimes]
-	b.lines = NewDropdown([]string{"lines: time the return buys", "lines: the returner's margin"}, func(string) { b.made = -1; b.Refresh() })
+	b.lines = NewDropdown([]string{words.T("lines: time the return buys"), words.T("lines: the returner's margin")}, func(string) { b.made = -1; b.Refresh() })
 	b.lines.Selected = b.lines.Options[0]
-	b.keep = widget.NewButton("Save the chart…", func() {
+	b.keep = widget.NewButton(words.T("Save the chart…"), func() {
 		if save != nil && b.shown != nil {
 			save(b.shown)
 		}
 	})
-	b.ask = widget.NewCheck("Show the time a return buys", func(bool) { b.Refresh() })
+	b.ask = widget.NewCheck(words.T("Show the time a return buys"), func(bool) { b.Refresh() })
 	b.Box = container.NewVBox(b.ask, b.detail, b.said, b.lines, b.chart, b.keep)
 	b.visible(false)
 	return b
@@ -72,7 +72,7 @@ func (b *Bought) Refresh() {
 	if !ok {
 		b.visible(false)
 		b.said.Show()
-		b.said.SetText("This play has no return.")
+		b.said.SetText(words.T("This play has no return."))
 		return
 	}
 	set, said := b.advice(r)

@@ -8,6 +8,7 @@ import (
 	"homeside/app/session"
 	"homeside/model/court"
 	"homeside/model/lesson"
+	"homeside/words"
 )
 
 // callEntry takes the score and the team that calls it.
@@ -29,14 +30,14 @@ func newCallEntry(take func(text string, serving court.End)) *callEntry {
 	submit := func() { take(c.entry.Text, court.End(max(c.team.SelectedIndex(), 0))) }
 	c.entry.OnSubmitted = func(string) { submit() }
 	c.box = container.NewHBox(
-		container.NewGridWrap(callSize, c.entry), widget.NewLabel("called by"), container.NewGridWrap(teamSize, c.team), widget.NewButton("Set", submit),
+		container.NewGridWrap(callSize, c.entry), widget.NewLabel(words.T("called by")), container.NewGridWrap(teamSize, c.team), widget.NewButton(words.T("Set"), submit),
 	)
 	return c
 }
 
 // show fills in what is known of a play's score.
 func (c *callEntry) show(l lesson.Lesson, p lesson.Play, m session.Missing) {
-	c.names = []string{l.NameOfTeam(court.Near), l.NameOfTeam(court.Far)}
+	c.names = []string{words.Team(l, court.Near), words.Team(l, court.Far)}
 	c.team.SetOptions(c.names)
 	c.team.SetSelectedIndex(int(p.Situation.Serving))
 	if m.Serving || m.Call {

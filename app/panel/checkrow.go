@@ -13,6 +13,7 @@ import (
 	"homeside/canvas/compose"
 	"homeside/canvas/raster"
 	"homeside/model/finding"
+	"homeside/words"
 )
 
 // badgeSize is the room of a sign with its number.
@@ -30,7 +31,7 @@ type checkRow struct {
 }
 
 func newCheckRow() *checkRow {
-	r := &checkRow{text: newLink(), fix: widget.NewButton("Fix", nil)}
+	r := &checkRow{text: newLink(), fix: widget.NewButton(words.T("Fix"), nil)}
 	r.badge = fynecanvas.NewRaster(r.draw)
 	badge := container.NewCenter(container.NewGridWrap(badgeSize, r.badge))
 	r.box = container.NewBorder(nil, nil, badge, container.NewCenter(r.fix), r.text)

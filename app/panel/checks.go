@@ -26,7 +26,7 @@ type Checks struct {
 // jumped to.
 func NewChecks(s *session.Session, say func(text string)) *Checks {
 	p := &Checks{session: s, say: say, none: wrapped()}
-	p.none.SetText("Nothing to say about this play about this play.")
+	p.none.SetText(words.T("Nothing to say about this play."))
 	p.Box = container.NewVBox(p.none)
 	return p
 }

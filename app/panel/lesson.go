@@ -2,6 +2,7 @@ package panel
 
 import (
 	"fmt"
+	"math"
 	"strconv"
 	"strings"
 
@@ -40,7 +41,7 @@ func NewLessonForm(l lesson.Lesson) *LessonForm {
 	f.title.SetText(l.Title)
 	names := make([]string, len(game.Formats))
 	for i, m := range game.Formats {
-		names[i] = m.String()
+		names[i] = words.Format(m)
 	}
 	f.format = NewDropdown(names, nil)
 	f.format.SetSelectedIndex(int(l.Scoring.Format))
@@ -48,7 +49,7 @@ func NewLessonForm(l lesson.Lesson) *LessonForm {
 	f.ball.SetSelectedIndex(map[bool]int{false: 0, true: 1}[l.Conditions.Indoor])
 	f.fields = fieldsOf(l)
 	form := container.New(layout.NewFormLayout(),
-		widget.NewLabel("Title"), f.title, widget.NewLabel("Scoring"), f.format, widget.NewLabel("Ball"), f.ball)
+		widget.NewLabel(words.T("Title")), f.title, widget.NewLabel(words.T("Scoring")), f.format, widget.NewLabel(words.T("Ball")), f.ball)
 	for _, v := range f.fields {
 		form.Add(widget.NewLabel(v.name))
 		form.Add(v.entry)
@@ -72,14 +73,47 @@ func fieldsOf(l lesson.Lesson) []field {
 	}
 	c := l.Conditions
 	return []field{
-		newField("Points that win", "11", said(float64(l.Scoring.To)), func(l *lesson.Lesson, v *float64) { l.Scoring.To = int(zero(v)) }),
-		newField("Run-off behind the baseline (ft)", "8", said(float64(l.Venue.BehindBaseline)), func(l *lesson.Lesson, v *float64) { l.Venue.BehindBaseline = units.Feet(zero(v)) }),
-		newField("Run-off beside the sideline (ft)", "5", said(float64(l.Venue.BesideSideline)), func(l *lesson.Lesson, v *float64) { l.Venue.BesideSideline = units.Feet(zero(v)) }),
-		newField("Height above the sea (m)", "0", said(float64(c.Altitude)), func(l *lesson.Lesson, v *float64) { l.Conditions.Altitude = units.Metres(zero(v)) }),
-		newField("Temperature (°C)", "15 at the sea", c.Temperature, func(l *lesson.Lesson, v *float64) { l.Conditions.Temperature = v }),
-		newField("Wind to the right (m/s)", "0", said(float64(c.WindX)), func(l *lesson.Lesson, v *float64) { l.Conditions.WindX = units.MetresPerSecond(zero(v)) }),
-		newField("Wind to the far end (m/s)", "0", said(float64(c.WindY)), func(l *lesson.Lesson, v *float64) { l.Conditions.WindY = units.MetresPerSecond(zero(v)) }),
+		newField(words.T("Points that win"), "11", said(float64(l.Scoring.To)), func(l *lesson.Lesson, v *float64) { l.Scoring.To = int(zero(v)) }),
+		roomField(words.T("Run-off behind the baseline (%s)", words.Measured().Tag()), 8, l.Venue.BehindBaseline, func(l *lesson.Lesson, f units.Feet) { l.Venue.BehindBaseline = f }),
+		roomField(words.T("Run-off beside the sideline (%s)", words.Measured().Tag()), 5, l.Venue.BesideSideline, func(l *lesson.Lesson, f units.Feet) { l.Venue.BesideSideline = f }),
+		newField(words.T("Height above the sea (m)"), "0", said(float64(c.Altitude)), func(l *lesson.Lesson, v *float64) { l.Conditions.Altitude = units.Metres(zero(v)) }),
+		newField(words.T("Temperature (°C)"), words.T("15 at the sea"), c.Temperature, func(l *lesson.Lesson, v *float64) { l.Conditions.Temperature = v }),
+		newField(words.T("Wind to the right (m/s)"), "0", said(float64(c.WindX)), func(l *lesson.Lesson, v *float64) { l.Conditions.WindX = units.MetresPerSecond(zero(v)) }),
+		newField(words.T("Wind to the far end (m/s)"), "0", said(float64(c.WindY)), func(l *lesson.Lesson, v *float64) { l.Conditions.WindY = units.MetresPerSecond(zero(v)) }),
 	}
+}
+
+// roomField is a length in the measures chosen; 0 is the default.
+func roomField(name string, usual, now units.Feet, set func(*lesson.Lesson, units.Feet)) field {
+	var v *float64
+	if now != 0 {
+		shown := measured(now)
+		v = &shown
+	}
+	f := newField(name, strconv.FormatFloat(measured(usual), 'g', 3, 64), v, nil)
+	before := f.entry.Text
+	f.set = func(l *lesson.Lesson, v *float64) {
+		switch {
+		case f.entry.Text == before: // what is only shown rounded stays as it is
+			set(l, now)
+		case v == nil:
+			set(l, 0)
+		case words.Measured() == words.Metric:
+			set(l, units.Metres(*v).Feet())
+		default:
+			set(l, units.Feet(*v))
+		}
+	}
+	return f
+}
+
+// measured is a length as a figure of the measures chosen, metres to the
+// millimetre.
+func measured(f units.Feet) float64 {
+	if words.Measured() == words.Metric {
+		return math.Round(float64(f.Metres())*1000) / 1000
+	}
+	return float64(f)
 }
 
 func newField(name, usual string, v *float64, set func(*lesson.Lesson, *float64)) field {

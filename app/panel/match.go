@@ -40,14 +40,14 @@ func NewMatch(s *session.Session) *Match {
 	p := &Match{session: s, say: wrapped(), counts: wrapped(), tally: newTally(s)}
 	p.list = widget.NewList(func() int { return len(p.states) }, newState, p.fill)
 	p.list.OnSelected = p.selected
-	p.draw = widget.NewButton("Draw this serve", s.DrawState)
-	p.begin = widget.NewButton("Start a match here", func() {
+	p.draw = widget.NewButton(words.T("Draw this serve"), s.DrawState)
+	p.begin = widget.NewButton(words.T("Start a match here"), func() {
 		if err := s.StartMatch(); err != nil {
 			p.say.SetText(words.Sentence(err))
 			p.say.Show()
 		}
 	})
-	p.back = widget.NewButton("Take the last rally back", s.TakeBackRally)
+	p.back = widget.NewButton(words.T("Take the last rally back"), s.TakeBackRally)
 	p.back.Importance = widget.LowImportance
 	p.steps = container.NewGridWithColumns(4,
 		widget.NewButtonWithIcon("", theme.MediaSkipPreviousIcon(), s.FirstState),
@@ -116,9 +116,9 @@ func (p *Match) sayWhere(begun bool) {
 	case p.session.MatchProblem() != nil:
 		text = words.Sentence(p.session.MatchProblem())
 	case !begun:
-		text = "No match is kept yet. Say above who won the rally, and the score, the server and everybody's places follow."
+		text = words.T("No match is kept yet. Say above who won the rally, and the score, the server and everybody's places follow.")
 	case !p.session.InMatch():
-		text = "The play shown is at another score."
+		text = words.T("The play shown is at another score.")
 	case p.session.Match().Rallies() > 0 && p.changesEnds():
 		text = words.EndsChange()
 	}

@@ -56,7 +56,7 @@ func NewMatchPlan(s *session.Session, events MatchPlanEvents) *MatchPlan {
 	p.team = NewDropdown(nil, func(string) { p.remake() })
 	p.policy = NewDropdown(nil, func(string) { p.remake() })
 	p.goal = NewDropdown(nil, func(string) { p.wantFor() })
-	p.goal.PlaceHolder = "What do you want from your sides?"
+	p.goal.PlaceHolder = words.T("What do you want from your sides?")
 	for _, e := range court.Ends {
 		p.chances[e] = newCommitEntry(func(string) { p.remake() })
 		p.chances[e].show("50")
@@ -64,14 +64,14 @@ func NewMatchPlan(s *session.Session, events MatchPlanEvents) *MatchPlan {
 		p.served[e].Truncation = fyne.TextTruncateEllipsis
 		p.served[e].Alignment = fyne.TextAlignTrailing
 	}
-	p.write = widget.NewButtonWithIcon("Write the whole match", theme.ContentAddIcon(), p.writeMatch)
-	p.back = widget.NewButtonWithIcon("Back to the court", theme.NavigateBackIcon(), p.Close)
+	p.write = widget.NewButtonWithIcon(words.T("Write the whole match"), theme.ContentAddIcon(), p.writeMatch)
+	p.back = widget.NewButtonWithIcon(words.T("Back to the court"), theme.NavigateBackIcon(), p.Close)
 	p.pulse = fynecanvas.NewRaster(func(int, int) image.Image { p.painted(); return image.NewRGBA(image.Rect(0, 0, 1, 1)) })
 	p.table, p.scores, p.start, p.signals = newPlanTable(p.open), newPlanScores(p.open), newStarters(), newSignals(s, p.save)
 	p.pairs = newPairs(s, events.Pairs, p.Say, p.pulse.Refresh)
 	p.SetRoster(roster.Roster{}, "")
-	p.views = newViews(p.pulse.Refresh, view{"Table", p.table.box}, view{"Score by score", p.scores.box},
-		view{"Starters and margins", p.start.box}, view{"Signals", p.signals.box}, view{"Pairs", p.pairs.box})
+	p.views = newViews(p.pulse.Refresh, view{words.T("Table"), p.table.box}, view{words.T("Score by score"), p.scores.box},
+		view{words.T("Starters and margins"), p.start.box}, view{words.T("Signals"), p.signals.box}, view{words.T("Pairs"), p.pairs.box})
 	p.Box = container.NewBorder(p.asked(), nil, nil, nil, p.views.stack)
 	p.Box.Hide()
 	return p
@@ -80,9 +80,9 @@ func NewMatchPlan(s *session.Session, events MatchPlanEvents) *MatchPlan {
 // asked lays out what is asked for.
 func (p *MatchPlan) asked() fyne.CanvasObject {
 	entry := fyne.NewSize(60, 34)
-	first := container.NewHBox(p.back, beside("Plan for"), container.NewGridWrap(fyne.NewSize(210, 34), p.team),
-		beside("Stack"), container.NewGridWrap(fyne.NewSize(310, 34), p.policy), container.NewGridWrap(fyne.NewSize(300, 34), p.goal))
-	second := container.NewHBox(beside("Rallies won on the own serve, in percent:"))
+	first := container.NewHBox(p.back, beside(words.T("Plan for")), container.NewGridWrap(fyne.NewSize(210, 34), p.team),
+		beside(words.T("Stack")), container.NewGridWrap(fyne.NewSize(310, 34), p.policy), container.NewGridWrap(fyne.NewSize(300, 34), p.goal))
+	second := container.NewHBox(beside(words.T("Rallies won on the own serve, in percent:")))
 	for _, e := range court.Ends {
 		second.Add(container.NewGridWrap(fyne.NewSize(170, 34), p.served[e]))
 		second.Add(container.NewGridWrap(entry, p.chances[e]))
@@ -147,7 +147,7 @@ func (p *MatchPlan) Refresh() {
 // relabel names the choices after the lesson's teams and players.
 func (p *MatchPlan) relabel() {
 	l := p.session.Lesson()
-	relabel(p.team, []string{l.NameOfTeam(court.Near), l.NameOfTeam(court.Far)}, max(p.team.SelectedIndex(), 0))
+	relabel(p.team, []string{words.Team(l, court.Near), words.Team(l, court.Far)}, max(p.team.SelectedIndex(), 0))
 	team := court.End(p.team.SelectedIndex())
 	var policies []string
 	for _, policy := range session.Policies {
@@ -161,7 +161,7 @@ func (p *MatchPlan) relabel() {
 	}
 	relabel(p.goal, goals, -1)
 	for _, e := range court.Ends {
-		p.served[e].SetText(l.NameOfTeam(e))
+		p.served[e].SetText(words.Team(l, e))
 	}
 }
 
@@ -178,7 +178,7 @@ func relabel(s *Dropdown, options []string, chosen int) {
 // open shows the lesson's play of a row on the court.
 func (p *MatchPlan) open(play int) {
 	if play < 0 {
-		p.Say("The lesson has no play of this yet: write the whole match.")
+		p.Say(words.T("The lesson has no play of this yet: write the whole match."))
 		return
 	}
 	p.session.SelectPlay(play)

@@ -58,7 +58,7 @@ func NewNewPlay(s *session.Session, ready func(bool)) (*NewPlay, error) {
 	p.who = widget.NewRadioGroup(pairs, func(string) { p.refresh() })
 	p.who.Horizontal, p.who.Required = true, true
 	p.serve = NewDropdown(words.ServesTo(), func(string) { p.refresh() })
-	p.walk = widget.NewCheck("Begin where the play shown ends, with the walk to the places", func(bool) { p.refresh() })
+	p.walk = widget.NewCheck(words.T("Begin where the play shown ends, with the walk to the places"), func(bool) { p.refresh() })
 	p.Gallery = NewGallery(len(formation.Kinds), len(formation.Kinds), kindSize)
 	p.Gallery.OnChosen = func(int) { p.say() }
 	p.Box = p.layOut()
@@ -67,7 +67,7 @@ func NewNewPlay(s *session.Session, ready func(bool)) (*NewPlay, error) {
 }
 
 func (p *NewPlay) layOut() fyne.CanvasObject {
-	serve := container.NewHBox(widget.NewLabel("The serve goes"), container.NewGridWrap(fyne.NewSize(serveWidth, p.serve.MinSize().Height), p.serve))
+	serve := container.NewHBox(widget.NewLabel(words.T("The serve goes")), container.NewGridWrap(fyne.NewSize(serveWidth, p.serve.MinSize().Height), p.serve))
 	return container.NewVBox(p.who, container.NewHBox(serve, p.walk), p.Gallery.Box, container.New(lines{3}, p.said))
 }
 
@@ -155,7 +155,7 @@ func (p *NewPlay) chosen() (drawnKind, bool) {
 // say says of the kind chosen whether the pair is in time, and what it gives away.
 func (p *NewPlay) say() {
 	d, ok := p.chosen()
-	text := "Choose what the pair does."
+	text := words.T("Choose what the pair does.")
 	if ok {
 		text = d.notes
 	}

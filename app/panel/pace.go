@@ -42,7 +42,7 @@ var speedUnits = []struct {
 }
 
 // ownPace is the choice of a pace that is no preset.
-const ownPace = "Own figures"
+func ownPace() string { return words.T("Own figures") }
 
 // NewPace is the pace part of a session's player card.
 func NewPace(s *session.Session) *Pace {
@@ -50,9 +50,9 @@ func NewPace(s *session.Session) *Pace {
 	p.means.Wrapping = fyne.TextWrapWord
 	options := make([]string, 0, len(movement.Presets)+1)
 	for _, m := range movement.Presets {
-		options = append(options, m.Name)
+		options = append(options, words.Pace(m.Name))
 	}
-	p.preset = NewDropdown(append(options, ownPace), nil)
+	p.preset = NewDropdown(append(options, ownPace()), nil)
 	p.preset.OnChanged = func(string) { p.usePreset(p.preset.SelectedIndex()) }
 	p.speed = newCommitEntry(p.useSpeed)
 	p.unit = NewDropdown([]string{speedUnits[0].name, speedUnits[1].name, speedUnits[2].name}, func(string) { p.Refresh() })
@@ -61,9 +61,9 @@ func NewPace(s *session.Session) *Pace {
 	p.timed.SetPlaceHolder("1.9")
 	p.Box = container.NewVBox(
 		container.New(layout.NewFormLayout(),
-			widget.NewLabel("Pace"), p.preset,
-			widget.NewLabel("Top speed"), container.NewBorder(nil, nil, nil, p.unit, p.speed),
-			widget.NewLabel("15 ft took (s)"), p.timed,
+			widget.NewLabel(words.T("Pace")), p.preset,
+			widget.NewLabel(words.T("Top speed")), container.NewBorder(nil, nil, nil, p.unit, p.speed),
+			widget.NewLabel(words.T("%s took (s)", words.Length(15))), p.timed,
 		),
 		p.means,
 	)
@@ -72,7 +72,7 @@ func NewPace(s *session.Session) *Pace {
 
 func (p *Pace) change(pace movement.Pace) {
 	id := p.session.Selected()
-	p.session.ChangePlayer("change the pace of "+p.session.Lesson().NameOf(id), id, func(w lesson.Player) lesson.Player {
+	p.session.ChangePlayer(words.T("change the pace of %s", p.session.Lesson().NameOf(id)), id, func(w lesson.Player) lesson.Player {
 		if w.Legs() != pace {
 			w.Pace = &pace
 		}

@@ -56,19 +56,19 @@ func newPairs(s *session.Session, events PairEvents, say func(string), changed f
 
 // ways are the buttons into and out of the lesson.
 func (p *pairs) ways(events PairEvents) fyne.CanvasObject {
-	p.open = widget.NewButton("Open a roster…", func() { call(events.Open) })
-	p.remove = widget.NewButton("Remove from the roster…", func() {
+	p.open = widget.NewButton(words.T("Open a roster…"), func() { call(events.Open) })
+	p.remove = widget.NewButton(words.T("Remove from the roster…"), func() {
 		if events.Remove != nil {
 			events.Remove(p.chosen)
 		}
 	})
 	ways := container.NewGridWithColumns(2)
 	for _, e := range court.Ends {
-		p.put[e] = widget.NewButton("Put in as the "+e.String()+" team", func() { p.putIn(e) })
+		p.put[e] = widget.NewButton(words.T("Put in as %s", words.End(e)), func() { p.putIn(e) })
 		ways.Add(p.put[e])
 	}
 	for _, e := range court.Ends {
-		p.keep[e] = widget.NewButton("Keep the "+e.String()+" team in the roster", func() {
+		p.keep[e] = widget.NewButton(words.T("Keep %s in the roster", words.End(e)), func() {
 			if events.Keep != nil {
 				events.Keep(e)
 			}
@@ -89,7 +89,7 @@ func call(f func()) {
 func (p *pairs) show(r roster.Roster, path string) {
 	p.roster = r
 	if path == "" {
-		p.file.SetText("No roster is open.")
+		p.file.SetText(words.T("No roster is open."))
 	} else {
 		p.file.SetText(filepath.Base(path))
 	}
@@ -111,7 +111,7 @@ func (p *pairs) choose(i widget.ListItemID) {
 // refresh says what is known of the chosen pair.
 func (p *pairs) refresh() {
 	chosen := p.chosen >= 0
-	text := "A roster keeps pairs in a file of its own, with their names, hands, paces and wished sides. Choose a pair to put it into the lesson."
+	text := words.T("A roster keeps pairs in a file of its own, with their names, hands, paces and wished sides. Choose a pair to put it into the lesson.")
 	if chosen {
 		pair := p.roster.Pairs[p.chosen]
 		text = words.Pair(pair) + "\n" + words.PairPlayer(pair.Players[0]) + "\n" + words.PairPlayer(pair.Players[1])

@@ -42,7 +42,7 @@ func newPlanScores(open func(play int)) *planScores {
 	for i, w := range scoreWidths {
 		p.table.SetColumnWidth(i, w)
 	}
-	top := container.NewHBox(beside("The score as called"), container.NewGridWrap(callSize, p.find), container.NewCenter(p.found))
+	top := container.NewHBox(beside(words.T("The score as called")), container.NewGridWrap(callSize, p.find), container.NewCenter(p.found))
 	p.box = container.NewBorder(top, nil, nil, nil, p.table)
 	return p
 }

@@ -124,7 +124,7 @@ func (t *planTable) text(id widget.TableCellID) string {
 // playNumber is a play as the list counts it; nothing where there is none.
 func playNumber(i int) string {
 	if i < 0 {
-		return "none"
+		return words.T("none")
 	}
 	return fmt.Sprintf("%d", i+1)
 }

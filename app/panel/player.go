@@ -33,26 +33,26 @@ func NewPlayer(s *session.Session) *Player {
 	p := &Player{session: s}
 	p.who = NewDropdown(nil, func(string) { s.Select(game.Player(p.who.SelectedIndex())) })
 	p.name = newCommitEntry(func(t string) {
-		p.change("rename", func(w lesson.Player) lesson.Player { w.Name = shortened(t, lesson.MaxName); return w })
+		p.change(words.Text("rename %s"), func(w lesson.Player) lesson.Player { w.Name = shortened(t, lesson.MaxName); return w })
 	})
 	p.initials = newCommitEntry(func(t string) {
-		p.change("change the initials of", func(w lesson.Player) lesson.Player { w.Initials = shortened(t, lesson.MaxInitials); return w })
+		p.change(words.Text("change the initials of %s"), func(w lesson.Player) lesson.Player { w.Initials = shortened(t, lesson.MaxInitials); return w })
 	})
-	p.hand = p.choice(words.Hands(), "change the hand of", func(w lesson.Player, i int) lesson.Player { w.Hand = lesson.Hand(i); return w })
-	p.serving = p.choice(words.Wants(), "change the wish of", func(w lesson.Player, i int) lesson.Player { w.Serving = lesson.Want(i); return w })
-	p.taking = p.choice(words.Wants(), "change the wish of", func(w lesson.Player, i int) lesson.Player { w.Receiving = lesson.Want(i); return w })
-	p.chair = widget.NewCheck("Plays in a wheelchair", func(on bool) {
-		p.change("change the chair of", func(w lesson.Player) lesson.Player { w.Wheelchair = on; return w })
+	p.hand = p.choice(words.Hands(), words.Text("change the hand of %s"), func(w lesson.Player, i int) lesson.Player { w.Hand = lesson.Hand(i); return w })
+	p.serving = p.choice(words.Wants(), words.Text("change the wish of %s"), func(w lesson.Player, i int) lesson.Player { w.Serving = lesson.Want(i); return w })
+	p.taking = p.choice(words.Wants(), words.Text("change the wish of %s"), func(w lesson.Player, i int) lesson.Player { w.Receiving = lesson.Want(i); return w })
+	p.chair = widget.NewCheck(words.T("Plays in a wheelchair"), func(on bool) {
+		p.change(words.Text("change the chair of %s"), func(w lesson.Player) lesson.Player { w.Wheelchair = on; return w })
 	})
 	p.pace = NewPace(s)
 	p.Box = container.NewVBox(
 		p.who,
 		container.New(layout.NewFormLayout(),
-			widget.NewLabel("Name"), p.name,
-			widget.NewLabel("Initials"), p.initials,
-			widget.NewLabel("Hand"), p.hand,
-			widget.NewLabel("Serving"), p.serving,
-			widget.NewLabel("Receiving"), p.taking,
+			widget.NewLabel(words.T("Name")), p.name,
+			widget.NewLabel(words.T("Initials")), p.initials,
+			widget.NewLabel(words.T("Hand")), p.hand,
+			widget.NewLabel(words.T("Serving")), p.serving,
+			widget.NewLabel(words.T("Receiving")), p.taking,
 		),
 		p.chair,
 		p.pace.Box,
@@ -68,9 +68,10 @@ func (p *Player) choice(options []string, what string, set func(lesson.Player, i
 	return s
 }
 
+// change makes a step of a change of the player shown; what is its text with the name.
 func (p *Player) change(what string, change func(lesson.Player) lesson.Player) {
 	id := p.session.Selected()
-	p.session.ChangePlayer(what+" "+p.session.Lesson().NameOf(id), id, change)
+	p.session.ChangePlayer(words.Said(what, p.session.Lesson().NameOf(id)), id, change)
 }
 
 // shortened is a text cut to the most characters that a lesson allows.
@@ -84,7 +85,7 @@ func (p *Player) Refresh() {
 	l := p.session.Lesson()
 	names := make([]string, len(game.Players))
 	for i, id := range game.Players {
-		names[i] = l.NameOf(id) + " (" + l.NameOfTeam(id.Team()) + ")"
+		names[i] = l.NameOf(id) + " (" + words.Team(l, id.Team()) + ")"
 	}
 	id := p.session.Selected()
 	if strings.Join(p.who.Options, "\n") != strings.Join(names, "\n") {

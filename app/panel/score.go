@@ -36,7 +36,7 @@ func NewScore(s *session.Session) *Score {
 	p.wrong.Importance = widget.DangerImportance
 	p.wrong.Truncation = fyne.TextTruncateEllipsis
 	p.call = newCallEntry(p.takeCall)
-	p.change = widget.NewButtonWithIcon("Score", theme.DocumentCreateIcon(), p.toggleCall)
+	p.change = widget.NewButtonWithIcon(words.T("Score"), theme.DocumentCreateIcon(), p.toggleCall)
 	p.change.Importance = widget.LowImportance
 	p.sides = newSidesChoice(p.toggleSides, p.wantSides)
 	for _, e := range court.Ends {
@@ -54,11 +54,11 @@ func (p *Score) Refresh() {
 	if ok {
 		p.sentence.SetText(words.Situation(l, play))
 	} else {
-		p.sentence.SetText("This lesson has no plays yet.")
+		p.sentence.SetText(words.T("This lesson has no plays yet."))
 	}
 	over := p.session.InMatch() && p.session.MatchState().Over()
 	if over {
-		p.sentence.SetText("The game is over: " + words.GameOver(l, p.session.MatchState()))
+		p.sentence.SetText(words.T("The game is over: %s", words.GameOver(l, p.session.MatchState())))
 	}
 	for _, e := range court.Ends {
 		p.won[e].SetText(words.Won(l, e))
@@ -77,9 +77,9 @@ func (p *Score) askMissing(ask bool) {
 	switch {
 	case !ask:
 	case p.session.OutOfMatch():
-		p.add("This play is not at the score of the match.")
-		p.button("Back to the match", p.session.LastState)
-		p.button("Start a match here", func() { p.tell(p.session.StartMatch()) })
+		p.add(words.T("This play is not at the score of the match."))
+		p.button(words.T("Back to the match"), p.session.LastState)
+		p.button(words.T("Start a match here"), func() { p.tell(p.session.StartMatch()) })
 	case m.Call || m.Serving || p.calling:
 		p.askCall(m)
 	case p.wanting:
@@ -98,9 +98,9 @@ func (p *Score) askCall(m session.Missing) {
 	server, _ := play.Server()
 	switch {
 	case m.Call:
-		p.add("Nobody has said the score.")
+		p.add(words.T("Nobody has said the score."))
 	case m.Serving:
-		p.add(l.NameOf(server) + " serves, but the score is called by the other team.")
+		p.add(words.T("%s serves, but the score is called by the other team.", l.NameOf(server)))
 	}
 	p.call.show(l, play, m)
 	p.ask.Add(p.call.box)
@@ -115,7 +115,7 @@ func (p *Score) questions(m session.Missing) {
 	p.add(words.Question(l, q))
 	for i, e := range court.Ends {
 		if q.Kind == game.AskBegan {
-			p.button(l.NameOfTeam(e), func() { p.session.Began(e) })
+			p.button(words.Team(l, e), func() { p.session.Began(e) })
 			continue
 		}
 		id := game.PlayerOf(q.Team, i+1)

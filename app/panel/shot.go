@@ -1,7 +1,6 @@
 package panel
 
 import (
-	"fmt"
 	"math"
 
 	"fyne.io/fyne/v2"
@@ -41,10 +40,10 @@ func NewShot(s *session.Session) *Shot {
 	p.facts.Wrapping = fyne.TextWrapWord
 	p.kind = NewDropdown(words.ShotKinds(), nil)
 	p.meet = NewDropdown(words.Meets(), nil)
-	p.mean = widget.NewButton("Make this the usual one here", p.define)
-	p.scatter = widget.NewCheck("Show how it scatters", nil)
+	p.mean = widget.NewButton(words.T("Make this the usual one here"), p.define)
+	p.scatter = widget.NewCheck(words.T("Show how it scatters"), nil)
 	p.figures = p.newFigures()
-	p.Box = container.NewVBox(p.title, container.New(layout.NewFormLayout(), widget.NewLabel("Hit as"), p.kind, widget.NewLabel("Met"), p.meet))
+	p.Box = container.NewVBox(p.title, container.New(layout.NewFormLayout(), widget.NewLabel(words.T("Hit as")), p.kind, widget.NewLabel(words.T("Met")), p.meet))
 	for _, f := range p.figures[:scatterFigures] {
 		p.Box.Add(f.box)
 	}
@@ -63,23 +62,23 @@ const scatterFigures = 3
 
 func (p *Shot) newFigures() []*figure {
 	return []*figure{
-		p.figure("top", 1, 24, 0.25, func(s lesson.Shot, v float64) lesson.Shot {
+		p.figure(words.Text("change the top of %s"), 1, 24, 0.25, func(s lesson.Shot, v float64) lesson.Shot {
 			s.Intent = lesson.Apex(max(units.Feet(v), p.lowest()))
 			return s
 		}),
-		p.figure("speed", 4, 30, 0.25, func(s lesson.Shot, v float64) lesson.Shot {
+		p.figure(words.Text("change the speed of %s"), 4, 30, 0.25, func(s lesson.Shot, v float64) lesson.Shot {
 			s.Intent = lesson.Speed(units.MetresPerSecond(v))
 			return s
 		}),
-		p.figure("spin", -1500, 1500, 50, func(s lesson.Shot, v float64) lesson.Shot {
+		p.figure(words.Text("change the spin of %s"), -1500, 1500, 50, func(s lesson.Shot, v float64) lesson.Shot {
 			s.Spin = units.RPM(v)
 			return s
 		}),
-		p.figure("scatter of the speed", 0, 3, 0.1, func(s lesson.Shot, v float64) lesson.Shot {
+		p.figure(words.Text("change the scatter of the speed of %s"), 0, 3, 0.1, func(s lesson.Shot, v float64) lesson.Shot {
 			s.Error = &lesson.AimError{Speed: units.MetresPerSecond(v), Angle: errorOf(s).Angle}
 			return s
 		}),
-		p.figure("scatter of the direction", 0, 6, 0.1, func(s lesson.Shot, v float64) lesson.Shot {
+		p.figure(words.Text("change the scatter of the direction of %s"), 0, 6, 0.1, func(s lesson.Shot, v float64) lesson.Shot {
 			s.Error = &lesson.AimError{Speed: errorOf(s).Speed, Angle: units.Degrees(v)}
 			return s
 		}),
@@ -99,11 +98,11 @@ func errorOf(s lesson.Shot) lesson.AimError {
 func (p *Shot) listen() {
 	p.kind.OnChanged = func(string) {
 		k := lesson.ShotKind(p.kind.SelectedIndex())
-		p.do("hit", func(s lesson.Shot) lesson.Shot { return s.Hit(k, p.session.Lesson().Manner(k)) })
+		p.do(words.Text("change how %s is hit"), func(s lesson.Shot) lesson.Shot { return s.Hit(k, p.session.Lesson().Manner(k)) })
 	}
 	p.meet.OnChanged = func(string) {
 		how := lesson.MeetHow(p.meet.SelectedIndex())
-		p.do("taking", func(s lesson.Shot) lesson.Shot {
+		p.do(words.Text("change how %s is met"), func(s lesson.Shot) lesson.Shot {
 			s.Meet = lesson.Meet{How: how}
 			if how.AtHeight() {
 				s.Meet.Height = usualHeight
@@ -112,7 +111,7 @@ func (p *Shot) listen() {
 		})
 	}
 	p.scatter.OnChanged = func(on bool) {
-		p.do("scatter", func(s lesson.Shot) lesson.Shot {
+		p.do(words.Text("change the scatter of %s"), func(s lesson.Shot) lesson.Shot {
 			s.Error = nil
 			if on {
 				s.Error = &usualError
@@ -140,7 +139,7 @@ func (p *Shot) lowest() units.Feet {
 // define makes the shot's figures what its word means in this lesson.
 func (p *Shot) define() {
 	if r := p.session.Current(); r != nil {
-		p.session.Define(p.shot(), "change what a "+words.ShotKinds()[r.Play.Shots[p.shot()].Kind]+" is here")
+		p.session.Define(p.shot(), words.T("change what this word means here: %s", words.ShotKinds()[r.Play.Shots[p.shot()].Kind]))
 	}
 }
 
@@ -152,11 +151,11 @@ func (p *Shot) shot() int {
 	return 0
 }
 
-// do changes the shot as one step.
+// do changes the shot as one step; what is its text with the shot.
 func (p *Shot) do(what string, change func(lesson.Shot) lesson.Shot) {
 	i := p.shot()
 	p.session.PreviewShot(i, change)
-	p.session.Commit(fmt.Sprintf("change the %s of the %s", what, lesson.ShotName(i)))
+	p.session.Commit(words.OfShot(what, i))
 }
 
 // Follow shows the shot in play; while playing only when another one begins.
@@ -204,12 +203,12 @@ func (p *Shot) showMeaning(s lesson.Shot) {
 func (p *Shot) show(r *rally.Rally, i int, s lesson.Shot, st *rally.Stroke) {
 	top := st.Planned.Apex.State.Height().Feet()
 	speed := launchSpeed(st.Planned)
-	p.figures[0].show(float64(top), fmt.Sprintf("Top %s (%s)", words.Length(top), words.TimesNet(top, r.NetTop(i))))
-	p.figures[1].show(float64(speed), fmt.Sprintf("Speed %.1f m/s (%.0f mph)", float64(speed), speed.MilesPerHour()))
+	p.figures[0].show(float64(top), words.T("Top %s (%s)", words.Length(top), words.TimesNet(top, r.NetTop(i))))
+	p.figures[1].show(float64(speed), words.T("Speed %.1f m/s (%.0f mph)", float64(speed), speed.MilesPerHour()))
 	p.figures[2].show(float64(s.Spin), words.Spin(s.Spin))
 	e := errorOf(s)
-	p.figures[3].show(float64(e.Speed), fmt.Sprintf("Speed varies by %.1f m/s", float64(e.Speed)))
-	p.figures[4].show(float64(e.Angle), fmt.Sprintf("Direction varies by %.1f degrees", float64(e.Angle)))
+	p.figures[3].show(float64(e.Speed), words.T("Speed varies by %.1f m/s", float64(e.Speed)))
+	p.figures[4].show(float64(e.Angle), words.T("Direction varies by %.1f degrees", float64(e.Angle)))
 	shown := p.figures[scatterFigures].box.Visible()
 	for _, f := range p.figures[scatterFigures:] {
 		f.visible(s.Error != nil)
@@ -237,7 +236,7 @@ func (p *Shot) figure(what string, lo, hi, step float64, change func(lesson.Shot
 		p.session.PreviewShot(p.shot(), func(s lesson.Shot) lesson.Shot { return change(s, v) })
 	}
 	f.slider.OnChangeEnded = func(float64) {
-		p.session.Commit(fmt.Sprintf("change the %s of the %s", what, lesson.ShotName(p.shot())))
+		p.session.Commit(words.OfShot(what, p.shot()))
 	}
 	f.box = container.NewVBox(f.label, f.slider)
 	return f

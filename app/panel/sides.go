@@ -43,15 +43,15 @@ type sidesChoice struct {
 }
 
 func newSidesChoice(toggle func(), take func(goalChoice)) *sidesChoice {
-	c := &sidesChoice{button: widget.NewButton("Sides", toggle)}
+	c := &sidesChoice{button: widget.NewButton(words.T("Sides"), toggle)}
 	c.button.Importance = widget.LowImportance
 	c.goal = NewDropdown(nil, func(string) {
 		if i := c.goal.SelectedIndex(); i >= 0 {
 			take(c.goals[i])
 		}
 	})
-	c.goal.PlaceHolder = "Choose a goal"
-	c.box = container.NewHBox(beside("What do you want from your sides? The play for this score is written."),
+	c.goal.PlaceHolder = words.T("Choose a goal")
+	c.box = container.NewHBox(beside(words.T("What do you want from your sides? The play for this score is written.")),
 		container.NewGridWrap(fyne.NewSize(430, 34), c.goal))
 	return c
 }
@@ -63,7 +63,7 @@ func (c *sidesChoice) show(l lesson.Lesson) {
 	for _, e := range court.Ends {
 		for _, g := range goalsOf(plan.Pair{Lesson: l, Team: e}) {
 			c.goals = append(c.goals, g)
-			options = append(options, l.NameOfTeam(e)+": "+words.Goal(l, g.goal, g.who))
+			options = append(options, words.Team(l, e)+": "+words.Goal(l, g.goal, g.who))
 		}
 	}
 	relabel(c.goal, options, -1)

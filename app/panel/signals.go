@@ -42,17 +42,17 @@ func newSignals(s *session.Session, save func(name, text string)) *signals {
 	p := &signals{session: s, save: save, say: wrapped(), wrong: wrapped(), sheet: widget.NewLabel("")}
 	p.sheet.TextStyle.Monospace = true
 	p.wrong.Importance = widget.DangerImportance
-	p.from = NewDropdown([]string{"serving from the right", "serving from the left"}, nil)
+	p.from = NewDropdown([]string{words.T("serving from the right"), words.T("serving from the left")}, nil)
 	p.from.SetSelectedIndex(0)
-	p.take = widget.NewButton("Take them from the tally", p.fromTally)
-	p.keep = widget.NewButton("Save the signals…", func() { p.save("signals.txt", p.sheet.Text) })
+	p.take = widget.NewButton(words.T("Take them from the tally"), p.fromTally)
+	p.keep = widget.NewButton(words.T("Save the signals…"), func() { p.save("signals.txt", p.sheet.Text) })
 	p.length, p.seed = newCommitEntry(func(string) { p.refresh() }), newCommitEntry(func(string) { p.refresh() })
 	p.length.show("40")
 	p.seed.show("1")
 	left := container.NewVBox(p.matrix(), container.NewHBox(p.take, container.NewGridWrap(fyne.NewSize(230, 34), p.from)), p.wrong, p.say)
 	entry := fyne.NewSize(80, 34)
 	right := container.NewBorder(
-		container.NewHBox(beside("Signals"), container.NewGridWrap(entry, p.length), beside("seed"), container.NewGridWrap(entry, p.seed), p.keep),
+		container.NewHBox(beside(words.T("Signals")), container.NewGridWrap(entry, p.length), beside(words.T("seed")), container.NewGridWrap(entry, p.seed), p.keep),
 		nil, nil, nil, container.NewScroll(p.sheet))
 	p.box = container.NewGridWithColumns(2, container.NewVScroll(left), right)
 	p.refresh()
@@ -61,7 +61,7 @@ func newSignals(s *session.Session, save func(name, text string)) *signals {
 
 // matrix lays out the four chances: what the pair does by where they aim.
 func (p *signals) matrix() fyne.CanvasObject {
-	grid := container.NewGridWithColumns(3, wrappedText("Your chance of winning the rally, in percent, when"), bold(words.Aim(signal.Left)), bold(words.Aim(signal.Right)))
+	grid := container.NewGridWithColumns(3, wrappedText(words.T("Your chance of winning the rally, in percent, when")), bold(words.Aim(signal.Left)), bold(words.Aim(signal.Right)))
 	usual := [2][2]string{{"42", "60"}, {"56", "46"}} // invented, to be typed over
 	for _, do := range signal.Actions {
 		grid.Add(bold(words.Action(do)))

@@ -26,7 +26,7 @@ type starters struct {
 
 func newStarters() *starters {
 	s := &starters{say: wrapped(), spare: wrapped(), compare: newChart(), margins: newChart()}
-	s.spare.SetText("Time to spare at the worst deadline of each situation, at full effort. Below 0 somebody is late.")
+	s.spare.SetText(words.T("Time to spare at the worst deadline of each situation, at full effort. Below 0 somebody is late."))
 	left := container.NewVBox(s.say, s.compare.Raster)
 	right := container.NewVBox(s.spare, s.margins.Raster)
 	s.box = container.NewVScroll(container.NewGridWithColumns(2, left, right))
@@ -53,31 +53,46 @@ func startersChart(m session.MatchPlan) compose.BarChart {
 		sec := compose.BarSection{Title: title}
 		for i := range m.Starters {
 			v := value(i)
-			sec.Bars = append(sec.Bars, compose.Bar{Label: clipped(l.NameOf(m.Pair.Player(i+1))) + " starts", Value: v, Text: fmt.Sprintf(format, v), Other: i == 1})
+			sec.Bars = append(sec.Bars, compose.Bar{Label: starts(m, i), Value: v, Text: fmt.Sprintf(format, v), Other: i == 1})
 		}
 		return sec
 	}
-	c := compose.BarChart{Title: "The two starters", Sections: []compose.BarSection{
-		section("Chance to win", "%.1f %%", func(i int) float64 { return 100 * m.Starters[i].Win }),
-		section("Stacks in a game", "%.2f", func(i int) float64 { return m.Starters[i].Stacks }),
+	c := compose.BarChart{Title: words.T("The two starters"), Sections: []compose.BarSection{
+		section(words.T("Chance to win"), "%.1f %%", func(i int) float64 { return 100 * m.Starters[i].Win }),
+		section(words.T("Stacks in a game"), "%.2f", func(i int) float64 { return m.Starters[i].Stacks }),
 	}}
 	for number := range 2 {
-		title := fmt.Sprintf("What %s runs in a game", l.NameOf(m.Pair.Player(number+1)))
-		c.Sections = append(c.Sections, section(title, "%.0f ft", func(i int) float64 { return float64(m.Starters[i].Feet[number]) }))
+		title := words.T("What %s runs in a game", l.NameOf(m.Pair.Player(number+1)))
+		c.Sections = append(c.Sections, distances(title, m, number))
 	}
 	return c
+}
+
+// distances is what a partner runs in a game, by who starts.
+func distances(title string, m session.MatchPlan, number int) compose.BarSection {
+	sec := compose.BarSection{Title: title}
+	for i := range m.Starters {
+		f := m.Starters[i].Feet[number]
+		sec.Bars = append(sec.Bars, compose.Bar{Label: starts(m, i), Value: float64(f), Text: words.Distance(f), Other: i == 1})
+	}
+	return sec
+}
+
+// starts is the label of the bar of a starting server.
+func starts(m session.MatchPlan, i int) string {
+	return words.T("%s starts", clipped(m.Pair.Lesson.NameOf(m.Pair.Player(i+1))))
 }
 
 // marginsChart shows the time to spare row by row, serving first. A row whose
 // margin nobody knows has no bar.
 func marginsChart(m session.MatchPlan) compose.BarChart {
-	c := compose.BarChart{Title: "Time to spare", OneScale: true, Sections: []compose.BarSection{{Title: "Serving"}, {Title: "Receiving"}}}
+	c := compose.BarChart{Title: words.T("Time to spare"), OneScale: true, Sections: []compose.BarSection{{Title: words.T("Serving")}, {Title: words.T("Receiving")}}}
 	for _, r := range m.Rows {
 		at := &c.Sections[1]
 		if r.Serving {
 			at = &c.Sections[0]
 		}
-		label := fmt.Sprintf("%s, %s: %s", words.Parity(r.Score), nameAndSide(m, r.Lead, r.From.String()), words.Formation(r.Formation))
+		label := fmt.Sprintf("%s, %s: %s", words.Parity(r.Score), nameAndSide(m, r.Lead, words.Name(r.From)), words.Formation(r.Formation))
 		at.Bars = append(at.Bars, compose.Bar{Label: label, Value: secondsOr0(r.Margin), Text: words.PlanMargin(r)})
 	}
 	return c

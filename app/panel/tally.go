@@ -22,7 +22,7 @@ type tally struct {
 
 func newTally(s *session.Session) *tally {
 	t := &tally{session: s}
-	form := container.NewVBox(widget.NewLabelWithStyle("What was played", fyne.TextAlignLeading, fyne.TextStyle{Bold: true}))
+	form := container.NewVBox(widget.NewLabelWithStyle(words.T("What was played"), fyne.TextAlignLeading, fyne.TextStyle{Bold: true}))
 	for _, e := range court.Ends {
 		t.names[e] = wrapped()
 		t.did[e] = NewDropdown(formationNames(), nil)
@@ -31,7 +31,7 @@ func newTally(s *session.Session) *tally {
 	}
 	t.went = NewDropdown(returnNames(), nil)
 	t.went.OnChanged = func(string) { s.NoteReturn(lesson.ReturnTo(t.went.SelectedIndex())) }
-	form.Add(container.NewGridWithColumns(2, widget.NewLabel("The return went"), t.went))
+	form.Add(container.NewGridWithColumns(2, widget.NewLabel(words.T("The return went")), t.went))
 	t.box = form
 	return t
 }
@@ -54,7 +54,7 @@ func returnNames() (names []string) {
 func (t *tally) refresh() {
 	r, _ := t.session.Tally()
 	for _, e := range court.Ends {
-		t.names[e].SetText(t.session.Lesson().NameOfTeam(e))
+		t.names[e].SetText(words.Team(t.session.Lesson(), e))
 		chooseIndex(t.did[e], int(r.Formations[e]))
 	}
 	chooseIndex(t.went, int(r.Return))

@@ -35,7 +35,7 @@ func needed() []string {
 // NewTell is the tell of a session's two plays; it takes no room while none are
 // compared.
 func NewTell(s *session.Session) *Tell {
-	p := &Tell{session: s, said: wrapped(), stop: widget.NewButton("Stop comparing", s.StopComparing)}
+	p := &Tell{session: s, said: wrapped(), stop: widget.NewButton(words.T("Stop comparing"), s.StopComparing)}
 	p.stop.Importance = widget.LowImportance
 	p.needs = NewDropdown(needed(), func(string) { s.OpponentsNeed(needs[p.needs.SelectedIndex()]) })
 	p.needs.Selected = p.needs.Options[usualNeed]

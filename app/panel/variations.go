@@ -42,7 +42,7 @@ func NewWhatIf(w formation.Written, surface court.Rect) (*Variations, error) {
 	if err != nil {
 		return nil, err
 	}
-	p := &Variations{step: "what if"}
+	p := &Variations{step: words.T("what if")}
 	for _, s := range siblings {
 		title, takes := words.Changed(s)
 		p.all = append(p.all, variation{
@@ -60,7 +60,7 @@ func NewMistakes(w formation.Written, surface court.Rect) (*Variations, error) {
 	if err != nil {
 		return nil, err
 	}
-	p := &Variations{step: "as it was, as it should be"}
+	p := &Variations{step: words.T("as it was, as it should be")}
 	for _, m := range pairs {
 		p.all = append(p.all, variation{
 			choice: Choice{Title: words.MistakeTitle(m.Mistake), Picture: smallCourt(m.WasRally, surface, variationSize.Picture, variationPoint, 0)},

@@ -7,6 +7,7 @@ import (
 	"homeside/model/edit"
 	"homeside/model/game"
 	"homeside/model/lesson"
+	"homeside/words"
 )
 
 // Missing is what has to be asked before everybody's place at the serve is known.
@@ -48,7 +49,7 @@ func (s *Session) Call(text string, serving court.End) error {
 	}
 	to := lesson.Situation{Call: call, Serving: serving}
 	if s.play < len(l.Plays) && l.Plays[s.play].Situation != to {
-		s.Do("call "+call.String(), edit.ReplacePlay(l, s.play, edit.Situate(l.Plays[s.play], to)))
+		s.Do(words.T("call %v", call), edit.ReplacePlay(l, s.play, edit.Situate(l.Plays[s.play], to)))
 		s.walkToPlay()
 		s.touch()
 	}
@@ -58,11 +59,11 @@ func (s *Session) Call(text string, serving court.End) error {
 // Started says who served first for a team in this game, as one step.
 func (s *Session) Started(p game.Player) {
 	l := s.history.Lesson()
-	s.Do(l.NameOf(p)+" started", edit.Starter(l, p.Team(), p.Number()))
+	s.Do(words.T("%s started", l.NameOf(p)), edit.Starter(l, p.Team(), p.Number()))
 }
 
 // Began says which team served first in this game, as one step.
 func (s *Session) Began(e court.End) {
 	l := s.history.Lesson()
-	s.Do(l.NameOfTeam(e)+" served first", edit.FirstTeam(l, e))
+	s.Do(words.T("%s served first", words.Team(l, e)), edit.FirstTeam(l, e))
 }

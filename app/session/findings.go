@@ -8,6 +8,7 @@ import (
 	"homeside/model/finding"
 	"homeside/model/lesson"
 	"homeside/model/rules"
+	"homeside/words"
 )
 
 // checked is what is found in the play shown.
@@ -48,7 +49,7 @@ func (s *Session) CanFix(i int) bool { return !s.Previewing() && s.mend(i).known
 func (s *Session) Fix(i int) {
 	s.Cancel()
 	if m := s.mend(i); m.known {
-		s.Do("fix "+string(s.Findings()[i].ID), edit.ReplacePlay(s.history.Lesson(), s.play, m.play))
+		s.Do(words.T("fix check %d", i+1), edit.ReplacePlay(s.history.Lesson(), s.play, m.play))
 	}
 }
 

@@ -9,6 +9,7 @@ import (
 	"homeside/model/formation"
 	"homeside/model/game"
 	"homeside/model/lesson"
+	"homeside/words"
 )
 
 // Why no play can be written.
@@ -125,13 +126,13 @@ func (s *Session) insert(name string, l lesson.Lesson, plays ...lesson.Play) err
 
 // InsertWritten puts a written play behind the one shown, as InsertPlays does.
 func (s *Session) InsertWritten(w formation.Written) error {
-	return s.InsertPlays("new play: "+stepName(w), w.Play)
+	return s.InsertPlays(words.T("new play: %s", stepName(w)), w.Play)
 }
 
 // stepName is a written play in a step's name: "stack on the serve".
 func stepName(w formation.Written) string {
 	if w.Situation.Serves() {
-		return w.Kind.String() + " on the serve"
+		return words.T("%s on the serve", words.Name(w.Kind))
 	}
-	return w.Kind.String() + " on the return"
+	return words.T("%s on the return", words.Name(w.Kind))
 }

@@ -9,6 +9,7 @@ import (
 	"homeside/model/edit"
 	"homeside/model/game"
 	"homeside/model/lesson"
+	"homeside/words"
 )
 
 // walk is where in the lesson's match the session is. It counts states: state i
@@ -133,7 +134,7 @@ func (s *Session) StartMatch() error {
 	if err != nil {
 		return err
 	}
-	s.doMatch("start a match", edit.ReplaceMatch(s.history.Lesson(), m), 0)
+	s.doMatch(words.T("start a match"), edit.ReplaceMatch(s.history.Lesson(), m), 0)
 	return nil
 }
 
@@ -191,7 +192,7 @@ func (s *Session) count(l lesson.Lesson, winner court.End) error {
 	}
 	l = edit.ReplaceMatch(l, l.Match.UpTo(m.Rallies())) // none is played after the end
 	l = s.withPlayFor(l, m.States()[i+1], i+1)
-	s.doMatch("rally won by "+l.NameOfTeam(winner), l, i+1)
+	s.doMatch(words.T("rally won by %s", words.Team(l, winner)), l, i+1)
 	return nil
 }
 
@@ -208,7 +209,7 @@ func (s *Session) withPlayFor(l lesson.Lesson, st game.State, i int) lesson.Less
 func (s *Session) DrawState() {
 	l := s.history.Lesson()
 	if with := s.withPlayFor(l, s.MatchState(), s.walk.at); len(with.Plays) > len(l.Plays) {
-		s.doMatch("draw "+s.MatchState().Call().String(), with, s.walk.at)
+		s.doMatch(words.T("draw %v", s.MatchState().Call()), with, s.walk.at)
 	}
 }
 
@@ -217,7 +218,7 @@ func (s *Session) DrawState() {
 func (s *Session) TakeBackRally() {
 	l := s.history.Lesson()
 	if n := len(l.Match.Rallies); n > 0 {
-		s.doMatch("take the last rally back", edit.ReplaceMatch(l, l.Match.UpTo(n-1)), n-1)
+		s.doMatch(words.T("take the last rally back"), edit.ReplaceMatch(l, l.Match.UpTo(n-1)), n-1)
 	}
 }
 

@@ -11,6 +11,7 @@ import (
 	"homeside/model/game"
 	"homeside/model/lesson"
 	"homeside/model/plan"
+	"homeside/words"
 )
 
 // Policies lists the policies to choose from, the most stacking first.
@@ -144,7 +145,7 @@ func (s *Session) WriteMatch(a PlanAsk) (written int, err error) {
 		return 0, ErrFull
 	}
 	if len(l.Plays) > first {
-		s.Do("write the whole match", l)
+		s.Do(words.T("write the whole match"), l)
 		s.SelectPlay(first)
 	}
 	return len(l.Plays) - first, nil
@@ -160,7 +161,7 @@ func (s *Session) WantFor(team court.End, g plan.Goal, x *game.Player) error {
 		return err
 	}
 	if after := pair.With(wants).Lesson; after.Teams != pair.Lesson.Teams {
-		s.Do("sides for "+g.String(), after)
+		s.Do(words.T("sides for %s", words.Name(g)), after)
 	}
 	return nil
 }
@@ -191,5 +192,5 @@ func (s *Session) PlayForGoal(team court.End, g plan.Goal, x *game.Player) error
 	if err != nil {
 		return err
 	}
-	return s.insert("sides for "+g.String()+", with their play", pair.Lesson, w.Play)
+	return s.insert(words.T("sides for %s, with their play", words.Name(g)), pair.Lesson, w.Play)
 }

@@ -6,6 +6,7 @@ import (
 
 	"homeside/model/edit"
 	"homeside/model/lesson"
+	"homeside/words"
 )
 
 // DuplicatePlay puts a copy of the play shown behind it and shows it, as one step.
@@ -14,14 +15,14 @@ func (s *Session) DuplicatePlay() {
 	if !ok {
 		return
 	}
-	s.Do("duplicate a play", edit.InsertPlays(s.history.Lesson(), s.play+1, p))
+	s.Do(words.T("duplicate a play"), edit.InsertPlays(s.history.Lesson(), s.play+1, p))
 	s.SelectPlay(s.play + 1)
 }
 
 // DeletePlay takes the play shown out of the lesson, as one step.
 func (s *Session) DeletePlay() {
 	if _, ok := s.saved(); ok {
-		s.Do("delete a play", edit.RemovePlay(s.history.Lesson(), s.play))
+		s.Do(words.T("delete a play"), edit.RemovePlay(s.history.Lesson(), s.play))
 	}
 }
 
@@ -32,7 +33,7 @@ func (s *Session) RenamePlay(title string) {
 		return
 	}
 	p.Title = title
-	s.Do("rename a play", edit.ReplacePlay(s.history.Lesson(), s.play, p))
+	s.Do(words.T("rename a play"), edit.ReplacePlay(s.history.Lesson(), s.play, p))
 }
 
 // MovePlay puts play i where play to stands, as one step. The play shown stays
@@ -44,7 +45,7 @@ func (s *Session) MovePlay(i, to int) {
 		return
 	}
 	s.play, s.compare.play = moved(s.play, i, to), moved(s.compare.play, i, to)
-	s.Do("move a play", edit.MovePlay(l, i, to))
+	s.Do(words.T("move a play"), edit.MovePlay(l, i, to))
 }
 
 // moved is where play n stands when play i has been put where to stood.
@@ -73,7 +74,7 @@ func (s *Session) DescribePlay(d Described) {
 		return
 	}
 	p.Title, p.Notes, p.Tags = d.Title, d.Notes, d.Tags
-	s.Do("describe a play", edit.ReplacePlay(s.history.Lesson(), s.play, p))
+	s.Do(words.T("describe a play"), edit.ReplacePlay(s.history.Lesson(), s.play, p))
 }
 
 // saved is the play shown without the draft of a gesture, which is dropped;

@@ -3,6 +3,7 @@ package session
 import (
 	"homeside/model/court"
 	"homeside/model/roster"
+	"homeside/words"
 )
 
 // PutPair makes a pair of a roster the near or far team, as one step; nothing
@@ -10,6 +11,6 @@ import (
 func (s *Session) PutPair(p roster.Pair, e court.End) {
 	before := s.history.Lesson()
 	if after := p.In(before, e); after.Teams != before.Teams {
-		s.Do("put in "+after.NameOfTeam(e)+" as the "+e.String()+" team", after)
+		s.Do(words.T("put in %s as %s", words.Team(after, e), words.End(e)), after)
 	}
 }

@@ -4,6 +4,7 @@ import (
 	"homeside/model/court"
 	"homeside/model/edit"
 	"homeside/model/lesson"
+	"homeside/words"
 )
 
 // Tally is what is noted of the rally at the walk; false where there is none to
@@ -50,5 +51,5 @@ func (s *Session) note(r lesson.MatchRally) {
 		s.touch()
 		return
 	}
-	s.doMatch("note a rally", edit.ReplaceMatch(l, l.Match.WithRally(s.walk.at, r)), s.walk.at)
+	s.doMatch(words.T("note a rally"), edit.ReplaceMatch(l, l.Match.WithRally(s.walk.at, r)), s.walk.at)
 }
