@@ -8,6 +8,7 @@ import (
 
 	"homeside/app/ring"
 	"homeside/app/session"
+	"homeside/words"
 )
 
 // Widths of the cards: the least they are given, and the room that the scroll
@@ -48,14 +49,14 @@ type cards struct {
 
 // side makes the cards.
 func (e *Editor) side() fyne.CanvasObject {
-	e.cards.shot = widget.NewAccordionItem("Shot", container.NewVBox(e.shot.Box, e.bought.Box))
+	e.cards.shot = widget.NewAccordionItem(words.T("Shot"), container.NewVBox(e.shot.Box, e.bought.Box))
 	e.cards.shot.Open = true
 	found := container.NewVScroll(container.New(layout.NewCustomPaddedLayout(0, 0, 0, scrollbar), container.NewVBox(e.checks.Box, e.tell.Box)))
 	found.SetMinSize(fyne.NewSize(0, checksHeight))
 	e.cards.checks = widget.NewAccordionItem(e.checks.Title(), found)
 	e.cards.checks.Open = true
-	e.cards.match = widget.NewAccordionItem("Match", e.match.Box)
-	e.cards.player = widget.NewAccordionItem("Player", e.player.Box)
+	e.cards.match = widget.NewAccordionItem(words.T("Match"), e.match.Box)
+	e.cards.player = widget.NewAccordionItem(words.T("Player"), e.player.Box)
 	e.cards.fold = widget.NewAccordion(e.cards.checks, e.cards.match, e.cards.shot, e.cards.player)
 	e.cards.fold.MultiOpen = true
 	e.shot.Resized, e.bought.Resized = e.cards.fold.Refresh, e.cards.fold.Refresh

@@ -16,7 +16,7 @@ func (e *Editor) showCautions() {
 	}
 	said := widget.NewLabel(text)
 	said.Wrapping = fyne.TextWrapWord
-	d := dialog.NewCustom("Before you run it", "Close", said, e.win)
+	d := dialog.NewCustom(words.T("Before you run it"), words.T("Close"), said, e.win)
 	d.Resize(fyne.NewSize(560, 300))
 	d.Show()
 }

@@ -9,12 +9,13 @@ import (
 	"strings"
 
 	"homeside/export"
+	"homeside/words"
 )
 
 // askSaveChart asks for a file and writes a chart as a PNG picture.
 func (e *Editor) askSaveChart(chart image.Image) {
 	path := filepath.Join(filepath.Dir(e.suggestedPath()), "time-a-return-buys.png")
-	e.askPath("Save the chart", "Save", path, nil, func(path string) {
+	e.askPath(words.T("Save the chart"), words.T("Save"), path, nil, func(path string) {
 		if !strings.EqualFold(filepath.Ext(path), ".png") {
 			path += ".png"
 		}
@@ -25,9 +26,9 @@ func (e *Editor) askSaveChart(chart image.Image) {
 func (e *Editor) saveChart(path string, chart image.Image) {
 	err := export.Save(context.Background(), path, func(w io.Writer) error { return png.Encode(w, chart) })
 	if err != nil {
-		e.fail(err, "Nothing was written. Your lesson is unchanged.")
+		e.fail(err, words.T("Nothing was written. Your lesson is unchanged."))
 		return
 	}
-	e.say("Saved " + path)
+	e.say(words.T("Saved %s", path))
 	e.trace.say("exported %s", path)
 }

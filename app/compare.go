@@ -1,7 +1,6 @@
 package app
 
 import (
-	"fmt"
 	"image"
 
 	"fyne.io/fyne/v2"
@@ -15,7 +14,7 @@ import (
 	"homeside/canvas/compose"
 	"homeside/canvas/raster"
 	"homeside/model/cover"
-	"homeside/model/lesson"
+	"homeside/words"
 )
 
 // holdCover keeps the cover at the shot in play to compare another with: of
@@ -23,11 +22,11 @@ import (
 func (e *Editor) holdCover() {
 	s, ok := e.court.Snapshot()
 	if !ok {
-		e.say("There is no cover to hold here.")
+		e.say(words.T("There is no cover to hold here."))
 		return
 	}
 	e.held = s
-	e.say("Held the cover at the " + lesson.ShotName(s.Shot) + ". Go to another moment or play and compare.")
+	e.say(words.OfShot(words.Text("Held the cover at %s. Go to another moment or play and compare."), s.Shot))
 }
 
 // compareCover shows the held and the present cover side by side, with what
@@ -36,11 +35,11 @@ func (e *Editor) compareCover() {
 	now, ok := e.court.Snapshot()
 	switch {
 	case e.held.Cover.Len() == 0:
-		e.say("Hold a cover first, then go to another moment or play.")
+		e.say(words.T("Hold a cover first, then go to another moment or play."))
 	case !ok:
-		e.say("There is no cover here to compare with.")
+		e.say(words.T("There is no cover here to compare with."))
 	case now.Cover.Team() != e.held.Cover.Team():
-		e.say("The held cover is the other team's: go to a shot that is hit at the same team.")
+		e.say(words.T("The held cover is the other team's: go to a shot that is hit at the same team."))
 	default:
 		e.showCompared(e.held, now)
 		e.trace.say("compared")
@@ -56,13 +55,13 @@ const (
 
 func (e *Editor) showCompared(held, now courtview.Snapshot) {
 	box := container.NewGridWithColumns(3,
-		compared("Held: "+covered(held), pictured(held, func(p compose.Picture, s *canvas.Scene) { p.Cover(s, held.Cover) })),
-		compared("Now: "+covered(now), pictured(now, func(p compose.Picture, s *canvas.Scene) { p.Cover(s, now.Cover) })),
-		compared("What changes", pictured(now, func(p compose.Picture, s *canvas.Scene) {
+		compared(words.T("Held: %s", covered(held)), pictured(held, func(p compose.Picture, s *canvas.Scene) { p.Cover(s, held.Cover) })),
+		compared(words.T("Now: %s", covered(now)), pictured(now, func(p compose.Picture, s *canvas.Scene) { p.Cover(s, now.Cover) })),
+		compared(words.T("What changes"), pictured(now, func(p compose.Picture, s *canvas.Scene) {
 			p.CoverDifference(s, cover.Difference{Before: held.Cover, After: now.Cover})
 		})),
 	)
-	dialog.ShowCustom("Court covered, compared", "Close", box, e.win)
+	dialog.ShowCustom(words.T("Court covered, compared"), words.T("Close"), box, e.win)
 }
 
 func compared(title string, img image.Image) fyne.CanvasObject {
@@ -74,7 +73,7 @@ func compared(title string, img image.Image) fyne.CanvasObject {
 
 // covered is the shot and the share of the court that is covered.
 func covered(s courtview.Snapshot) string {
-	return fmt.Sprintf("%s, %.0f %% in time", lesson.ShotName(s.Shot), 100*s.Cover.Share())
+	return words.T("%s, %.0f %% in time", words.Shot(s.Shot), 100*s.Cover.Share())
 }
 
 // pictured draws a snapshot at its contact with an overlay.

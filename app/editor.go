@@ -145,7 +145,7 @@ func (e *Editor) Window() fyne.Window { return e.win }
 func (e *Editor) content() fyne.CanvasObject {
 	bar := container.NewBorder(nil, nil, e.bar.box, nil, e.status)
 	under := container.NewBorder(bar, nil, nil, nil, e.strip)
-	write := widget.NewButton("New play from the score…", e.guard(e.askNewPlay))
+	write := widget.NewButton(words.T("New play from the score…"), e.guard(e.askNewPlay))
 	plays := container.New(layout.NewBorderLayout(nil, write, nil, nil), e.plays.Box, write)
 	middle := container.NewHSplit(plays, e.court)
 	middle.Offset = playsShare

@@ -3,7 +3,6 @@ package app
 import (
 	"context"
 	"errors"
-	"fmt"
 	"path/filepath"
 	"strconv"
 	"strings"
@@ -27,11 +26,11 @@ var sizes = []struct {
 	name          string
 	width, height int
 }{
-	{"Phone, 720 x 1280", 720, 1280},
-	{"Phone, 1080 x 1920", 1080, 1920},
-	{"Video, 1280 x 720", 1280, 720},
-	{"Video, 1920 x 1080", 1920, 1080},
-	{"Square, 1080 x 1080", 1080, 1080},
+	{words.Text("Phone, 720 x 1280"), 720, 1280},
+	{words.Text("Phone, 1080 x 1920"), 1080, 1920},
+	{words.Text("Video, 1280 x 720"), 1280, 720},
+	{words.Text("Video, 1920 x 1080"), 1920, 1080},
+	{words.Text("Square, 1080 x 1080"), 1080, 1080},
 }
 
 var rates = []string{"10", "15", "25", "30", "50"}
@@ -57,10 +56,10 @@ func newExportForm(seen compose.Sight) *exportForm {
 		format: panel.NewDropdown(nil, nil), size: panel.NewDropdown(nil, nil), rate: panel.NewDropdown(rates, nil), speed: panel.NewDropdown(speedNames(), nil),
 	}
 	for _, m := range formats.All {
-		f.format.Options = append(f.format.Options, m.Name)
+		f.format.Options = append(f.format.Options, words.Said(m.Name))
 	}
 	for _, s := range sizes {
-		f.size.Options = append(f.size.Options, s.name)
+		f.size.Options = append(f.size.Options, words.Said(s.name))
 	}
 	f.format.SetSelectedIndex(0)
 	f.size.SetSelectedIndex(sizeFor(seen))
@@ -71,10 +70,10 @@ func newExportForm(seen compose.Sight) *exportForm {
 
 func (f *exportForm) box() fyne.CanvasObject {
 	return container.New(layout.NewFormLayout(),
-		widget.NewLabel("Format"), f.format,
-		widget.NewLabel("Size"), f.size,
-		widget.NewLabel("Frames a second (clips)"), f.rate,
-		widget.NewLabel("Speed (clips)"), f.speed,
+		widget.NewLabel(words.T("Format")), f.format,
+		widget.NewLabel(words.T("Size")), f.size,
+		widget.NewLabel(words.T("Frames a second (clips)")), f.rate,
+		widget.NewLabel(words.T("Speed (clips)")), f.speed,
 	)
 }
 
@@ -83,17 +82,17 @@ func (f *exportForm) box() fyne.CanvasObject {
 func (e *Editor) askExport() {
 	r := e.session.Current()
 	if r == nil {
-		e.say("There is no play to export.")
+		e.say(words.T("There is no play to export."))
 		return
 	}
 	f := newExportForm(e.court.Sight())
 	path := filepath.Join(filepath.Dir(e.suggestedPath()), fileName(r.Play.Title)+formats.All[0].Ext)
-	e.askPath("Export the play", "Export", path, f.box(), func(path string) {
+	e.askPath(words.T("Export the play"), words.T("Export"), path, f.box(), func(path string) {
 		if filepath.Ext(path) == "" || f.format.SelectedIndex() > 0 {
 			path = strings.TrimSuffix(path, filepath.Ext(path)) + formats.All[f.format.SelectedIndex()].Ext
 		}
 		if m := formats.All[f.format.SelectedIndex()]; m.Needs != nil && m.Needs() != nil {
-			e.fail(m.Needs(), "Nothing was written. The other formats work without it.")
+			e.fail(m.Needs(), words.T("Nothing was written. The other formats work without it."))
 			return
 		}
 		e.unlessExists(path, "", func() { e.export(path, f) })
@@ -120,12 +119,12 @@ func (e *Editor) exported(path string, err error, p *progress) {
 	p.dialog.Hide()
 	switch {
 	case errors.Is(err, context.Canceled):
-		e.say("Export cancelled; nothing was written.")
+		e.say(words.T("Export cancelled; nothing was written."))
 		e.trace.say("cancelled %s", path)
 	case err != nil:
-		e.fail(err, "Nothing was written. Your lesson is unchanged.")
+		e.fail(err, words.T("Nothing was written. Your lesson is unchanged."))
 	default:
-		e.say("Exported " + path)
+		e.say(words.T("Exported %s", path))
 		e.trace.say("exported %s", path)
 	}
 }
@@ -138,7 +137,7 @@ type progress struct {
 
 func (e *Editor) showProgress(name string, cancel func()) *progress {
 	p := &progress{bar: widget.NewProgressBar()}
-	p.dialog = dialog.NewCustomWithoutButtons("Exporting "+name, container.NewVBox(p.bar, widget.NewButton(words.T("Cancel"), cancel)), e.win)
+	p.dialog = dialog.NewCustomWithoutButtons(words.T("Exporting %s", name), container.NewVBox(p.bar, widget.NewButton(words.T("Cancel"), cancel)), e.win)
 	p.dialog.Resize(fyne.NewSize(420, 140))
 	p.dialog.Show()
 	return p
@@ -147,7 +146,7 @@ func (e *Editor) showProgress(name string, cancel func()) *progress {
 // set is called by the export's own goroutine.
 func (p *progress) set(done, total int) {
 	fyne.Do(func() {
-		p.bar.TextFormatter = func() string { return fmt.Sprintf("%d of %d frames", done, total) }
+		p.bar.TextFormatter = func() string { return words.T("%d of %d frames", done, total) }
 		p.bar.SetValue(float64(done) / float64(max(total, 1)))
 	})
 }

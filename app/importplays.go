@@ -17,7 +17,7 @@ func (e *Editor) askImport() {
 	var p *panel.PlayImport
 	put := func() {
 		plays := p.Plays()
-		if err := e.session.InsertPlays("import plays", plays...); err != nil {
+		if err := e.session.InsertPlays(words.T("import plays"), plays...); err != nil {
 			e.refuse(err)
 			return
 		}

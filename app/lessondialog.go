@@ -12,7 +12,7 @@ import (
 func (e *Editor) askLesson() {
 	e.session.Cancel()
 	form := panel.NewLessonForm(e.session.Lesson())
-	d := dialog.NewCustomConfirm("The lesson", "Use", words.T("Cancel"), form.Box, func(ok bool) {
+	d := dialog.NewCustomConfirm(words.T("The lesson"), words.T("Use"), words.T("Cancel"), form.Box, func(ok bool) {
 		if !ok {
 			return
 		}
@@ -21,7 +21,7 @@ func (e *Editor) askLesson() {
 			e.say(words.Refused(err))
 			return
 		}
-		e.session.Do("change what holds for the lesson", l)
+		e.session.Do(words.T("change what holds for the lesson"), l)
 	}, e.win)
 	d.Resize(fyne.NewSize(560, 480))
 	d.Show()

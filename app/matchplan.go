@@ -7,6 +7,7 @@ import (
 
 	"homeside/app/panel"
 	"homeside/export"
+	"homeside/words"
 )
 
 // newMatchPlan is the match plan's page; it takes the court's place while it is
@@ -38,7 +39,7 @@ func (e *Editor) closeMatchPlan() {
 // askSaveText asks for a file and writes a text into it.
 func (e *Editor) askSaveText(name, text string) {
 	path := filepath.Join(filepath.Dir(e.suggestedPath()), name)
-	e.askPath("Save the text", "Save", path, nil, func(path string) {
+	e.askPath(words.T("Save the text"), words.T("Save"), path, nil, func(path string) {
 		if filepath.Ext(path) == "" {
 			path += ".txt"
 		}
@@ -52,9 +53,9 @@ func (e *Editor) saveText(path, text string) {
 		return err
 	})
 	if err != nil {
-		e.fail(err, "Nothing was written. Your lesson is unchanged.")
+		e.fail(err, words.T("Nothing was written. Your lesson is unchanged."))
 		return
 	}
-	e.say("Saved " + path)
+	e.say(words.T("Saved %s", path))
 	e.trace.say("saved %s", path)
 }

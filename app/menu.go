@@ -28,37 +28,37 @@ func (e *Editor) fileMenu() *fyne.Menu {
 	e.recentItem = fyne.NewMenuItem(words.T("Open recent"), nil)
 	e.recentItem.ChildMenu = fyne.NewMenu("")
 	e.refreshRecent()
-	return fyne.NewMenu("File",
-		e.item("New lesson", e.newLesson, ctrl(fyne.KeyN)),
-		e.item("Open…", e.askOpen, ctrl(fyne.KeyO)),
+	return fyne.NewMenu(words.T("File"),
+		e.item(words.T("New lesson"), e.newLesson, ctrl(fyne.KeyN)),
+		e.item(words.T("Open…"), e.askOpen, ctrl(fyne.KeyO)),
 		e.recentItem,
-		e.item("Save", e.save, ctrl(fyne.KeyS)),
-		e.item("Save as…", e.askSaveAs, ctrlShift(fyne.KeyS)),
+		e.item(words.T("Save"), e.save, ctrl(fyne.KeyS)),
+		e.item(words.T("Save as…"), e.askSaveAs, ctrlShift(fyne.KeyS)),
 		e.item(words.T("Close this lesson"), func() { e.closeLesson(e.desk.Shown()) }, ctrl(fyne.KeyW)),
 		fyne.NewMenuItemSeparator(),
 		e.item(words.T("Next lesson"), func() { e.stepLesson(1) }, ctrl(fyne.KeyPageDown)),
 		e.item(words.T("Previous lesson"), func() { e.stepLesson(-1) }, ctrl(fyne.KeyPageUp)),
 		fyne.NewMenuItemSeparator(),
-		e.item("Export…", e.askExport, ctrl(fyne.KeyE)),
+		e.item(words.T("Export…"), e.askExport, ctrl(fyne.KeyE)),
 		fyne.NewMenuItemSeparator(),
-		e.item("Pairs…", e.showPairs, nil),
-		e.item("Open a roster…", func() { e.showPairs(); e.askOpenRoster() }, nil),
-		e.item("Save the roster as…", e.askSaveRosterAs, nil),
+		e.item(words.T("Pairs…"), e.showPairs, nil),
+		e.item(words.T("Open a roster…"), func() { e.showPairs(); e.askOpenRoster() }, nil),
+		e.item(words.T("Save the roster as…"), e.askSaveRosterAs, nil),
 	)
 }
 
 // editMenu holds undo and redo, by the toolkit's own shortcuts: other ones with
 // Ctrl+Z do not arrive.
 func (e *Editor) editMenu() *fyne.Menu {
-	e.undoItem, e.redoItem = e.item("Undo", e.undo, &fyne.ShortcutUndo{}), e.item("Redo", e.redo, &fyne.ShortcutRedo{})
+	e.undoItem, e.redoItem = e.item(words.T("Undo"), e.undo, &fyne.ShortcutUndo{}), e.item(words.T("Redo"), e.redo, &fyne.ShortcutRedo{})
 	items := []*fyne.MenuItem{e.undoItem, e.redoItem, fyne.NewMenuItemSeparator()}
 	items = append(items, e.clipItems()...)
-	return fyne.NewMenu("Edit", append(items,
+	return fyne.NewMenu(words.T("Edit"), append(items,
 		e.item(words.T("Delete what is picked (Delete)"), e.deletePicked, nil),
 		e.markMenu(),
 		e.snapMenu(),
 		fyne.NewMenuItemSeparator(),
-		e.item("The lesson: scoring, ball, court…", e.askLesson, nil),
+		e.item(words.T("The lesson: scoring, ball, court…"), e.askLesson, nil),
 		fyne.NewMenuItemSeparator(),
 		e.item(words.T("Settings…"), e.askSettings, ctrl(fyne.KeyComma)),
 	)...)
@@ -67,47 +67,47 @@ func (e *Editor) editMenu() *fyne.Menu {
 // playMenu holds what is done with plays.
 func (e *Editor) playMenu() *fyne.Menu {
 	items := []*fyne.MenuItem{
-		e.item("Play or pause (space bar)", e.session.TogglePlay, nil),
-		e.item("Next event (right arrow)", e.session.NextEvent, nil),
-		e.item("Previous event (left arrow)", e.session.PreviousEvent, nil),
+		e.item(words.T("Play or pause (space bar)"), e.session.TogglePlay, nil),
+		e.item(words.T("Next event (right arrow)"), e.session.NextEvent, nil),
+		e.item(words.T("Previous event (left arrow)"), e.session.PreviousEvent, nil),
 		fyne.NewMenuItemSeparator(),
-		e.item("New play from the score…", e.askNewPlay, ctrlShift(fyne.KeyN)),
-		e.item("Duplicate this play", e.session.DuplicatePlay, ctrl(fyne.KeyD)),
+		e.item(words.T("New play from the score…"), e.askNewPlay, ctrlShift(fyne.KeyN)),
+		e.item(words.T("Duplicate this play"), e.session.DuplicatePlay, ctrl(fyne.KeyD)),
 		e.item(words.T("Title, notes and tags…"), e.askDescribePlay, nil),
 		e.item(words.T("Move up in the list"), func() { e.plays.Move(-1) }, alt(fyne.KeyUp)),
 		e.item(words.T("Move down in the list"), func() { e.plays.Move(1) }, alt(fyne.KeyDown)),
 		e.item(words.T("Find a play"), e.plays.FocusSearch, ctrl(fyne.KeyF)),
 		e.item(words.T("Import plays…"), e.askImport, ctrlShift(fyne.KeyI)),
-		e.item("Delete this play", e.session.DeletePlay, nil),
+		e.item(words.T("Delete this play"), e.session.DeletePlay, nil),
 		fyne.NewMenuItemSeparator(),
 	}
 	items = append(items, e.transformItems()...)
-	return fyne.NewMenu("Play", append(items,
+	return fyne.NewMenu(words.T("Play‖noun"), append(items,
 		fyne.NewMenuItemSeparator(),
-		e.item("What if…", e.askWhatIf, nil),
-		e.item("As it was, as it should be…", e.askMistakes, nil),
+		e.item(words.T("What if…"), e.askWhatIf, nil),
+		e.item(words.T("As it was, as it should be…"), e.askMistakes, nil),
 		fyne.NewMenuItemSeparator(),
-		e.item("Compare with another play…", e.askCompare, ctrlShift(fyne.KeyC)),
-		e.item("Stop comparing", e.stopComparing, nil),
+		e.item(words.T("Compare with another play…"), e.askCompare, ctrlShift(fyne.KeyC)),
+		e.item(words.T("Stop comparing"), e.stopComparing, nil),
 		fyne.NewMenuItemSeparator(),
-		e.item("Match plan…", e.openMatchPlan, ctrl(fyne.KeyM)),
+		e.item(words.T("Match plan…"), e.openMatchPlan, ctrl(fyne.KeyM)),
 		fyne.NewMenuItemSeparator(),
-		e.item("Before you run it…", e.showCautions, nil),
+		e.item(words.T("Before you run it…"), e.showCautions, nil),
 	)...)
 }
 
 // viewMenu holds what is shown and how.
 func (e *Editor) viewMenu() *fyne.Menu {
 	items := append(e.sightItems(), fyne.NewMenuItemSeparator())
-	return fyne.NewMenu("View", append(append(items, e.zoomItems()...),
+	return fyne.NewMenu(words.T("View"), append(append(items, e.zoomItems()...),
 		fyne.NewMenuItemSeparator(),
-		e.toggle("Half-second ticks", true, func(on bool) { e.show(func(s *courtview.Show) { s.NoTicks = !on }) }),
-		e.toggle("Ghost of the plan", true, func(on bool) { e.show(func(s *courtview.Show) { s.NoGhosts = !on }) }),
-		e.toggle("Time to spare", true, e.strip.ShowMargins),
-		e.toggle("Court covered", false, func(on bool) { e.show(func(s *courtview.Show) { s.Cover = on }) }),
+		e.toggle(words.T("Half-second ticks"), true, func(on bool) { e.show(func(s *courtview.Show) { s.NoTicks = !on }) }),
+		e.toggle(words.T("Ghost of the plan"), true, func(on bool) { e.show(func(s *courtview.Show) { s.NoGhosts = !on }) }),
+		e.toggle(words.T("Time to spare"), true, e.strip.ShowMargins),
+		e.toggle(words.T("Court covered"), false, func(on bool) { e.show(func(s *courtview.Show) { s.Cover = on }) }),
 		e.coverMenu(),
-		e.item("Hold this cover", e.holdCover, nil),
-		e.item("Compare with the held cover…", e.compareCover, nil),
+		e.item(words.T("Hold this cover"), e.holdCover, nil),
+		e.item(words.T("Compare with the held cover…"), e.compareCover, nil),
 	)...)
 }
 
@@ -125,10 +125,10 @@ func (e *Editor) toggle(label string, on bool, set func(bool)) *fyne.MenuItem {
 
 // coverMenu chooses the shot that the cover is shown against.
 func (e *Editor) coverMenu() *fyne.MenuItem {
-	m := fyne.NewMenuItem("Covered against", nil)
+	m := fyne.NewMenuItem(words.T("Covered against"), nil)
 	m.ChildMenu = fyne.NewMenu("")
 	for i, shot := range cover.Shots {
-		m.ChildMenu.Items = append(m.ChildMenu.Items, fyne.NewMenuItem(shot.String(), e.guard(func() {
+		m.ChildMenu.Items = append(m.ChildMenu.Items, fyne.NewMenuItem(words.CoverShot(shot), e.guard(func() {
 			e.show(func(s *courtview.Show) { s.CoverShot = shot })
 			mark(m.ChildMenu.Items, i)
 			e.win.MainMenu().Refresh()
@@ -155,11 +155,11 @@ func (e *Editor) show(change func(*courtview.Show)) {
 func (e *Editor) refreshUndo() {
 	back, can := e.session.CanUndo()
 	again, could := e.session.CanRedo()
-	if e.undoItem.Disabled == !can && e.redoItem.Disabled == !could && e.undoItem.Label == named("Undo", back) && e.redoItem.Label == named("Redo", again) {
+	if e.undoItem.Disabled == !can && e.redoItem.Disabled == !could && e.undoItem.Label == named(words.T("Undo"), back) && e.redoItem.Label == named(words.T("Redo"), again) {
 		return
 	}
-	e.undoItem.Label, e.undoItem.Disabled = named("Undo", back), !can
-	e.redoItem.Label, e.redoItem.Disabled = named("Redo", again), !could
+	e.undoItem.Label, e.undoItem.Disabled = named(words.T("Undo"), back), !can
+	e.redoItem.Label, e.redoItem.Disabled = named(words.T("Redo"), again), !could
 	e.win.MainMenu().Refresh()
 }
 

@@ -15,7 +15,7 @@ import (
 func (e *Editor) askNewPlay() {
 	e.rest()
 	var p *panel.NewPlay
-	c := e.newChooser("Insert the play", func() { e.inserted(p.Insert()) })
+	c := e.newChooser(words.T("Insert the play"), func() { e.inserted(p.Insert()) })
 	p, err := panel.NewNewPlay(e.session, c.ready)
 	if err != nil {
 		e.refuse(err)
@@ -26,14 +26,16 @@ func (e *Editor) askNewPlay() {
 		e.refuse(err)
 		return
 	}
-	c.show("New play at "+state.Call().String(), p.Box, p.Gallery, p.Named())
+	c.show(words.T("New play at %v", state.Call()), p.Box, p.Gallery, p.Named())
 }
 
 // askWhatIf opens the chooser of what can be played otherwise in the play shown.
-func (e *Editor) askWhatIf() { e.askVariation("What if", panel.NewWhatIf) }
+func (e *Editor) askWhatIf() { e.askVariation(words.T("What if"), panel.NewWhatIf) }
 
 // askMistakes opens the chooser of the usual mistakes of the play shown.
-func (e *Editor) askMistakes() { e.askVariation("As it was, as it should be", panel.NewMistakes) }
+func (e *Editor) askMistakes() {
+	e.askVariation(words.T("As it was, as it should be"), panel.NewMistakes)
+}
 
 func (e *Editor) askVariation(title string, of func(formation.Written, court.Rect) (*panel.Variations, error)) {
 	e.rest()
@@ -49,8 +51,8 @@ func (e *Editor) askVariation(title string, of func(formation.Written, court.Rec
 		return
 	}
 	insert := func(step string, plays []lesson.Play) { e.inserted(e.session.InsertPlays(step, plays...)) }
-	c := e.newChooser("Insert", func() { insert(v.Chosen()) })
-	all := widget.NewButton("Insert all", func() { c.close(func() { insert(v.All()) }) })
+	c := e.newChooser(words.T("Insert"), func() { insert(v.Chosen()) })
+	all := widget.NewButton(words.T("Insert all"), func() { c.close(func() { insert(v.All()) }) })
 	c.show(title, v.Box, v.Gallery, map[string]fyne.CanvasObject{"insert-all": all, "variation-1": v.Gallery.Card(0)}, all)
 }
 
@@ -70,7 +72,7 @@ func (e *Editor) inserted(err error) {
 		return
 	}
 	if p, ok := e.session.Play(); ok {
-		e.say("Inserted and opened: " + p.Title + ". Everything in it can be changed.")
+		e.say(words.T("Inserted and opened: %s. Everything in it can be changed.", p.Title))
 	}
 }
 

@@ -25,12 +25,12 @@ type pathDialog struct {
 // askFile is askPath for a file that is there: its button shows the lessons and
 // rosters of a folder to choose from.
 func askFile(win fyne.Window, title, confirm, path string, accept func(string)) {
-	askWith(win, title, confirm, path, nil, accept, "Choose…", (*pathDialog).choose)
+	askWith(win, title, confirm, path, nil, accept, words.T("Choose…"), (*pathDialog).choose)
 }
 
 // askPath shows the dialog. extra may be nil; accept is called with a path that is not empty.
 func askPath(win fyne.Window, title, confirm, path string, extra fyne.CanvasObject, accept func(string)) {
-	askWith(win, title, confirm, path, extra, accept, "Folder…", (*pathDialog).browse)
+	askWith(win, title, confirm, path, extra, accept, words.T("Folder…"), (*pathDialog).browse)
 }
 
 func askWith(win fyne.Window, title, confirm, path string, extra fyne.CanvasObject, accept func(string), button string, look func(*pathDialog)) {
@@ -38,7 +38,7 @@ func askWith(win fyne.Window, title, confirm, path string, extra fyne.CanvasObje
 	d.path.cancel = func() { d.close(false) }
 	d.path.OnSubmitted = func(string) { d.close(true) }
 	row := container.NewBorder(nil, nil, nil, widget.NewButton(button, func() { look(d) }), d.path)
-	box := container.NewVBox(widget.NewLabel("File"), row)
+	box := container.NewVBox(widget.NewLabel(words.T("File")), row)
 	if extra != nil {
 		box.Add(extra)
 	}

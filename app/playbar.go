@@ -27,11 +27,11 @@ type playbar struct {
 var speeds = []struct {
 	name string
 	rate float64
-}{{"Match speed", 1}, {"Half speed", 0.5}, {"Walk (0.4)", 0.4}, {"Quarter speed", 0.25}}
+}{{words.Text("Match speed"), 1}, {words.Text("Half speed"), 0.5}, {words.Text("Walk (0.4)"), 0.4}, {words.Text("Quarter speed"), 0.25}}
 
 func newPlaybar(s *session.Session) *playbar {
 	b := &playbar{session: s, now: widget.NewLabel("")}
-	b.play = widget.NewButtonWithIcon("Play", theme.MediaPlayIcon(), s.TogglePlay)
+	b.play = widget.NewButtonWithIcon(words.T("Play"), theme.MediaPlayIcon(), s.TogglePlay)
 	names := speedNames()
 	b.speed = panel.NewDropdown(names, nil)
 	b.speed.SetSelectedIndex(0)
@@ -48,7 +48,7 @@ func newPlaybar(s *session.Session) *playbar {
 func speedNames() []string {
 	names := make([]string, len(speeds))
 	for i, v := range speeds {
-		names[i] = v.name
+		names[i] = words.Said(v.name)
 	}
 	return names
 }
@@ -64,7 +64,7 @@ func (b *playbar) turned() bool { return b.playing != b.session.Playing() }
 func (b *playbar) refresh() {
 	if b.turned() {
 		b.playing = b.session.Playing()
-		b.play.SetText(map[bool]string{true: "Pause", false: "Play"}[b.playing])
+		b.play.SetText(map[bool]string{true: words.T("Pause"), false: words.T("Play")}[b.playing])
 		b.play.SetIcon(map[bool]fyne.Resource{true: theme.MediaPauseIcon(), false: theme.MediaPlayIcon()}[b.playing])
 	}
 	text := words.Seconds(b.session.Now())

@@ -39,14 +39,14 @@ func (e *Editor) suggestedRoster() string {
 }
 
 func (e *Editor) askOpenRoster() {
-	e.askPath("Open a roster", "Open", e.suggestedRoster(), nil, e.openRoster)
+	e.askPath(words.T("Open a roster"), words.T("Open"), e.suggestedRoster(), nil, e.openRoster)
 }
 
 // openRoster shows the roster of a file. The one shown stays if it cannot be read.
 func (e *Editor) openRoster(path string) {
 	r, err := lessonfile.OpenRoster(path)
 	if err != nil {
-		e.fail(err, "Your lesson is unchanged, and so is the roster you had open.")
+		e.fail(err, words.T("Your lesson is unchanged, and so is the roster you had open."))
 		return
 	}
 	e.setRoster(r, path)
@@ -62,7 +62,7 @@ func (e *Editor) setRoster(r roster.Roster, path string) {
 func (e *Editor) askSaveRosterAs() { e.askRosterFile(e.pairs.roster) }
 
 func (e *Editor) askRosterFile(r roster.Roster) {
-	e.askPath("Save the roster", "Save", e.suggestedRoster(), nil, func(path string) {
+	e.askPath(words.T("Save the roster"), words.T("Save"), e.suggestedRoster(), nil, func(path string) {
 		if filepath.Ext(path) == "" {
 			path += lessonExt
 		}
@@ -74,11 +74,11 @@ func (e *Editor) askRosterFile(r roster.Roster) {
 func (e *Editor) writeRoster(path string, r roster.Roster) {
 	err := export.Save(context.Background(), path, func(w io.Writer) error { return lessonfile.WriteRoster(w, r) })
 	if err != nil {
-		e.fail(err, "The roster is as it was, in its file and here.")
+		e.fail(err, words.T("The roster is as it was, in its file and here."))
 		return
 	}
 	e.setRoster(r, path)
-	e.say("Saved " + path)
+	e.say(words.T("Saved %s", path))
 	e.trace.say("saved %s", path)
 }
 
@@ -101,14 +101,14 @@ func (e *Editor) keepPair(team court.End) {
 		write()
 		return
 	}
-	e.confirm("Replace the pair?", "The roster has "+p.Name+" already.", write)
+	e.confirm(words.T("Replace the pair?"), words.T("The roster has %s already.", p.Name), write)
 }
 
 func (e *Editor) askRemovePair(i int) {
 	if i < 0 || i >= len(e.pairs.roster.Pairs) {
 		return
 	}
-	e.confirm("Remove the pair?", words.Pair(e.pairs.roster.Pairs[i])+" is taken out of the roster's file.", func() {
+	e.confirm(words.T("Remove the pair?"), words.T("%s is taken out of the roster's file.", words.Pair(e.pairs.roster.Pairs[i])), func() {
 		e.writeRoster(e.pairs.path, e.pairs.roster.Without(i))
 	})
 }

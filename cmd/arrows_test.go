@@ -59,7 +59,7 @@ var arrows = []arrow{
 	{"export/page", []string{"model/...", "canvas", "canvas/...", "export", "export/still", "export/captions", "export/sound", "words"}},
 	{"export/handout", []string{"model/...", "canvas", "canvas/look", "canvas/compose", "words", "export", "export/pdf", "export/captions"}},
 	{"export/photo", []string{"canvas", "canvas/raster", "export"}},
-	{"export/formats", []string{"model/...", "canvas", "canvas/look", "export", "export/..."}},
+	{"export/formats", []string{"model/...", "canvas", "canvas/look", "words", "export", "export/..."}},
 	{"app/session", []string{"model/...", "words"}},
 	{"app/gesture", []string{"model/...", "app/session", "words"}},
 	{"app/settings", []string{"words"}},

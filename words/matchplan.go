@@ -158,7 +158,7 @@ func MatchWritten(n int) string {
 }
 
 // scoreHeads are the headings of the plan score by score.
-var scoreHeads = [...]string{Text("Call"), Text("Who serves, from, to"), Text("Formation"), Text("Ends: left | right"), Text("Rallies a game"), Text("Chance to win"), Text("Play")}
+var scoreHeads = [...]string{Text("Call"), Text("Who serves, from, to"), Text("Formation"), Text("Ends: left | right"), Text("Rallies a game"), Text("Chance to win"), Text("Play‖noun")}
 
 // ScoreHeads are the headings of the plan score by score.
 func ScoreHeads() []string { return all(scoreHeads[:]...) }
@@ -192,6 +192,6 @@ func PlanHeads(l lesson.Lesson, team court.End) []string {
 	run := func(number int) string { return T("%s runs", l.NameOf(game.PlayerOf(team, number))) }
 	return []string{
 		T("Own score"), T("Who, from"), T("Score: left | right"), T("Wanted: left | right"), T("Formation"), run(1), run(2),
-		T("Worst margin"), T("Legal"), T("Rallies"), T("Play"),
+		T("Worst margin"), T("Legal"), T("Rallies"), T("Play‖noun"),
 	}
 }

@@ -29,6 +29,14 @@ func metres(m units.Metres) string {
 	}
 }
 
+// Whole is a length on an axis, which stands at whole feet or metres: "8 ft", "3 m".
+func Whole(f units.Feet) string {
+	if Measured() == Metric {
+		return fmt.Sprintf("%.0f m", float64(f.Metres()))
+	}
+	return fmt.Sprintf("%.0f ft", float64(f))
+}
+
 // Distance is the length of a run, in whole feet or in metres with one decimal:
 // "28 ft", "8.5 m".
 func Distance(f units.Feet) string {

@@ -1,12 +1,21 @@
 package words
 
 import (
+	"homeside/model/lesson"
 	"homeside/model/movement"
 	"homeside/model/units"
 )
 
 // Hands are the words for the paddle hands, by lesson.Hand.
 func Hands() []string { return []string{T("right-handed"), T("left-handed")} }
+
+// Paddle names a player's paddle: "Ivo's paddle, left hand".
+func Paddle(p lesson.Player) string {
+	if p.Hand == lesson.LeftHanded {
+		return T("%s's paddle, left hand", p.Name)
+	}
+	return T("%s's paddle, right hand", p.Name)
+}
 
 // Wants are the words for the side a player wants, by lesson.Want.
 func Wants() []string { return []string{T("either side"), T("wants the right"), T("wants the left")} }

@@ -2,6 +2,7 @@ package words
 
 import (
 	"fmt"
+	"strings"
 	"sync"
 )
 
@@ -9,6 +10,10 @@ import (
 // verbs (see fmt) has a translation with the same ones; where their order
 // differs they are numbered: "%[2]s".
 type catalogue map[string]string
+
+// note begins what a text has for those who translate it and for nobody else: one
+// English text may be two in another language, "Play‖noun" and "Play".
+const note = "‖"
 
 // T is an English text in the language spoken, its verbs filled in as by
 // fmt.Sprintf if there are arguments. Give the text as a constant: a test reads
@@ -26,7 +31,7 @@ func Name(v fmt.Stringer) string { return Said(v.String()) }
 // Said is T for a text that stands in a variable: one marked by Text, or a name.
 // A text that has no translation is said in English.
 func Said(english string, args ...any) string {
-	text := english
+	text, _, _ := strings.Cut(english, note)
 	if Spoken() == Spanish {
 		if t, ok := spanish()[english]; ok {
 			text = t
@@ -71,6 +76,9 @@ var spanishCatalogues = []catalogue{
 	spanishNames,
 	spanishSaid,
 	spanishPlans,
+	spanishWindow,
+	spanishSteps,
+	spanishDrawn,
 	spanishPage,
 	spanishHandout,
 	spanishExport,

@@ -49,6 +49,21 @@ func Team(l lesson.Lesson, e court.End) string {
 // End is a team by its end of the court: "the near team".
 func End(e court.End) string { return Said(teamWords[e&1]) }
 
+// lineOfWords are the painted lines of both ends by the names that court gives them.
+var lineOfWords = [2]map[string]string{
+	court.Near: {
+		court.BaselineName: Text("near baseline"), court.KitchenName: Text("near kitchen line"), court.CentrelineName: Text("near centreline"),
+		"right sideline": Text("near right sideline"), "left sideline": Text("near left sideline"),
+	},
+	court.Far: {
+		court.BaselineName: Text("far baseline"), court.KitchenName: Text("far kitchen line"), court.CentrelineName: Text("far centreline"),
+		"right sideline": Text("far right sideline"), "left sideline": Text("far left sideline"),
+	},
+}
+
+// LineOf is a painted line of one end: "near baseline".
+func LineOf(e court.End, line string) string { return Said(lineOfWords[e&1][line]) }
+
 // OfShot is a text about shot i, which %s in it stands for: "change the top of the serve".
 func OfShot(text string, i int) string { return contracted(Said(text, TheShot(i))) }
 

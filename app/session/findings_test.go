@@ -66,8 +66,8 @@ func TestFix(t *testing.T) {
 		t.Fatalf("Findings() = %+v, CanFix(0) = %v, want a foot on the court that can be mended", s.Findings(), s.CanFix(0))
 	}
 	s.Fix(0)
-	if name, _ := s.CanUndo(); name != "fix foot-on-court" || finding.Faults(s.Findings()) {
-		t.Errorf("after Fix the step is %q and the findings %+v, want \"fix foot-on-court\" and no fault", name, s.Findings())
+	if name, _ := s.CanUndo(); name != "fix check 1" || finding.Faults(s.Findings()) {
+		t.Errorf("after Fix the step is %q and the findings %+v, want \"fix check 1\" and no fault", name, s.Findings())
 	}
 	s.Undo()
 	if !finds(s, finding.FootOnCourt) || s.Modified() {

@@ -1,14 +1,13 @@
 package compose
 
 import (
-	"fmt"
-
 	"homeside/canvas"
 	"homeside/canvas/look"
 	"homeside/model/court"
 	"homeside/model/lesson"
 	"homeside/model/rally"
 	"homeside/model/units"
+	"homeside/words"
 )
 
 // pathStep is the time between two points of a drawn ball path: a drive bends
@@ -24,12 +23,12 @@ func (p Picture) ballPath(g *canvas.Panel) {
 			return
 		}
 		g.Add(canvas.Shape{
-			ID: "ball." + name, Layer: canvas.BallPath, Label: fmt.Sprintf("path of the ball: %s", name),
+			ID: "ball." + name, Layer: canvas.BallPath, Label: words.T("path of the ball: %s", words.Shot(i)),
 			Path:  overGround(r, s.At, p.until(i)),
 			Style: faint(p.look().Quiet),
 		})
 		if bounce := s.At + s.Planned.Duration; !s.Volleyed && r.Reached(bounce) {
-			g.Add(p.bounce(name, s.Planned.End.Ground()))
+			g.Add(p.bounce(name, i, s.Planned.End.Ground()))
 		}
 	}
 }
@@ -49,7 +48,7 @@ func (p Picture) inPlay(g *canvas.Panel, f rally.Frame) {
 	i := r.ShotAt(f.T)
 	if s := r.Strokes[i]; r.Reached(s.At) {
 		g.Add(canvas.Shape{
-			ID: "ball.now", Layer: canvas.BallPath, Label: "path of the ball in play",
+			ID: "ball.now", Layer: canvas.BallPath, Label: words.T("path of the ball in play"),
 			Path:  overGround(r, s.At, p.until(i)),
 			Style: dotted(p.look().Ink),
 		})
@@ -68,9 +67,9 @@ func (p Picture) until(i int) units.Seconds {
 	return min(met, r.Stopped())
 }
 
-func (p Picture) bounce(name string, at court.Point) canvas.Shape {
+func (p Picture) bounce(name string, i int, at court.Point) canvas.Shape {
 	return canvas.Shape{
-		ID: "bounce." + name, Layer: canvas.BallPath, Label: "bounce of the " + name,
+		ID: "bounce." + name, Layer: canvas.BallPath, Label: words.OfShot(words.Text("bounce of %s"), i),
 		Path:  canvas.Circle(canvas.On(at), canvas.Pts(look.BallRadius)),
 		Style: canvas.Style{Stroke: p.look().Ink, Width: canvas.Pts(1.1)},
 	}
@@ -107,11 +106,11 @@ func (p Picture) ball(g *canvas.Panel, f rally.Frame) {
 	size := look.BallRadius * canvas.Points(1+BallGrows*z)
 	fall := canvas.Points(ShadowFall * z)
 	g.Add(canvas.Shape{
-		ID: "shadow", Layer: canvas.Shadows, Label: "shadow of the ball",
+		ID: "shadow", Layer: canvas.Shadows, Label: words.T("shadow of the ball"),
 		Path:  canvas.Circle(at.Shift(fall, fall), canvas.Pts(look.BallRadius)),
 		Style: canvas.Style{Fill: lk.Shadow},
 	}, canvas.Shape{
-		ID: "ball", Layer: canvas.BallLayer, Label: "ball",
+		ID: "ball", Layer: canvas.BallLayer, Label: words.T("ball"),
 		Path:  canvas.Circle(at, canvas.Pts(size)),
 		Style: canvas.Style{Fill: lk.Ball, Stroke: lk.Rim, Width: canvas.Pts(look.Outline)},
 	})

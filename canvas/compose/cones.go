@@ -8,6 +8,7 @@ import (
 	"homeside/canvas"
 	"homeside/canvas/look"
 	"homeside/model/court"
+	"homeside/words"
 )
 
 // Cone is a numbered place to put a cone.
@@ -56,7 +57,7 @@ func (p Picture) cone(g *canvas.Panel, c Cone) {
 		fill = lk.Teams[court.Far].Disc
 	}
 	g.Add(canvas.Shape{
-		ID: fmt.Sprintf("cone.%d", c.Number), Layer: canvas.Marks, Label: fmt.Sprintf("cone %d", c.Number),
+		ID: fmt.Sprintf("cone.%d", c.Number), Layer: canvas.Marks, Label: words.T("cone %d", c.Number),
 		Path:  canvas.Path{}.Move(at.Shift(0, -h)).Line(at.Shift(h, h)).Line(at.Shift(-h, h)).Close(),
 		Style: canvas.Style{Fill: fill, Stroke: lk.Ink, Width: canvas.Pts(look.Outline), Round: true},
 	})

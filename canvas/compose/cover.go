@@ -34,11 +34,11 @@ func (p Picture) Cover(s *canvas.Scene, c cover.Map) {
 			room.takeDisc(who.Place)
 		}
 		open := func(i int) bool { return !c.Covered(i) }
-		p.hatch(g, "cover.open", "open court: "+percent(1-c.Share()), c.Team(), open, rising)
+		p.hatch(g, "cover.open", words.T("open court: %s", percent(1-c.Share())), c.Team(), open, rising)
 		p.openDisc(g, c, room)
 		p.margins(g, c, room)
 		p.contact(g, c.Strike.From)
-		p.coverWords(g, c.Team(), fmt.Sprintf("%s in time, %s forehand, %s", percent(c.Share()), percent(c.ShareForehand()), p.middle(c)))
+		p.coverWords(g, c.Team(), words.T("%s in time, %s forehand, %s", percent(c.Share()), percent(c.ShareForehand()), p.middle(c)))
 	})
 }
 
@@ -55,13 +55,13 @@ func (p Picture) CoverDifference(s *canvas.Scene, d cover.Difference) {
 			leans  []lean
 		}{{cover.Gained, []lean{rising}}, {cover.Lost, []lean{rising, falling}}} {
 			is := func(i int) bool { return d.Change(i) == c.change }
-			name, text := "cover."+c.change.String(), c.change.String()+" "+percent(d.Share(c.change))
+			name, text := "cover."+c.change.String(), words.Name(c.change)+" "+percent(d.Share(c.change))
 			p.hatch(g, name, text, team, is, c.leans...)
 			if at, ok := midst(team, is); ok {
 				p.tag(g, name+".text", canvas.On(at), 0, text)
 			}
 		}
-		p.coverWords(g, team, fmt.Sprintf("%s, then %s in time", percent(d.Before.Share()), percent(d.After.Share())))
+		p.coverWords(g, team, words.T("%s, then %s in time", percent(d.Before.Share()), percent(d.After.Share())))
 	})
 }
 
@@ -89,11 +89,11 @@ func (p Picture) middle(c cover.Map) string {
 	owner, one := c.MiddleOwner()
 	switch {
 	case !one:
-		return "the middle shared"
+		return words.T("the middle shared")
 	case p.Rally == nil:
-		return "the middle " + owner.String() + "'s"
+		return words.T("the middle %s's", owner)
 	}
-	return "the middle " + p.Rally.NameOf(owner) + "'s"
+	return words.T("the middle %s's", p.Rally.NameOf(owner))
 }
 
 // openDisc draws the largest open disc with its size; nothing if all is covered.
@@ -102,9 +102,9 @@ func (p Picture) openDisc(g *canvas.Panel, c cover.Map, room *labelRoom) {
 	if !ok {
 		return
 	}
-	text := "open " + words.Length(2*d.Radius)
+	text := words.T("open %s", words.Length(2*d.Radius))
 	g.Add(canvas.Shape{
-		ID: "cover.disc", Label: "largest open disc, " + words.Length(2*d.Radius) + " across", Layer: canvas.Runs,
+		ID: "cover.disc", Label: words.T("largest open disc, %s across", words.Length(2*d.Radius)), Layer: canvas.Runs,
 		Path:  canvas.Circle(canvas.On(d.Centre), canvas.Ft(d.Radius)),
 		Style: canvas.Style{Stroke: p.look().Ink, Width: canvas.Pts(look.Outline), Dash: []canvas.Points{6, 4}},
 	})
@@ -116,7 +116,7 @@ func (p Picture) openDisc(g *canvas.Panel, c cover.Map, room *labelRoom) {
 func (p Picture) contact(g *canvas.Panel, at court.Point) {
 	q := canvas.On(at)
 	g.Add(canvas.Shape{
-		ID: "cover.contact", Label: "the ball is struck here", Layer: canvas.Runs,
+		ID: "cover.contact", Label: words.T("the ball is struck here"), Layer: canvas.Runs,
 		Path: canvas.Path{}.Move(q.Shift(-crossHalf, -crossHalf)).Line(q.Shift(crossHalf, crossHalf)).
 			Move(q.Shift(-crossHalf, crossHalf)).Line(q.Shift(crossHalf, -crossHalf)),
 		Style: canvas.Style{Stroke: p.look().Ink, Width: canvas.Pts(look.Outline), Round: true},

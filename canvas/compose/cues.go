@@ -32,7 +32,7 @@ func (p Picture) signals(g *canvas.Panel, f rally.Frame) {
 		back := court.Direction(giver.Facing).Times(-1)
 		hand := canvas.On(giver.Place).Along(back, canvas.Pts(signBehind))
 		p.sign(g, name, hand, back, c.Meaning)
-		p.tag(g, name+".meaning", hand, tagDown, c.Meaning.String())
+		p.tag(g, name+".meaning", hand, tagDown, words.Name(c.Meaning))
 		if c.Text != "" {
 			p.tag(g, name+".answer", canvas.On(f.Players[c.Reader].Run.Place), signBehind, c.Text)
 		}
@@ -46,7 +46,7 @@ func (p Picture) sign(g *canvas.Panel, name string, at canvas.Pos, out court.Poi
 		g.Add(canvas.Shape{ID: name + ".fingers", Layer: canvas.Marks, Path: fingers(at, out),
 			Style: canvas.Style{Stroke: lk.Ink, Width: canvas.Pts(2), Round: true}})
 	}
-	g.Add(canvas.Shape{ID: name, Layer: canvas.Marks, Label: "signal: " + m.String(), Path: canvas.Circle(at, canvas.Pts(palmRadius)), Style: style})
+	g.Add(canvas.Shape{ID: name, Layer: canvas.Marks, Label: words.T("signal: %s", words.Name(m)), Path: canvas.Circle(at, canvas.Pts(palmRadius)), Style: style})
 }
 
 // fingers are five strokes from the palm outward.
@@ -137,6 +137,6 @@ func (p Picture) clock(l Layout, f rally.Frame) canvas.Panel {
 	if l.Column {
 		t.Align, t.At = canvas.Start, canvas.Pos{Right: textMargin, Down: canvas.Points(l.Title.Height()/l.PxPerPoint) - look.TitleSize}
 	}
-	c.Add(canvas.Shape{ID: "time", Label: "time since the serve", Layer: canvas.Labels, Text: &t})
+	c.Add(canvas.Shape{ID: "time", Label: words.T("time since the serve"), Layer: canvas.Labels, Text: &t})
 	return c
 }

@@ -14,6 +14,7 @@ import (
 	"homeside/model/lesson"
 	"homeside/model/rally"
 	"homeside/model/units"
+	"homeside/words"
 )
 
 // Sizes of a standing figure in feet: an adult of middle height, drawn as signs
@@ -235,7 +236,7 @@ func (f *figure) paddleArm() {
 	style := canvas.Style{Fill: lk.Surface, Stroke: lk.Ink, Width: canvas.Ft(2 * outlined), Round: true}
 	f.parts = append(f.parts, part{depth, []canvas.Shape{
 		{ID: f.name + ".handle", Layer: canvas.Players, Path: inSpace(hand, blade), Style: canvas.Style{Stroke: lk.Ink, Width: canvas.Ft(0.16), Round: true}},
-		{ID: f.name + ".paddle", Layer: canvas.Players, Label: fmt.Sprintf("%s's paddle, %s hand", f.p.Rally.Player(f.id).Name, f.p.Rally.Player(f.id).Hand), Path: f.blade(blade), Style: style},
+		{ID: f.name + ".paddle", Layer: canvas.Players, Label: words.Paddle(f.p.Rally.Player(f.id)), Path: f.blade(blade), Style: style},
 	}})
 }
 
@@ -282,7 +283,7 @@ func (f *figure) sign(i int, at canvas.Vec) {
 			})
 		}
 	}
-	shapes = append(shapes, canvas.Shape{ID: name, Layer: canvas.Players, Label: "signal: " + m.String(), Path: disc(f.cam, at, palm), Style: style})
+	shapes = append(shapes, canvas.Shape{ID: name, Layer: canvas.Players, Label: words.T("signal: %s", words.Name(m)), Path: disc(f.cam, at, palm), Style: style})
 	f.parts = append(f.parts, part{f.cam.Depth(at) + 0.01*f.away(), shapes})
 }
 
@@ -326,7 +327,7 @@ func (p Picture) meanings(g *canvas.Panel, l Layout, f rally.Frame) {
 		giver := figure{p: p, cam: l.Camera, id: c.Giver, pose: f.Players[c.Giver].Run}
 		giver.ahead, giver.right = court.Direction(giver.pose.Facing), court.RightOf(giver.pose.Facing)
 		if giver.facing() < 0 {
-			p.tag(g, name+".meaning", canvas.At(giver.at(0, 0, tall)), -8, c.Meaning.String())
+			p.tag(g, name+".meaning", canvas.At(giver.at(0, 0, tall)), -8, words.Name(c.Meaning))
 		}
 		if c.Text != "" {
 			p.tag(g, name+".answer", canvas.At(canvas.Above(f.Players[c.Reader].Run.Place, tall)), -8, c.Text)

@@ -1,13 +1,12 @@
 package compose
 
 import (
-	"fmt"
-
 	"homeside/canvas"
 	"homeside/canvas/look"
 	"homeside/model/game"
 	"homeside/model/rally"
 	"homeside/model/units"
+	"homeside/words"
 )
 
 // ghostApart is how far the plan has to be from the player to be drawn: less
@@ -26,7 +25,7 @@ func (p Picture) ghosts(g *canvas.Panel, f rally.Frame) {
 		place := canvas.On(at.Drawn.Place)
 		g.Add(
 			canvas.Shape{
-				ID: name, Layer: canvas.Players, Label: fmt.Sprintf("where the plan has %s", p.Rally.NameOf(id)),
+				ID: name, Layer: canvas.Players, Label: words.T("where the plan has %s", p.Rally.NameOf(id)),
 				Path:  canvas.Circle(place, canvas.Pts(look.DiscRadius)),
 				Style: canvas.Style{Stroke: ink, Width: canvas.Pts(look.Outline), Dash: []canvas.Points{3, 2}},
 			},

@@ -13,6 +13,7 @@ import (
 	"homeside/model/lesson"
 	"homeside/model/rally"
 	"homeside/model/units"
+	"homeside/words"
 )
 
 // Grips are the handles laid over a picture for a hand, and what else shows
@@ -176,7 +177,7 @@ func (g gripper) ring(id game.Player, picked bool) {
 		style.Width = canvas.Pts(1.2)
 	}
 	g.add(canvas.Shape{
-		ID: PlayerShape(id) + ".picked", Label: g.p.Rally.NameOf(id) + " is picked",
+		ID: PlayerShape(id) + ".picked", Label: words.T("%s is picked", g.p.Rally.NameOf(id)),
 		Path: canvas.Circle(canvas.On(g.f.Players[id].Drawn.Place), canvas.Pts(ringRadius)), Style: style,
 	})
 }
@@ -186,7 +187,7 @@ func (g gripper) facing(id game.Player) {
 	pose := g.f.Players[id].Drawn
 	at := canvas.On(pose.Place).Along(court.Direction(pose.Facing), canvas.Pts(faceDistance))
 	g.add(canvas.Shape{
-		ID: gripID(edit.Part{Kind: edit.FacingPart, Player: id}), Label: "drag to turn " + g.p.Rally.NameOf(id),
+		ID: gripID(edit.Part{Kind: edit.FacingPart, Player: id}), Label: words.T("drag to turn %s", g.p.Rally.NameOf(id)),
 		Path: canvas.Circle(at, canvas.Pts(gripRadius)), Style: g.style(),
 	})
 }
@@ -233,7 +234,7 @@ func (g gripper) keyframe(id game.Player, number int, picked bool) {
 		g.remove(name)
 	}
 	g.add(canvas.Shape{
-		ID: name, Label: "a place of " + g.p.Rally.NameOf(id),
+		ID: name, Label: words.T("a place of %s", g.p.Rally.NameOf(id)),
 		Path: boxAbout(canvas.On(t.Stops[i].Keyframe.Place), -half, -half, half, half), Style: style,
 	})
 }
@@ -268,7 +269,7 @@ func (g gripper) bend(id game.Player, number int) {
 		style.Fill = g.p.look().Plate
 	}
 	g.add(canvas.Shape{
-		ID: gripID(edit.Part{Kind: edit.BendPart, Player: id, Index: number}), Label: "drag to bend the run of " + g.p.Rally.NameOf(id),
+		ID: gripID(edit.Part{Kind: edit.BendPart, Player: id, Index: number}), Label: words.T("drag to bend the run of %s", g.p.Rally.NameOf(id)),
 		Path: canvas.Circle(canvas.On(middle), canvas.Pts(gripRadius)), Style: style,
 	})
 }
@@ -308,7 +309,7 @@ func (g gripper) aim(shot int) {
 		Move(at.Shift(-out, 0)).Line(at.Shift(out, 0)).
 		Move(at.Shift(0, -out)).Line(at.Shift(0, out))
 	g.add(canvas.Shape{
-		ID: gripID(edit.Part{Kind: edit.AimPart, Index: shot}), Label: "aim of the " + lesson.ShotName(shot) + ": drag to move it",
+		ID: gripID(edit.Part{Kind: edit.AimPart, Index: shot}), Label: words.OfShot(words.Text("aim of %s: drag to move it"), shot),
 		Path: path, Style: canvas.Style{Stroke: look.Blue, Width: canvas.Pts(1.6)},
 	})
 }
@@ -330,14 +331,14 @@ func (g gripper) mark(i int, picked bool) {
 		return canvas.On(court.Pt(x, y)).Along(court.Pt(1, 0), canvas.Pts(right)).Along(court.Pt(0, 1), canvas.Pts(down))
 	}
 	g.add(canvas.Shape{
-		ID: fmt.Sprintf("outline.%d", i), Label: "a mark that is picked",
+		ID: fmt.Sprintf("outline.%d", i), Label: words.T("a mark that is picked"),
 		Path: canvas.Path{}.Move(at(r.Min.X, r.Min.Y, -room, -room)).Line(at(r.Max.X, r.Min.Y, room, -room)).
 			Line(at(r.Max.X, r.Max.Y, room, room)).Line(at(r.Min.X, r.Max.Y, -room, room)).Close(),
 		Style: canvas.Style{Stroke: look.Blue, Width: canvas.Pts(1.2), Dash: []canvas.Points{4, 3}},
 	})
 	if m.Kind.HasTip() {
 		g.add(canvas.Shape{
-			ID: gripID(edit.Part{Kind: edit.TipPart, Index: i}), Label: "drag to change the mark",
+			ID: gripID(edit.Part{Kind: edit.TipPart, Index: i}), Label: words.T("drag to change the mark"),
 			Path: canvas.Circle(canvas.On(m.Tip), canvas.Pts(gripRadius)), Style: g.style(),
 		})
 	}
@@ -346,7 +347,7 @@ func (g gripper) mark(i int, picked bool) {
 // guide is a thin dashed line over the court.
 func (g gripper) guide(guide Guide) {
 	g.add(canvas.Shape{
-		ID: fmt.Sprintf("guide.%d", len(g.drawn)), Label: "snapped to this",
+		ID: fmt.Sprintf("guide.%d", len(g.drawn)), Label: words.T("snapped to this"),
 		Path:  canvas.Polyline(guide.From, guide.To),
 		Style: canvas.Style{Stroke: look.Mauve, Width: canvas.Pts(1.8), Dash: []canvas.Points{6, 3}},
 	})
@@ -356,7 +357,7 @@ func (g gripper) band(r court.Rect) {
 	pale := look.Sky
 	pale.A = 0x30
 	g.add(canvas.Shape{
-		ID: "band", Label: "what is in here is picked",
+		ID: "band", Label: words.T("what is in here is picked"),
 		Path: canvas.Box(r), Style: canvas.Style{Fill: pale, Stroke: look.Blue, Width: canvas.Pts(1)},
 	})
 }

@@ -70,41 +70,49 @@ func (p Picture) heightStatic(l Layout) canvas.Panel {
 	g := canvas.Panel{Name: HeightPanel, View: l.Rise, Clip: l.Clip}
 	surface := p.surface()
 	long := surface.Height() / 2
-	s.box(&g, "surface", -long, long, s.lk.Surface)
-	s.box(&g, "court", -court.Baseline, court.Baseline, s.lk.Court)
-	s.box(&g, "kitchen", -court.Kitchen, court.Kitchen, s.lk.Kitchen)
+	s.box(&g, "surface", words.T("playing surface from the side"), -long, long, s.lk.Surface)
+	s.box(&g, "court", words.T("court from the side"), -court.Baseline, court.Baseline, s.lk.Court)
+	s.box(&g, "kitchen", words.T("kitchen from the side"), -court.Kitchen, court.Kitchen, s.lk.Kitchen)
 	s.line(&g, "ground", "ground", canvas.Polyline(s.at(-long, 0), s.at(long, 0)), canvas.Style{Stroke: s.lk.Line, Width: canvas.Pts(look.Outline)})
 	s.rules(&g)
-	s.line(&g, "net", "net in profile, 34 in at its middle", canvas.Polyline(s.at(0, 0), s.at(0, court.NetAtCentre)), canvas.Style{Stroke: s.lk.Net, Width: canvas.Pts(2.6)})
+	s.line(&g, "net", words.T("net in profile, 34 in at its middle"), canvas.Polyline(s.at(0, 0), s.at(0, court.NetAtCentre)), canvas.Style{Stroke: s.lk.Net, Width: canvas.Pts(2.6)})
 	for i := range p.Rally.Strokes {
 		s.flight(&g, "flight.", i, faint(s.lk.Quiet))
 	}
 	return g
 }
 
-func (s strip) box(g *canvas.Panel, id string, from, to units.Feet, c colour) {
-	g.Add(area(id, id+" from the side", court.RectOf(s.at(from, 0), s.at(to, s.l.RiseTop)), c))
+func (s strip) box(g *canvas.Panel, id, label string, from, to units.Feet, c colour) {
+	g.Add(area(id, label, court.RectOf(s.at(from, 0), s.at(to, s.l.RiseTop)), c))
 }
 
 func (s strip) line(g *canvas.Panel, id, label string, path canvas.Path, style canvas.Style) {
 	g.Add(canvas.Shape{ID: id, Label: label, Layer: canvas.NetLayer, Path: path, Style: style})
 }
 
-// rules are thin lines at every 4 ft of height, with their figures.
+// ruleStep is the height between two rules: 4 ft or 1 m.
+func ruleStep() units.Feet {
+	if words.Measured() == words.Metric {
+		return units.Metres(1).Feet()
+	}
+	return riseStep
+}
+
+// rules are thin lines of height with their figures.
 func (s strip) rules(g *canvas.Panel) {
 	end := max(s.p.surface().Max.Y, -s.p.surface().Min.Y)
 	foot := s.l.Shown.Min.Y // where the strip has its lower end
 	if s.l.end == court.Far {
 		foot = s.l.Shown.Max.Y
 	}
-	for z := riseStep; z < s.l.RiseTop; z += riseStep {
+	for z := ruleStep(); z < s.l.RiseTop; z += ruleStep() {
 		id := fmt.Sprintf("rule.%.0f", float64(z))
 		g.Add(canvas.Shape{
 			ID: id, Layer: canvas.Lines, Path: canvas.Polyline(s.at(-end, z), s.at(end, z)),
 			Style: canvas.Style{Stroke: s.lk.Quiet, Width: canvas.Pts(0.4), Dash: []canvas.Points{2, 3}},
 		}, canvas.Shape{
-			ID: id + ".text", Layer: canvas.Labels, Label: words.Length(z) + " high",
-			Text: &canvas.Text{At: canvas.On(s.at(foot, z)).Shift(3, -3), Text: fmt.Sprintf("%.0f ft", float64(z)), Size: look.LabelSize * 0.85, Align: canvas.Start, Colour: s.lk.Quiet},
+			ID: id + ".text", Layer: canvas.Labels, Label: words.T("%s high", words.Length(z)),
+			Text: &canvas.Text{At: canvas.On(s.at(foot, z)).Shift(3, -3), Text: words.Whole(z), Size: look.LabelSize * 0.85, Align: canvas.Start, Colour: s.lk.Quiet},
 		})
 	}
 }
@@ -124,7 +132,7 @@ func (s strip) flight(g *canvas.Panel, prefix string, i int, style canvas.Style)
 		points = append(points, s.at(b.Ground().Y, b.Height().Feet()))
 	}
 	name := lesson.ShotName(i)
-	g.Add(canvas.Shape{ID: prefix + name, Layer: canvas.BallPath, Label: "flight of the " + name + " from the side", Path: canvas.Polyline(points...), Style: style})
+	g.Add(canvas.Shape{ID: prefix + name, Layer: canvas.BallPath, Label: words.OfShot(words.Text("flight of %s from the side"), i), Path: canvas.Polyline(points...), Style: style})
 }
 
 // heightMoving is the ball in the strip and the figures of the shot in play:
@@ -137,7 +145,7 @@ func (p Picture) heightMoving(l Layout, f rally.Frame) canvas.Panel {
 	s.apex(&g, i)
 	s.clearance(&g, i)
 	g.Add(canvas.Shape{
-		ID: "ball", Layer: canvas.BallLayer, Label: "ball, " + words.Length(f.Ball.Height().Feet()) + " high",
+		ID: "ball", Layer: canvas.BallLayer, Label: words.T("ball, %s high", words.Length(f.Ball.Height().Feet())),
 		Path:  canvas.Circle(canvas.On(s.at(f.Ball.Ground().Y, f.Ball.Height().Feet())), canvas.Pts(look.BallRadius)),
 		Style: canvas.Style{Fill: s.lk.Ball, Stroke: s.lk.Rim, Width: canvas.Pts(look.Outline)},
 	})
@@ -153,7 +161,7 @@ func (s strip) apex(g *canvas.Panel, i int) {
 	const r = 4
 	diamond := canvas.Path{}.Move(at.Shift(-r, 0)).Line(at.Shift(0, -r)).Line(at.Shift(r, 0)).Line(at.Shift(0, r)).Close()
 	g.Add(canvas.Shape{
-		ID: ApexHandle, Layer: canvas.Marks, Label: "top of the " + lesson.ShotName(i) + ": drag to raise or lower it",
+		ID: ApexHandle, Layer: canvas.Marks, Label: words.OfShot(words.Text("top of %s: drag to raise or lower it"), i),
 		Path: diamond, Style: canvas.Style{Fill: s.lk.Handle, Stroke: s.lk.Rim, Width: canvas.Pts(look.Outline)},
 	})
 	s.figure(g, "apex", at.Shift(0, s.outward(i, 14)), words.Length(top.Height().Feet()))
@@ -187,7 +195,7 @@ func (s strip) clearance(g *canvas.Panel, i int) {
 		at = at.Shift(lyingAside, -20) // beside the net, which stands upright there
 	}
 	s.figure(g, "clearance", at.Shift(0, -s.outward(i, 13)), words.OverNet(ball, top))
-	s.figure(g, "times", at.Shift(0, -s.outward(i, 28)), "at net "+words.TimesNet(ball, top))
+	s.figure(g, "times", at.Shift(0, -s.outward(i, 28)), words.T("at net %s", words.TimesNet(ball, top)))
 }
 
 // figure is a tag kept inside the strip.

@@ -8,6 +8,7 @@ import (
 	"homeside/model/game"
 	"homeside/model/rally"
 	"homeside/model/units"
+	"homeside/words"
 )
 
 // leastMargin is the time below which a margin is not drawn: less than two
@@ -33,11 +34,11 @@ func (s Strip) margin(g *canvas.Panel, id game.Player, i int) {
 	}
 	from, to := max(due-leg.Margin, leg.From), due
 	style := canvas.Style{Fill: s.look().Surface, Stroke: s.look().Ink, Width: canvas.Pts(0.7)}
-	label := fmt.Sprintf("%s has %.2f s to spare", s.Rally.NameOf(id), float64(leg.Margin))
+	label := words.T("%s has %.2f s to spare", s.Rally.NameOf(id), float64(leg.Margin))
 	if leg.Margin < 0 {
 		from, to = due, due-leg.Margin
 		style.Fill = s.look().Head
-		label = fmt.Sprintf("%s is %.2f s late", s.Rally.NameOf(id), -float64(leg.Margin))
+		label = words.T("%s is %.2f s late", s.Rally.NameOf(id), -float64(leg.Margin))
 	}
 	if !s.in(from, to) {
 		return
@@ -46,6 +47,6 @@ func (s Strip) margin(g *canvas.Panel, id game.Player, i int) {
 	name := fmt.Sprintf("margin.%v.%d", id, i)
 	g.Add(canvas.Shape{ID: name, Layer: canvas.BallLayer, Label: label, Path: boxAbout(canvas.Pos{}.Shift(0, y), s.heldX(from), -marginBar/2, s.heldX(min(to, s.Rally.To)), marginBar/2), Style: style})
 	if leg.Margin < 0 {
-		Picture{Look: s.Look}.tag(g, name+".text", canvas.Pos{}.Shift(min(s.heldX(to)+18, s.heldX(s.Rally.To)), y-4), 0, fmt.Sprintf("%.2f s late", -float64(leg.Margin)))
+		Picture{Look: s.Look}.tag(g, name+".text", canvas.Pos{}.Shift(min(s.heldX(to)+18, s.heldX(s.Rally.To)), y-4), 0, words.T("%.2f s late", -float64(leg.Margin)))
 	}
 }

@@ -44,11 +44,11 @@ func marginText(level units.Seconds) string {
 func marginLabel(level units.Seconds) string {
 	switch {
 	case level == 0:
-		return "edge of cover: just in time"
+		return words.T("edge of cover: just in time")
 	case level > 0:
-		return "in time by " + words.Seconds(level)
+		return words.T("in time by %s", words.Seconds(level))
 	default:
-		return "late by " + words.Seconds(-level)
+		return words.T("late by %s", words.Seconds(-level))
 	}
 }
 

@@ -9,9 +9,9 @@ import (
 	"homeside/model/court"
 	"homeside/model/game"
 	"homeside/model/homography"
-	"homeside/model/lesson"
 	"homeside/model/rally"
 	"homeside/model/units"
+	"homeside/words"
 )
 
 // PhotoLayout is a photo of a court with a play over it.
@@ -72,7 +72,7 @@ func (o overPhoto) lines(g *canvas.Panel) {
 	}
 	end := court.Pt(court.PostDistance/2, 0)
 	g.Add(canvas.Shape{
-		ID: "net", Label: "below the net", Layer: canvas.Lines, Path: canvas.Polyline(end.Times(-1), end),
+		ID: "net", Label: words.T("below the net"), Layer: canvas.Lines, Path: canvas.Polyline(end.Times(-1), end),
 		Style: canvas.Style{Stroke: look.Yellow, Width: canvas.Pts(1.6), Dash: []canvas.Points{4, 3}},
 	})
 }
@@ -92,10 +92,10 @@ func (o overPhoto) way(g *canvas.Panel, id, label string, path canvas.Path) {
 func (o overPhoto) inPlay(g *canvas.Panel, f rally.Frame) {
 	i := o.Rally.ShotAt(f.T)
 	if s := o.Rally.Strokes[i]; o.Rally.Reached(s.At) {
-		o.way(g, "ball.now", "path of the "+lesson.ShotName(i)+" over the ground", overGround(o.Rally, s.At, o.until(i)))
+		o.way(g, "ball.now", words.OfShot(words.Text("path of %s over the ground"), i), overGround(o.Rally, s.At, o.until(i)))
 	}
 	g.Add(canvas.Shape{
-		ID: "ball", Layer: canvas.BallLayer, Label: "below the ball", Path: paperDisc(canvas.On(f.Ball.Ground()), look.BallRadius),
+		ID: "ball", Layer: canvas.BallLayer, Label: words.T("below the ball"), Path: paperDisc(canvas.On(f.Ball.Ground()), look.BallRadius),
 		Style: canvas.Style{Fill: o.look().Ball, Stroke: o.look().Ink, Width: canvas.Pts(look.Outline)},
 	})
 }

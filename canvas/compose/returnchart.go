@@ -10,6 +10,7 @@ import (
 	"homeside/model/flight"
 	"homeside/model/rally"
 	"homeside/model/units"
+	"homeside/words"
 )
 
 // ReturnChart is a small chart of what a return gives, by its height (to the
@@ -33,7 +34,7 @@ type ReturnChart struct {
 // is what the returner needs of it to be set; 0 draws no line for that.
 func TimesOf(t rally.TimeBought, set units.Seconds) ReturnChart {
 	return ReturnChart{
-		title: "Time the return buys", apexes: t.Apexes, depths: t.Depths, set: set, hasSet: set > 0, figure: "%.2f s", depth: t.Depth, apex: t.Apex,
+		title: words.T("Time the return buys"), apexes: t.Apexes, depths: t.Depths, set: set, hasSet: set > 0, figure: "%.2f s", depth: t.Depth, apex: t.Apex,
 		value: func(i, j int) (units.Seconds, bool) {
 			b := t.Bought[i][j]
 			return b.Line, b.Reason == flight.Possible
@@ -45,7 +46,7 @@ func TimesOf(t rally.TimeBought, set units.Seconds) ReturnChart {
 // to stand at the target when the third arrives; the play's own return is marked.
 func MarginsOf(c advice.Chart, depth, apex units.Feet) ReturnChart {
 	return ReturnChart{
-		title: "Margin of the returner", apexes: c.Apexes, depths: c.Depths, hasSet: true, figure: "%+.2f s", depth: depth, apex: apex,
+		title: words.T("Margin of the returner"), apexes: c.Apexes, depths: c.Depths, hasSet: true, figure: "%+.2f s", depth: depth, apex: apex,
 		value: func(i, j int) (units.Seconds, bool) {
 			return c.Margin[i][j], c.Reason[i][j] == flight.Possible
 		},
@@ -90,19 +91,28 @@ func (c ReturnChart) at(apex, depth units.Feet) canvas.Pos {
 	return canvas.Pos{}.Shift(chartLeft+canvas.Points(x*w), chartTop+canvas.Points(float64(depth/deepest)*h))
 }
 
+// axisSteps is from one figure to the next on the axes of height and of depth.
+func axisSteps() (high, deep units.Feet) {
+	if words.Measured() == words.Metric {
+		return units.Metres(1).Feet(), units.Metres(2).Feet()
+	}
+	return 4, 5
+}
+
 func (c ReturnChart) frame(g *canvas.Panel, lk *look.Look) {
 	first, last := c.apexes[0], c.apexes[len(c.apexes)-1]
 	deepest := c.depths[len(c.depths)-1]
 	box := canvas.Path{}.Move(c.at(first, 0)).Line(c.at(last, 0)).Line(c.at(last, deepest)).Line(c.at(first, deepest)).Close()
 	g.Add(canvas.Shape{ID: "frame", Layer: canvas.Ground, Path: box, Style: canvas.Style{Fill: lk.Court, Stroke: lk.Line, Width: canvas.Pts(1)}})
-	for apex := math.Ceil(float64(first)/4) * 4; apex <= float64(last); apex += 4 {
-		c.text(g, lk, fmt.Sprintf("apex.%.0f", apex), c.at(units.Feet(apex), deepest).Shift(0, 11), canvas.Centre, fmt.Sprintf("%.0f ft", apex))
+	high, deep := axisSteps()
+	for apex := units.Feet(math.Ceil(float64(first/high))) * high; apex <= last; apex += high {
+		c.text(g, lk, fmt.Sprintf("apex.%.0f", float64(apex)), c.at(apex, deepest).Shift(0, 11), canvas.Centre, words.Whole(apex))
 	}
-	for depth := units.Feet(0); depth <= deepest; depth += 5 {
-		c.text(g, lk, fmt.Sprintf("depth.%.0f", float64(depth)), c.at(first, depth).Shift(-4, 3), canvas.Finish, fmt.Sprintf("%.0f ft", float64(depth)))
+	for depth := units.Feet(0); depth <= deepest; depth += deep {
+		c.text(g, lk, fmt.Sprintf("depth.%.0f", float64(depth)), c.at(first, depth).Shift(-4, 3), canvas.Finish, words.Whole(depth))
 	}
-	c.text(g, lk, "axis.apex", c.at((first+last)/2, deepest).Shift(0, 23), canvas.Centre, "top of the return")
-	c.text(g, lk, "axis.depth", c.at(first, 0).Shift(-chartLeft+4, -8), canvas.Start, "lands inside the baseline by")
+	c.text(g, lk, "axis.apex", c.at((first+last)/2, deepest).Shift(0, 23), canvas.Centre, words.T("top of the return"))
+	c.text(g, lk, "axis.depth", c.at(first, 0).Shift(-chartLeft+4, -8), canvas.Start, words.T("lands inside the baseline by"))
 }
 
 func (c ReturnChart) text(g *canvas.Panel, lk *look.Look, id string, at canvas.Pos, a canvas.Align, s string) {
@@ -191,10 +201,10 @@ func (c ReturnChart) setLine(g *canvas.Panel, lk *look.Look) {
 		return
 	}
 	g.Add(canvas.Shape{
-		ID: "set", Layer: canvas.Marks, Label: "just set when the third arrives", Path: path,
+		ID: "set", Layer: canvas.Marks, Label: words.T("just set when the third arrives"), Path: path,
 		Style: canvas.Style{Stroke: lk.Ink, Width: canvas.Pts(2.6), Dash: []canvas.Points{7, 3}},
 	})
-	Picture{Look: c.Look}.tag(g, "set.text", c.inside(foot), -41, "just set")
+	Picture{Look: c.Look}.tag(g, "set.text", c.inside(foot), -41, words.T("just set"))
 }
 
 // own marks the play's return where it is on the chart.
@@ -204,7 +214,7 @@ func (c ReturnChart) own(g *canvas.Panel, lk *look.Look) {
 		return
 	}
 	g.Add(canvas.Shape{
-		ID: "own", Layer: canvas.Marks, Label: "this return",
+		ID: "own", Layer: canvas.Marks, Label: words.T("this return"),
 		Path:  canvas.Circle(c.at(c.apex, c.depth), canvas.Pts(4)),
 		Style: canvas.Style{Fill: lk.Ball, Stroke: lk.Rim, Width: canvas.Pts(look.Outline)},
 	})

@@ -9,6 +9,7 @@ import (
 	"homeside/model/game"
 	"homeside/model/rally"
 	"homeside/model/units"
+	"homeside/words"
 )
 
 // Sizes of a run that lies on the ground, to scale, so that it grows narrow with
@@ -40,13 +41,13 @@ func (p Picture) ribbon(g *canvas.Panel, id game.Player, i int, run rally.Run, e
 	ink := canvas.Style{Fill: p.look().Teams[id.Team()].Run, Stroke: edge, Width: canvas.Pts(0.8)}
 	g.Add(canvas.Shape{
 		ID: name, Layer: canvas.Runs, Style: ink, Path: ribbonPath(run.Way),
-		Label: fmt.Sprintf("%s runs %.0f ft", p.Rally.NameOf(id), float64(run.Way.Length())),
+		Label: words.T("%s runs %s", p.Rally.NameOf(id), words.Distance(run.Way.Length())),
 	})
 	if head := flatHead(run.Way); head != nil {
 		g.Add(canvas.Shape{ID: name + ".head", Layer: canvas.Runs, Style: ink, Path: head})
 	}
 	if ticks := p.flatTicks(id, run); ticks != nil && !p.Show.NoTicks {
-		g.Add(canvas.Shape{ID: name + ".ticks", Layer: canvas.Runs, Style: ink, Label: "half seconds", Path: ticks})
+		g.Add(canvas.Shape{ID: name + ".ticks", Layer: canvas.Runs, Style: ink, Label: words.T("half seconds"), Path: ticks})
 	}
 }
 

@@ -10,6 +10,7 @@ import (
 	"homeside/model/game"
 	"homeside/model/rally"
 	"homeside/model/units"
+	"homeside/words"
 )
 
 // Runs shorter than shortRun are not drawn: a step on the spot.
@@ -35,7 +36,7 @@ func (p Picture) run(g *canvas.Panel, id game.Player, i int, run rally.Run) {
 	who := p.Rally.NameOf(id)
 	g.Add(canvas.Shape{
 		ID: name, Layer: canvas.Runs,
-		Label: fmt.Sprintf("%s runs %.0f ft", who, float64(run.Way.Length())),
+		Label: words.T("%s runs %s", who, words.Distance(run.Way.Length())),
 		Path:  wayPath(run.Way),
 		Style: canvas.Style{Stroke: ink, Width: canvas.Pts(look.RunWidth)},
 	})
@@ -44,7 +45,7 @@ func (p Picture) run(g *canvas.Panel, id game.Player, i int, run rally.Run) {
 	}
 	if ticks := p.ticks(id, run); ticks != nil && !p.Show.NoTicks {
 		g.Add(canvas.Shape{
-			ID: name + ".ticks", Layer: canvas.Runs, Label: "half seconds", Path: ticks,
+			ID: name + ".ticks", Layer: canvas.Runs, Label: words.T("half seconds"), Path: ticks,
 			Style: canvas.Style{Stroke: ink, Width: canvas.Pts(look.Outline)},
 		})
 	}

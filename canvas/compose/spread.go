@@ -1,14 +1,13 @@
 package compose
 
 import (
-	"fmt"
-
 	"homeside/canvas"
 	"homeside/canvas/look"
 	"homeside/model/court"
 	"homeside/model/lesson"
 	"homeside/model/rally"
 	"homeside/model/units"
+	"homeside/words"
 )
 
 // spread is where one shot of a rally lands.
@@ -34,9 +33,9 @@ func spreadsOf(r *rally.Rally) []spread {
 // spreads draws the ellipses that hold 95 % of the landings.
 func (p Picture) spreads(g *canvas.Panel) {
 	for _, s := range p.scatter {
-		label := fmt.Sprintf("95 %% of the landings of the %s", lesson.ShotName(s.shot))
+		label := words.T("95 %% of the landings: %s", words.Shot(s.shot))
 		if s.at.InNet > 0 {
-			label += fmt.Sprintf("; %.0f %% do not pass the net", 100*float64(s.at.InNet)/float64(s.at.Total))
+			label += words.T("; %.0f %% do not pass the net", 100*float64(s.at.InNet)/float64(s.at.Total))
 		}
 		g.Add(canvas.Shape{
 			ID: "spread." + lesson.ShotName(s.shot), Layer: canvas.Lines, Label: label,

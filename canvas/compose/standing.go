@@ -8,9 +8,9 @@ import (
 	"homeside/canvas/look"
 	"homeside/model/court"
 	"homeside/model/game"
-	"homeside/model/lesson"
 	"homeside/model/rally"
 	"homeside/model/units"
+	"homeside/words"
 )
 
 // stand draws what stands on a court that is seen from behind a player or flies
@@ -81,15 +81,15 @@ func (p Picture) standingNet(g *canvas.Panel) {
 	under := top(tapeHigh)
 	slices.Reverse(under)
 	g.Add(
-		canvas.Shape{ID: "net", Label: "net", Layer: canvas.Players, Path: inSpace(append(top(0), bottom...)...).Close(), Style: canvas.Style{Fill: mesh}},
+		canvas.Shape{ID: "net", Label: words.T("net"), Layer: canvas.Players, Path: inSpace(append(top(0), bottom...)...).Close(), Style: canvas.Style{Fill: mesh}},
 		canvas.Shape{
-			ID: "net.tape", Layer: canvas.Players, Label: "top of the net: 36 in high at the sidelines, 34 in at its middle",
+			ID: "net.tape", Layer: canvas.Players, Label: words.T("top of the net: 36 in high at the sidelines, 34 in at its middle"),
 			Path: inSpace(append(top(0), under...)...).Close(), Style: canvas.Style{Fill: lk.Plate, Stroke: lk.Net, Width: canvas.Pts(0.6)},
 		},
 	)
 	for i, x := range []feet{-end, end} {
 		g.Add(canvas.Shape{
-			ID: "post." + strconv.Itoa(i), Label: "net post", Layer: canvas.Players,
+			ID: "post." + strconv.Itoa(i), Label: words.T("net post"), Layer: canvas.Players,
 			Path:  inSpace(canvas.Vec{X: x}, canvas.Vec{X: x, Z: court.NetAtPosts}),
 			Style: canvas.Style{Stroke: lk.Net, Width: canvas.Ft(postWide)},
 		})
@@ -128,10 +128,10 @@ const ballShown feet = 0.26
 func (p Picture) flyingBall(g *canvas.Panel, l Layout, f rally.Frame) {
 	lk := p.look()
 	g.Add(canvas.Shape{
-		ID: "shadow", Layer: canvas.Shadows, Label: "shadow of the ball",
+		ID: "shadow", Layer: canvas.Shadows, Label: words.T("shadow of the ball"),
 		Path: canvas.Circle(canvas.On(f.Ball.Ground()), canvas.Ft(ballShown*1.2)), Style: canvas.Style{Fill: lk.Shadow},
 	}, canvas.Shape{
-		ID: "ball", Layer: canvas.Players, Label: "ball",
+		ID: "ball", Layer: canvas.Players, Label: words.T("ball"),
 		Path:  disc(l.Camera, canvas.Above(f.Ball.Ground(), f.Ball.Height().Feet()), ballShown),
 		Style: canvas.Style{Fill: lk.Ball, Stroke: lk.Ink, Width: canvas.Pts(look.Outline)},
 	})
@@ -153,6 +153,6 @@ func (p Picture) flightInPlay(g *canvas.Panel, f rally.Frame) {
 		at[k] = canvas.Above(b.Ground(), b.Height().Feet())
 	}
 	g.Add(canvas.Shape{
-		ID: "flight.now", Layer: canvas.Shadows, Label: "flight of the " + lesson.ShotName(i), Path: inSpace(at...), Style: dotted(p.look().Ink),
+		ID: "flight.now", Layer: canvas.Shadows, Label: words.OfShot(words.Text("flight of %s"), i), Path: inSpace(at...), Style: dotted(p.look().Ink),
 	})
 }

@@ -9,6 +9,7 @@ import (
 	"homeside/model/game"
 	"homeside/model/rally"
 	"homeside/model/units"
+	"homeside/words"
 )
 
 // Step is one picture of a storyboard: the play at a moment, with the ways of
@@ -38,11 +39,11 @@ func (p Picture) Step(l Layout, from, to units.Seconds) *canvas.Scene {
 func (p Picture) ballSince(g *canvas.Panel, from, to units.Seconds) {
 	r := p.Rally
 	if begin, end := max(from, 0), min(to, r.Stopped()); begin < end {
-		g.Add(canvas.Shape{ID: "ball.way", Layer: canvas.BallPath, Label: "way of the ball", Path: overGround(r, begin, end), Style: dotted(p.look().Ink)})
+		g.Add(canvas.Shape{ID: "ball.way", Layer: canvas.BallPath, Label: words.T("way of the ball"), Path: overGround(r, begin, end), Style: dotted(p.look().Ink)})
 	}
 	for i, s := range r.Strokes {
 		if at := s.At + s.Planned.Duration; !s.Volleyed && r.Reached(at) && from < at && at <= to {
-			g.Add(p.bounce(fmt.Sprintf("shot.%d", i), s.Planned.End.Ground()))
+			g.Add(p.bounce(fmt.Sprintf("shot.%d", i), i, s.Planned.End.Ground()))
 		}
 	}
 }

@@ -159,7 +159,7 @@ func (s Strip) Moving(t units.Seconds) *canvas.Scene {
 	if s.in(t, t) {
 		at := canvas.Pos{}.Shift(s.x(t), 0)
 		g.Add(canvas.Shape{
-			ID: "head", Label: "moment shown", Layer: canvas.Marks,
+			ID: "head", Label: words.T("moment shown"), Layer: canvas.Marks,
 			Path:  canvas.Path{}.Move(at.Shift(0, rulerTop)).Line(at.Shift(0, s.foot())),
 			Style: canvas.Style{Stroke: s.look().Head, Width: canvas.Pts(2)},
 		})

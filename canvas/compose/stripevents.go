@@ -38,7 +38,7 @@ func (s Strip) eventLine(g *canvas.Panel, e rally.Event, strong bool) {
 	}
 	at := canvas.Pos{}.Shift(s.x(e.At), 0)
 	g.Add(canvas.Shape{
-		ID: "event." + e.Name.String(), Label: e.Name.String() + " at " + words.Seconds(e.At), Layer: canvas.Lines,
+		ID: "event." + e.Name.String(), Label: words.T("%s, at %s", words.TheEvent(e.Name), words.Seconds(e.At)), Layer: canvas.Lines,
 		Path: canvas.Path{}.Move(at.Shift(0, top)).Line(at.Shift(0, s.foot())), Style: style,
 	})
 }
@@ -46,9 +46,9 @@ func (s Strip) eventLine(g *canvas.Panel, e rally.Event, strong bool) {
 // eventLabel puts a label into the first row with room; one without room in
 // either is left out, its line stays.
 func (s Strip) eventLabel(g *canvas.Panel, e rally.Event, ends *[2]canvas.Points) {
-	name := "end"
+	name := words.T("end")
 	if e.Name.Moment != lesson.End {
-		name = lesson.ShotName(e.Name.Shot)
+		name = words.Shot(e.Name.Shot)
 	}
 	text := fmt.Sprintf("%s %.2f", name, float64(e.At))
 	half := canvas.Points(look.Width(text, false)) * look.LabelSize / 2
@@ -75,7 +75,7 @@ const leastTick canvas.Points = 34
 // ruler is a band with the seconds since the serve.
 func (s Strip) ruler(g *canvas.Panel) {
 	end := float64(s.Width) / s.PxPerPoint
-	g.Add(canvas.Shape{ID: "ruler", Label: "seconds", Layer: canvas.Ground, Path: paperBox(namesEnd, rulerTop, end, stripHead), Style: canvas.Style{Fill: s.look().Plate}})
+	g.Add(canvas.Shape{ID: "ruler", Label: words.T("seconds"), Layer: canvas.Ground, Path: paperBox(namesEnd, rulerTop, end, stripHead), Style: canvas.Style{Fill: s.look().Plate}})
 	step, v := s.tickStep(), s.shown()
 	for i := math.Ceil(float64(v.From/step) - 1e-9); units.Seconds(i)*step <= v.To+1e-9; i++ {
 		s.tick(g, units.Seconds(i)*step)
@@ -114,7 +114,7 @@ func (s Strip) lead(g *canvas.Panel) {
 		return
 	}
 	left, right := s.heldX(s.Rally.From), s.heldX(0)
-	g.Add(canvas.Shape{ID: "lead", Label: "before the serve", Layer: canvas.Ground, Path: paperBox(float64(left), stripHead, float64(right), float64(s.foot())), Style: canvas.Style{Fill: s.look().Kitchen}})
+	g.Add(canvas.Shape{ID: "lead", Label: words.T("before the serve"), Layer: canvas.Ground, Path: paperBox(float64(left), stripHead, float64(right), float64(s.foot())), Style: canvas.Style{Fill: s.look().Kitchen}})
 	text := Shorten(words.T("before the serve"), float64(right-left)-8, look.LabelSize, false)
 	g.Add(canvas.Shape{ID: "lead.text", Layer: canvas.Labels, Text: &canvas.Text{At: canvas.Pos{}.Shift((left+right)/2, s.lane(rally.BallLane)+look.LabelSize*0.36), Text: text, Size: look.LabelSize, Colour: s.look().Quiet}})
 }
@@ -125,7 +125,7 @@ func (s Strip) loop(g *canvas.Panel) {
 		return
 	}
 	left, right := s.heldX(s.Loop.From), s.heldX(s.Loop.To)
-	g.Add(canvas.Shape{ID: "loop", Label: "loop from " + words.Seconds(s.Loop.From) + " to " + words.Seconds(s.Loop.To), Layer: canvas.Ground,
+	g.Add(canvas.Shape{ID: "loop", Label: words.T("loop from %s to %s", words.Seconds(s.Loop.From), words.Seconds(s.Loop.To)), Layer: canvas.Ground,
 		Path: paperBox(float64(left), rulerTop, float64(right), stripHead), Style: canvas.Style{Fill: s.look().Loop, Stroke: s.look().Ink, Width: canvas.Pts(0.7)}})
 	for _, end := range []struct {
 		name string

@@ -71,7 +71,7 @@ func (s Strip) playerLane(g *canvas.Panel, id game.Player) {
 		}
 		g.Add(canvas.Shape{
 			ID: fmt.Sprintf("bar.%v.%d", id, i), Layer: canvas.Runs, Style: style,
-			Label: fmt.Sprintf("%s runs from %s to %s", s.Rally.NameOf(id), words.Seconds(run.From), words.Seconds(run.To)),
+			Label: words.T("%s runs from %s to %s", s.Rally.NameOf(id), words.Seconds(run.From), words.Seconds(run.To)),
 			Path:  boxAbout(canvas.Pos{}.Shift(0, y), s.heldX(run.From), -half, s.heldX(run.To), half),
 		})
 		if run.From > s.Rally.Tracks[id].Stops[i].At {
@@ -92,7 +92,7 @@ func (s Strip) stop(g *canvas.Panel, name string, at canvas.Pos, implied bool, e
 		style.Fill = s.look().Surface
 	}
 	const half = 2.6
-	g.Add(canvas.Shape{ID: name, Label: "place of the " + e.String() + " team", Layer: canvas.Players, Path: boxAbout(at, -half, -half, half, half), Style: style})
+	g.Add(canvas.Shape{ID: name, Label: words.T("place of %s", words.End(e)), Layer: canvas.Players, Path: boxAbout(at, -half, -half, half, half), Style: style})
 }
 
 // waits marks where a run starts later than it could: a thick end to take hold of.
@@ -101,5 +101,5 @@ func (s Strip) waits(g *canvas.Panel, name string, t units.Seconds, y, half canv
 		return
 	}
 	at := canvas.Pos{}.Shift(s.x(t), y)
-	g.Add(canvas.Shape{ID: name, Label: "starts at " + words.Seconds(t), Layer: canvas.NetLayer, Path: canvas.Path{}.Move(at.Shift(1, -half-1.5)).Line(at.Shift(1, half+1.5)), Style: canvas.Style{Stroke: s.look().Ink, Width: canvas.Pts(2.4)}})
+	g.Add(canvas.Shape{ID: name, Label: words.T("starts at %s", words.Seconds(t)), Layer: canvas.NetLayer, Path: canvas.Path{}.Move(at.Shift(1, -half-1.5)).Line(at.Shift(1, half+1.5)), Style: canvas.Style{Stroke: s.look().Ink, Width: canvas.Pts(2.4)}})
 }

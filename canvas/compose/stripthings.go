@@ -6,6 +6,7 @@ import (
 	"homeside/canvas"
 	"homeside/model/rally"
 	"homeside/model/units"
+	"homeside/words"
 )
 
 // How near, in points, the pointer has to be to take hold.
@@ -133,7 +134,7 @@ func (s Strip) chosen(g *canvas.Panel) {
 	}
 	top, foot := s.lane(s.Rally.LaneOf(e.What))-s.laneHeight()/2, s.lane(s.Rally.LaneOf(e.What))+s.laneHeight()/2
 	g.Add(canvas.Shape{
-		ID: "chosen", Label: "chosen", Layer: canvas.Marks,
+		ID: "chosen", Label: words.T("chosen"), Layer: canvas.Marks,
 		Path:  paperBox(float64(s.heldX(e.From)-takeReach), float64(top), float64(s.heldX(e.To)+takeReach), float64(foot)),
 		Style: canvas.Style{Stroke: s.look().Chosen, Width: canvas.Pts(2)},
 	})

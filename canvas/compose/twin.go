@@ -6,6 +6,7 @@ import (
 	"homeside/model/game"
 	"homeside/model/rally"
 	"homeside/model/units"
+	"homeside/words"
 )
 
 // twinApart is how far a player of the play beside has to be from the same
@@ -40,7 +41,7 @@ func (p Picture) twinPlayer(g *canvas.Panel, id game.Player, at rally.Pose) {
 	g.Add(
 		canvas.Shape{ID: name + ".notch", Layer: canvas.Runs, Path: notch(place, at.Facing), Style: canvas.Style{Stroke: ink, Width: canvas.Pts(1)}},
 		canvas.Shape{
-			ID: name, Layer: canvas.Runs, Label: who.Name + " in the play beside",
+			ID: name, Layer: canvas.Runs, Label: words.T("%s in the play beside", who.Name),
 			Path: canvas.Circle(place, canvas.Pts(look.DiscRadius)), Style: line,
 		},
 		canvas.Shape{ID: name + ".initials", Layer: canvas.Runs, Text: letters(place, who.Letters(), ink)},
@@ -53,7 +54,7 @@ func (p Picture) twinBall(g *canvas.Panel, f, other rally.Frame) {
 		return
 	}
 	g.Add(canvas.Shape{
-		ID: "twin.ball", Layer: canvas.Runs, Label: "the ball of the play beside",
+		ID: "twin.ball", Layer: canvas.Runs, Label: words.T("the ball of the play beside"),
 		Path:  canvas.Circle(canvas.On(other.Ball.Ground()), canvas.Pts(look.BallRadius)),
 		Style: canvas.Style{Stroke: p.look().Ink, Width: canvas.Pts(1), Dash: []canvas.Points{1.5, 1.5}},
 	})

@@ -28,7 +28,7 @@ func TestAFaultIsFoundAndFixed(t *testing.T) {
 	w.click("check-1")
 	w.screenshot("checks-jumped.png")
 	w.click("fix-1")
-	w.waitFor(`step "fix foot-on-court" modified=true`)
+	w.waitFor(`step "fix check 1" modified=true`)
 	w.waitFor("painted")
 	w.screenshot("checks-fixed.png")
 	w.keys("ctrl+s")

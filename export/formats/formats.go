@@ -10,6 +10,7 @@ import (
 	"homeside/export"
 	"homeside/export/clip"
 	"homeside/export/still"
+	"homeside/words"
 )
 
 // Format is one kind of file.
@@ -50,16 +51,16 @@ func (f Format) save(ctx context.Context, path string, src export.Source, o *exp
 
 // All are the formats in the order of menus: stills, then clips.
 var All = []Format{
-	{Name: "PNG picture", Ext: ".png", Clear: true, Write: still.WritePNG},
-	{Name: "SVG picture", Ext: ".svg", Clear: true, Write: still.WriteSVG},
-	{Name: "PDF page", Ext: ".pdf", Clear: true, Write: still.WritePDF},
-	{Name: "GIF clip", Ext: ".gif", Clip: true, MaxFPS: clip.GIFMaxFPS, Write: clip.WriteGIF},
-	{Name: "AVI clip", Ext: ".avi", Clip: true, MaxFPS: export.MaxFPS, Full: true, Write: clip.WriteAVI},
-	{Name: "animated PNG", Ext: ".apng", Clip: true, MaxFPS: export.MaxFPS, Clear: true, Write: clip.WriteAPNG},
-	{Name: "MP4 clip (needs ffmpeg)", Ext: ".mp4", Clip: true, MaxFPS: export.MaxFPS, Needs: clip.FindFFmpeg, Write: clip.WriteMP4},
-	{Name: "WebM clip (needs ffmpeg)", Ext: ".webm", Clip: true, MaxFPS: export.MaxFPS, Clear: true, Needs: clip.FindFFmpeg, Write: clip.WriteWebM},
-	{Name: "ProRes 4444 clip for an edit (needs ffmpeg)", Ext: ".mov", Clip: true, MaxFPS: export.MaxFPS, Clear: true, Needs: clip.FindFFmpeg, Write: clip.WriteMOV},
-	{Name: "folder of PNG pictures", Ext: ".frames", Clip: true, MaxFPS: export.MaxFPS, Clear: true, Fill: clip.FillPNGs, Own: clip.OwnPNG},
+	{Name: words.Text("PNG picture"), Ext: ".png", Clear: true, Write: still.WritePNG},
+	{Name: words.Text("SVG picture"), Ext: ".svg", Clear: true, Write: still.WriteSVG},
+	{Name: words.Text("PDF page"), Ext: ".pdf", Clear: true, Write: still.WritePDF},
+	{Name: words.Text("GIF clip"), Ext: ".gif", Clip: true, MaxFPS: clip.GIFMaxFPS, Write: clip.WriteGIF},
+	{Name: words.Text("AVI clip"), Ext: ".avi", Clip: true, MaxFPS: export.MaxFPS, Full: true, Write: clip.WriteAVI},
+	{Name: words.Text("animated PNG"), Ext: ".apng", Clip: true, MaxFPS: export.MaxFPS, Clear: true, Write: clip.WriteAPNG},
+	{Name: words.Text("MP4 clip (needs ffmpeg)"), Ext: ".mp4", Clip: true, MaxFPS: export.MaxFPS, Needs: clip.FindFFmpeg, Write: clip.WriteMP4},
+	{Name: words.Text("WebM clip (needs ffmpeg)"), Ext: ".webm", Clip: true, MaxFPS: export.MaxFPS, Clear: true, Needs: clip.FindFFmpeg, Write: clip.WriteWebM},
+	{Name: words.Text("ProRes 4444 clip for an edit (needs ffmpeg)"), Ext: ".mov", Clip: true, MaxFPS: export.MaxFPS, Clear: true, Needs: clip.FindFFmpeg, Write: clip.WriteMOV},
+	{Name: words.Text("folder of PNG pictures"), Ext: ".frames", Clip: true, MaxFPS: export.MaxFPS, Clear: true, Fill: clip.FillPNGs, Own: clip.OwnPNG},
 }
 
 // UnknownError is a file name whose ending belongs to no format.

@@ -11,6 +11,7 @@ import (
 	"homeside/export/sound"
 	"homeside/model/lesson"
 	"homeside/model/rally"
+	"homeside/words"
 )
 
 // Told is a play as it is said and heard.
@@ -33,11 +34,11 @@ type Text struct {
 // Texts are the formats of words and beeps. Of two endings that both fit the
 // first counts.
 var Texts = []Text{
-	{Name: "chapters (WebVTT)", Ext: ".chapters.vtt", Write: said(captions.WriteChapters)},
-	{Name: "captions (WebVTT)", Ext: ".vtt", Write: said(captions.WriteWebVTT)},
-	{Name: "captions (SRT)", Ext: ".srt", Write: said(captions.WriteSRT)},
-	{Name: "script for a voice-over", Ext: ".txt", Write: said(captions.WriteScript)},
-	{Name: "cue track (WAV)", Ext: ".wav", Write: func(w io.Writer, p Told, o *export.Options) error { return sound.WriteWAV(w, p.Beeps, o) }},
+	{Name: words.Text("chapters (WebVTT)"), Ext: ".chapters.vtt", Write: said(captions.WriteChapters)},
+	{Name: words.Text("captions (WebVTT)"), Ext: ".vtt", Write: said(captions.WriteWebVTT)},
+	{Name: words.Text("captions (SRT)"), Ext: ".srt", Write: said(captions.WriteSRT)},
+	{Name: words.Text("script for a voice-over"), Ext: ".txt", Write: said(captions.WriteScript)},
+	{Name: words.Text("cue track (WAV)"), Ext: ".wav", Write: func(w io.Writer, p Told, o *export.Options) error { return sound.WriteWAV(w, p.Beeps, o) }},
 }
 
 // said is a writer of words alone.
