@@ -7,18 +7,12 @@ import (
 	"io"
 	"os"
 	"path/filepath"
-	"sync"
 	"time"
 
 	"github.com/spf13/cobra"
 
-	"homeside/canvas"
-	"homeside/canvas/compose"
 	"homeside/export"
-	"homeside/export/formats"
-	"homeside/model/lesson"
 	"homeside/model/lessonfile"
-	"homeside/model/rally"
 	"homeside/words"
 )
 
@@ -31,7 +25,7 @@ type batch struct {
 	changed time.Time // the lesson file, before it was read
 	options *export.Options
 	resume  bool
-	plays   []func() (staged, error) // from 0, solved once
+	items   []item // from 0
 }
 
 func exportBatch(c *cobra.Command, path string, f exportFlags) error {
@@ -43,19 +37,27 @@ func exportBatch(c *cobra.Command, path string, f exportFlags) error {
 	if err != nil {
 		return err
 	}
+	if _, err := f.reels.asked(c); err != nil {
+		return err
+	}
 	b := batch{lesson: path, changed: changeOf(path), options: o, resume: f.batch.resume}
 	l, err := lessonfile.Open(path)
 	if err != nil {
 		return err
 	}
-	outs, err := f.outputs(path, l, fs)
+	if c.Flags().Changed("fit") {
+		if _, err := f.reels.options(l); err != nil {
+			return err
+		}
+	}
+	b.items = f.items(c, l, sight)
+	outs, err := f.outputs(c, path, l, b.items, fs)
 	if err != nil {
 		return err
 	}
 	if err := makeFolders(outs); err != nil {
 		return err
 	}
-	b.plays = playsOf(l, sight)
 	return b.run(c.Context(), outs, f.batch.jobs, c.ErrOrStderr())
 }
 
@@ -68,21 +70,6 @@ func makeFolders(outs []output) error {
 		}
 	}
 	return nil
-}
-
-// playsOf are the plays of a lesson, each solved when first asked.
-func playsOf(l lesson.Lesson, sight compose.Sight) []func() (staged, error) {
-	plays := make([]func() (staged, error), len(l.Plays))
-	for i := range plays {
-		plays[i] = sync.OnceValues(func() (staged, error) {
-			r, err := rally.Solve(l, i)
-			if err != nil {
-				return staged{}, err
-			}
-			return staged{compose.Of(r, l.Venue.Surface(), canvas.Upright).Seen(sight), formats.Tell(l, r)}, nil
-		})
-	}
-	return plays
 }
 
 // changeOf is when a file was changed last, the zero time if that is unknown.
@@ -99,6 +86,7 @@ type result struct {
 	output
 	skipped bool
 	lacks   []rune // letters that no font has
+	note    string // what was left out
 	err     error
 }
 
@@ -132,7 +120,10 @@ func (b batch) result(ctx context.Context, o output) result {
 	r := result{output: o}
 	options := *b.options
 	options.Lacks = func(letters []rune) { r.lacks = letters }
-	r.err = b.write(ctx, o, &options)
+	if r.err = b.write(ctx, o, &options); r.err == nil {
+		s, _ := b.items[o.item].stage() // it was written from
+		r.note = s.note
+	}
 	return r
 }
 
@@ -153,11 +144,11 @@ func (b batch) current(o output) bool {
 // write makes one file. If the lesson was changed since it was read, the file is
 // dated back to the lesson that it shows, so that it is not taken for current.
 func (b batch) write(ctx context.Context, o output, options *export.Options) error {
-	play, err := b.plays[o.play]()
+	s, err := b.items[o.item].stage()
 	if err != nil {
 		return fmt.Errorf("save %s: %w", o.path, err)
 	}
-	if err := o.format.save(ctx, o.path, play, options); err != nil {
+	if err := o.format.save(ctx, o.path, s, options); err != nil {
 		return err
 	}
 	if changeOf(b.lesson).Equal(b.changed) {
@@ -192,6 +183,9 @@ func (t *tally) add(r result) {
 		t.written++
 		if len(r.lacks) > 0 {
 			said += " - " + words.Lacks(r.lacks)
+		}
+		if r.note != "" {
+			said += " - " + r.note
 		}
 	}
 	fmt.Fprintf(t.tell, "%d/%d %s\n", t.written+t.skipped+t.failed, t.of, said)

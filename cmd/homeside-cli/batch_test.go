@@ -225,7 +225,7 @@ func TestBatchRefuses(t *testing.T) {
 	for line, want := range map[string]string{
 		"--play all --out out/{play}.{ext}":                       "--out out/{play}.{ext}: say with --format what {ext} is",
 		"--play all --out out/{play}":                             "the name must end in one of",
-		"--play all --out out/{number}.gif":                       "there is no {number}; there are {play}, {title}, {ext}",
+		"--play all --out out/{number}.gif":                       "there is no {number}; there are {play} or {reel}, {title}, {ext}",
 		"--play all --out out/x.gif":                              ".gif of play 1 and .gif of play 2 have the same name: out/x.gif",
 		"--play all --out out/{title}.{ext} --format gif,bmp":     `no format is called "bmp"; there are .png, `,
 		"--play all --out out/{title}.{ext} --format gif,":        `no format is called ""`,

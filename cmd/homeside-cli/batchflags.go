@@ -75,19 +75,21 @@ func (p *playChoice) String() string {
 // Type is the kind of value in the help text.
 func (p *playChoice) Type() string { return "number" }
 
-func (f exportFlags) isBatch(c *cobra.Command) bool { return f.play.all || c.Flags().Changed("format") }
+func (f exportFlags) isBatch(c *cobra.Command) bool {
+	return f.play.all || f.reels.reel == "all" || c.Flags().Changed("format")
+}
 
 // outputs are the files of this shard.
-func (f exportFlags) outputs(path string, l lesson.Lesson, fs []kind) ([]output, error) {
+func (f exportFlags) outputs(c *cobra.Command, path string, l lesson.Lesson, items []item, fs []kind) ([]output, error) {
 	part, err := parseShard(f.batch.shard)
 	if err != nil {
 		return nil, err
 	}
-	wanted, err := f.play.of(path, l)
+	wanted, err := f.wanted(c, path, l)
 	if err != nil {
 		return nil, err
 	}
-	outs, err := outputsOf(f.out, l.Plays, wanted, fs)
+	outs, err := outputsOf(f.out, items, wanted, fs)
 	return part.of(outs), err
 }
 

@@ -7,8 +7,6 @@ import (
 
 	"github.com/spf13/cobra"
 
-	"homeside/canvas"
-	"homeside/canvas/compose"
 	"homeside/export"
 	"homeside/export/formats"
 	"homeside/model/units"
@@ -27,6 +25,7 @@ type exportFlags struct {
 	speed        float64
 	batch        batchFlags
 	handout      handoutFlags
+	reels        reelFlags
 }
 
 func exportCommand() *cobra.Command {
@@ -34,7 +33,7 @@ func exportCommand() *cobra.Command {
 	c := &cobra.Command{
 		Use:   "export LESSON --out FILE",
 		Short: "Write a play as a still, a clip or captions; the file's ending says the format",
-		Long:  exportHelp + textHelp + handoutHelp + pageHelp,
+		Long:  exportHelp + reelHelp + textHelp + handoutHelp + pageHelp,
 		Args:  cobra.ExactArgs(1),
 		RunE: func(c *cobra.Command, args []string) error {
 			if c.Flags().Changed("sheet") {
@@ -66,6 +65,7 @@ func exportCommand() *cobra.Command {
 	fl.BoolVar(&f.full, "full-colour", false, "a colour sample for every pixel of an AVI, not for every four")
 	f.batch.add(fl)
 	f.handout.add(fl)
+	f.reels.add(fl)
 	if err := c.MarkFlagRequired("out"); err != nil {
 		panic(err) // the flag is defined above
 	}
@@ -91,16 +91,12 @@ func exportPlay(c *cobra.Command, path string, f exportFlags) error {
 	if err := f.fit(c); err != nil {
 		return err
 	}
-	sight, err := f.view.sight(c)
-	if err != nil {
-		return err
-	}
-	l, r, err := openPlay(path, f.play.number)
+	s, err := f.stage(c, path)
 	if err != nil {
 		return err
 	}
 	o.Lacks = func(letters []rune) { fmt.Fprintf(c.ErrOrStderr(), "%s: %s\n", f.out, words.Lacks(letters)) }
-	return formats.Save(c.Context(), f.out, compose.Of(r, l.Venue.Surface(), canvas.Upright).Seen(sight), o)
+	return formats.Save(c.Context(), f.out, s.pictures, o)
 }
 
 // alone says which flags a single export does not have.

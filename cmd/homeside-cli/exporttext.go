@@ -45,9 +45,9 @@ func exportText(c *cobra.Command, path string, f exportFlags, t formats.Text) er
 	if err != nil {
 		return err
 	}
-	l, r, err := openPlay(path, f.play.number)
+	s, err := f.stage(c, path)
 	if err != nil {
 		return err
 	}
-	return formats.SaveText(c.Context(), f.out, t, formats.Tell(l, r), o)
+	return formats.SaveText(c.Context(), f.out, t, s.told, o)
 }

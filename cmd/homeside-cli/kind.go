@@ -30,12 +30,6 @@ func (k kind) isPicture() bool { return k.text == nil }
 func (k kind) hasTimes() bool  { return k.text != nil || k.Clip }
 func (k kind) hasFull() bool   { return k.text == nil && k.Full }
 
-// staged is a play as pictures and in words.
-type staged struct {
-	pictures export.Source
-	told     formats.Told
-}
-
 // save writes a file of the kind, as a whole or not at all.
 func (k kind) save(ctx context.Context, path string, p staged, o *export.Options) error {
 	if k.text != nil {

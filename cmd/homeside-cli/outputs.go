@@ -9,33 +9,31 @@ import (
 	"strings"
 	"unicode"
 	"unicode/utf8"
-
-	"homeside/model/lesson"
 )
 
 // output is one file of a batch.
 type output struct {
 	path   string
-	play   int // from 0
+	item   int // from 0
 	format kind
 }
 
-// outputsOf are the files of a batch, play by play, named by a pattern with
-// {play}, {title} and {ext}. No two have the same name, not even where capitals
+// outputsOf are the files of a batch, play by play or reel by reel, named by a
+// pattern with {play} or {reel}, {title} and {ext}. No two have the same name, not even where capitals
 // do not count.
-func outputsOf(pattern string, all []lesson.Play, wanted []int, fs []kind) ([]output, error) {
+func outputsOf(pattern string, all []item, wanted []int, fs []kind) ([]output, error) {
 	var outs []output
 	taken := map[string]output{}
 	for _, i := range wanted {
 		for _, f := range fs {
-			o := output{nameOf(pattern, i, all[i].Title, f), i, f}
+			o := output{nameOf(pattern, i, all[i].title, f), i, f}
 			if err := o.check(); err != nil {
 				return nil, err
 			}
 			key := strings.ToLower(o.path)
 			if other, is := taken[key]; is {
-				return nil, fmt.Errorf("--out %s: %s of play %d and %s of play %d have the same name: %s", pattern,
-					other.format.Ext, other.play+1, f.Ext, i+1, o.path)
+				return nil, fmt.Errorf("--out %s: %s of %s %d and %s of %[3]s %[6]d have the same name: %[7]s", pattern,
+					other.format.Ext, all[i].what, other.item+1, f.Ext, i+1, o.path)
 			}
 			taken[key] = o
 			outs = append(outs, o)
@@ -58,17 +56,18 @@ var placeholder = regexp.MustCompile(`\{[^{}]*\}`)
 // checkPattern says which placeholder nobody knows.
 func checkPattern(pattern string) error {
 	for _, p := range placeholder.FindAllString(pattern, -1) {
-		if !slices.Contains([]string{"{play}", "{title}", "{ext}"}, p) {
-			return fmt.Errorf("--out %s: there is no %s; there are {play}, {title}, {ext}", pattern, p)
+		if !slices.Contains([]string{"{play}", "{reel}", "{title}", "{ext}"}, p) {
+			return fmt.Errorf("--out %s: there is no %s; there are {play} or {reel}, {title}, {ext}", pattern, p)
 		}
 	}
 	return nil
 }
 
-// nameOf fills in a pattern for a play counted from 0.
-func nameOf(pattern string, play int, title string, f kind) string {
+// nameOf fills in a pattern for a play or reel counted from 0.
+func nameOf(pattern string, i int, title string, f kind) string {
 	return filepath.Clean(strings.NewReplacer(
-		"{play}", strconv.Itoa(play+1),
+		"{play}", strconv.Itoa(i+1),
+		"{reel}", strconv.Itoa(i+1),
 		"{title}", safeName(title),
 		"{ext}", strings.TrimPrefix(f.Ext, "."),
 	).Replace(pattern))

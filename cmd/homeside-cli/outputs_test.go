@@ -12,7 +12,6 @@ import (
 
 	"homeside/export/formats"
 	_ "homeside/internal/fixedseed"
-	"homeside/model/lesson"
 )
 
 func TestSafeName(t *testing.T) {
@@ -57,7 +56,7 @@ func TestSafeNameOfAnything(t *testing.T) {
 }
 
 // three are plays with titles, two of them the same but for capitals.
-var three = []lesson.Play{{Title: "Serve wide"}, {Title: "serve WIDE"}, {Title: "Lob"}}
+var three = []item{{what: "play", title: "Serve wide"}, {what: "play", title: "serve WIDE"}, {what: "play", title: "Lob"}}
 
 // table are formats by their endings.
 func table(t *testing.T, exts ...string) []kind {
@@ -133,7 +132,7 @@ func TestShardsCoverEachOnce(t *testing.T) {
 		for _, f := range formats.All[:rapid.IntRange(1, len(formats.All)).Draw(t, "formats")] {
 			fs = append(fs, kind{f, nil})
 		}
-		plays := make([]lesson.Play, rapid.IntRange(1, 20).Draw(t, "plays"))
+		plays := make([]item, rapid.IntRange(1, 20).Draw(t, "plays"))
 		wanted := make([]int, len(plays))
 		for i := range wanted {
 			wanted[i] = i

@@ -11,6 +11,7 @@ import (
 	"homeside/export/sound"
 	"homeside/model/lesson"
 	"homeside/model/rally"
+	"homeside/model/reel"
 	"homeside/words"
 )
 
@@ -22,6 +23,11 @@ type Told struct {
 
 // Tell is a play of a lesson in words and beeps; r is the play solved.
 func Tell(l lesson.Lesson, r *rally.Rally) Told { return Told{captions.Of(l, r), sound.Of(r)} }
+
+// TellReel is a solved reel of a lesson in words and beeps, on the clip's clock.
+func TellReel(l lesson.Lesson, r *reel.Reel) Told {
+	return Told{captions.OfReel(l, r), sound.OfReel(r)}
+}
 
 // Text is one kind of file that holds a play in words or beeps, in a clip's
 // times. It is made from the rally, where a Format is made from its scenes.

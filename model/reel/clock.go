@@ -98,3 +98,69 @@ func (t *Take) plays() []*rally.Rally {
 	}
 	return []*rally.Rally{t.Rally, t.Other}
 }
+
+// Times are when the clip shows a moment of take i's play: once for every loop,
+// when it begins to hold if it does.
+func (r *Reel) Times(i int, at units.Seconds) []units.Seconds {
+	var all []units.Seconds
+	t := &r.Takes[i]
+	for _, p := range r.pieces[t.pieces.at:t.pieces.to] {
+		if at == p.from && p.start == p.loop || at > p.from && at <= p.to {
+			all = append(all, p.clip(at))
+		}
+	}
+	return all
+}
+
+// Caption is what a take or one of its freezes says.
+type Caption struct {
+	Span
+	Text string
+	Take int // of Reel.Takes
+}
+
+// Captions are what takes and freezes say, in their order.
+func (r *Reel) Captions() []Caption {
+	var all []Caption
+	for _, p := range r.pieces {
+		if p.take < 0 {
+			continue
+		}
+		text := r.captionOf(p)
+		if last := len(all) - 1; last >= 0 && all[last].Text == text && all[last].Take == p.take && all[last].To == p.start {
+			all[last].To = p.end
+		} else if text != "" {
+			all = append(all, Caption{Span{p.start, p.end}, text, p.take})
+		}
+	}
+	return all
+}
+
+// captionOf is what is said in a piece of a take: by the freeze, else by the take.
+func (r *Reel) captionOf(p piece) string {
+	t := &r.Takes[p.take]
+	if p.freeze >= 0 && t.Freezes[p.freeze].Caption != "" {
+		return t.Freezes[p.freeze].Caption
+	}
+	return t.Caption
+}
+
+// Cards are the cards that are shown with their stretches of the clip.
+func (r *Reel) Cards() []CardShown {
+	var all []CardShown
+	for _, p := range r.pieces {
+		switch p.take {
+		case titleCard:
+			all = append(all, CardShown{Span{p.start, p.end}, r.Of.Title})
+		case endCard:
+			all = append(all, CardShown{Span{p.start, p.end}, r.Of.End})
+		}
+	}
+	return all
+}
+
+// CardShown is a card in the clip.
+type CardShown struct {
+	Span
+	Card lesson.Card
+}

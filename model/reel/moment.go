@@ -38,11 +38,8 @@ func (r *Reel) At(t units.Seconds) Moment {
 
 func (r *Reel) moment(p piece, t units.Seconds) Moment {
 	take := &r.Takes[p.take]
-	m := Moment{Clip: t, Take: p.take, T: p.at(t), Speed: p.speed, Caption: take.Caption, Gone: float64((t - p.loop) / take.once)}
+	m := Moment{Clip: t, Take: p.take, T: p.at(t), Speed: p.speed, Caption: r.captionOf(p), Gone: float64((t - p.loop) / take.once)}
 	m.Gone = min(max(m.Gone, 0), 1)
-	if p.freeze >= 0 && take.Freezes[p.freeze].Caption != "" {
-		m.Caption = take.Freezes[p.freeze].Caption
-	}
 	return m
 }
 

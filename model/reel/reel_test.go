@@ -1,7 +1,9 @@
 package reel_test
 
 import (
+	"fmt"
 	"math"
+	"slices"
 	"testing"
 
 	"pgregory.net/rapid"
@@ -262,4 +264,34 @@ func contact(events []reel.Event) int {
 		}
 	}
 	return -1
+}
+
+func TestTimesAndCaptions(t *testing.T) {
+	at := func(s units.Seconds) lesson.Anchor { return lesson.Anchor{Offset: s} }
+	from, to := at(-1), at(1)
+	r := reel.Solve(sample(), lesson.Reel{
+		Title: lesson.Card{Heading: "a", Length: 2}, End: lesson.Card{Text: "b", Length: 1},
+		Takes: []lesson.Take{
+			{Play: 1, From: &from, To: &to, Loops: 2, Caption: "slow", Speed: 0.5, Freezes: []lesson.Freeze{{At: at(0), Length: 3, Caption: "look"}, {At: at(0.5), Length: 1}}},
+			{Play: 2, From: &from, To: &to},
+		},
+	})
+	for _, c := range []struct {
+		take int
+		at   units.Seconds
+		want []units.Seconds
+	}{
+		{0, -1, []units.Seconds{2, 10}}, {0, 0, []units.Seconds{4, 12}}, {0, 0.25, []units.Seconds{7.5, 15.5}}, {0, 1, []units.Seconds{10, 18}}, {0, 1.5, nil}, {1, 0, []units.Seconds{19}},
+	} {
+		if got := r.Times(c.take, c.at); !slices.EqualFunc(got, c.want, near) {
+			t.Errorf("Times(%d, %v) = %v, want %v", c.take, c.at, got, c.want)
+		}
+	}
+	want := "[{{2 4} slow 0} {{4 7} look 0} {{7 12} slow 0} {{12 15} look 0} {{15 18} slow 0}]"
+	if got := fmt.Sprint(r.Captions()); got != want {
+		t.Errorf("Captions = %v, want %v", got, want)
+	}
+	if got, want := fmt.Sprint(r.Cards()), "[{{0 2} {a  2}} {{20 21} { b 1}}]"; got != want {
+		t.Errorf("Cards = %v, want %v", got, want)
+	}
 }
