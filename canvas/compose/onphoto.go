@@ -16,23 +16,31 @@ import (
 
 // PhotoLayout is a photo of a court with a play over it.
 type PhotoLayout struct {
-	Width, Height int // px of the picture; the photo fills it
+	Width, Height int
 	PxPerPoint    float64
+	Photo         Area // where the photo is
 	Court         canvas.View
 	Lines         bool // the court's lines are drawn, to see whether they fit
 }
 
-// OverPhoto lays a play over a photo of a size in pixels, whose map is m, in a
-// picture of another. False if the court's points are not in front of the camera.
-func OverPhoto(m homography.Map, photo [2]int, about court.Point, width, height int) (PhotoLayout, bool) {
-	l := PhotoLayout{Width: width, Height: height, PxPerPoint: float64(min(width, height)) / phoneWidth}
+// PhotoAlone is a picture that the photo fills.
+func PhotoAlone(width, height int) PhotoLayout {
+	return PhotoLayout{
+		Width: width, Height: height, PxPerPoint: float64(min(width, height)) / phoneWidth,
+		Photo: Area{Max: canvas.Px{X: float64(width), Y: float64(height)}},
+	}
+}
+
+// Over is the layout with the court where the map of a photo of so many pixels
+// has it; about is a point that the photo shows. False if it does not.
+func (l PhotoLayout) Over(m homography.Map, width, height int, about court.Point) (PhotoLayout, bool) {
 	h := [3][3]float64(m)
 	for i := range 3 {
-		h[0][i] *= float64(width) / float64(photo[0])
-		h[1][i] *= float64(height) / float64(photo[1])
+		h[0][i] *= l.Photo.Width() / float64(width)
+		h[1][i] *= l.Photo.Height() / float64(height)
 	}
 	lens, scale, ok := canvas.Plane(h, about)
-	l.Court = canvas.View{PxPerFoot: scale, Lens: lens}
+	l.Court = canvas.View{Origin: l.Photo.Min, PxPerFoot: scale, Lens: lens}
 	return l, ok
 }
 
@@ -42,7 +50,7 @@ func (p Picture) OnPhoto(l PhotoLayout, t units.Seconds) *canvas.Scene {
 	s := &canvas.Scene{Width: l.Width, Height: l.Height, PxPerPoint: l.PxPerPoint, Title: p.Rally.Play.Title}
 	f := p.Rally.At(t)
 	o := overPhoto{p, p.look().Plate}
-	g := canvas.Panel{Name: CourtPanel, View: l.Court, Clip: canvas.Clip{Max: canvas.Px{X: float64(l.Width), Y: float64(l.Height)}}}
+	g := canvas.Panel{Name: CourtPanel, View: l.Court, Clip: canvas.Clip(l.Photo)}
 	if l.Lines {
 		o.lines(&g)
 	}

@@ -1,0 +1,248 @@
+package photopage
+
+import (
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/container"
+	"fyne.io/fyne/v2/layout"
+	"fyne.io/fyne/v2/theme"
+	"fyne.io/fyne/v2/widget"
+
+	"homeside/app/panel"
+	"homeside/app/session"
+	"homeside/canvas"
+	"homeside/export/photo"
+	"homeside/model/game"
+	"homeside/words"
+)
+
+// Events are what the page asks of the window.
+type Events struct {
+	Close   func()
+	Choose  func()          // a picture
+	Keep    func(keep bool) // the picture in the lesson
+	Export  func()
+	Painted func()
+	Key     func(*fyne.KeyEvent)
+}
+
+// Page is the page; it takes the court's place while it is open.
+type Page struct {
+	Box     *fyne.Container
+	session *session.Session
+	events  Events
+	view    *view
+	help    *widget.Label
+	choose  *widget.Button
+	points  *points
+	fit     *widget.Label
+	who     *panel.Dropdown
+	keep    *widget.Check
+	export  *widget.Button
+	remove  *widget.Button
+	back    *widget.Button
+	all     *fyne.Container // what needs a photo
+	missing string          // the file that is not there
+	quiet   bool            // controls are being set, nobody changes anything
+}
+
+// columnWidth is the width of what stands beside the photo.
+const columnWidth = 330
+
+// New is the page of a session, hidden until Open.
+func New(s *session.Session, e Events) *Page {
+	p := &Page{session: s, events: e}
+	p.view = newView(s, viewEvents{placed: p.place, chosen: p.Refresh, painted: e.Painted, key: e.Key})
+	p.help = widget.NewLabel("")
+	p.help.Wrapping = fyne.TextWrapWord
+	p.choose = widget.NewButtonWithIcon(words.T("Choose a picture…"), theme.FolderOpenIcon(), e.Choose)
+	p.points = newPoints(s, func() int { return p.view.chosen })
+	p.fit = widget.NewLabel("")
+	p.fit.Wrapping = fyne.TextWrapWord
+	p.who = panel.NewDropdown(nil, nil)
+	p.keep = widget.NewCheck(words.T("Keep the picture in the lesson"), func(on bool) {
+		if !p.quiet {
+			e.Keep(on)
+		}
+	})
+	p.export = widget.NewButtonWithIcon(words.T("Export as a picture…"), theme.DocumentSaveIcon(), e.Export)
+	p.remove = widget.NewButtonWithIcon(words.T("Take the photo away"), theme.DeleteIcon(), s.RemovePhoto)
+	p.back = widget.NewButtonWithIcon(words.T("Back to the court"), theme.NavigateBackIcon(), p.Close)
+	p.Box = container.NewBorder(nil, nil, nil, container.New(&wide{columnWidth}, container.NewVScroll(p.column())), p.view)
+	p.Box.Hide()
+	return p
+}
+
+// column lays out what stands beside the photo.
+func (p *Page) column() fyne.CanvasObject {
+	title := widget.NewLabelWithStyle(words.T("A photo under the court"), fyne.TextAlignLeading, fyne.TextStyle{Bold: true})
+	consent := widget.NewLabel(words.T("Show or send it only with the consent of everyone in it. Otherwise the lesson keeps the points alone, and the picture stays a file of its own."))
+	consent.Wrapping = fyne.TextWrapWord
+	consent.SizeName = theme.SizeNameCaptionText
+	who := widget.NewLabel(words.T("A click on the ground is where the feet are of"))
+	who.Wrapping = fyne.TextWrapWord
+	p.all = container.NewVBox(p.points.box, p.fit, widget.NewSeparator(), who, p.who, widget.NewSeparator(), p.keep, consent, p.export, p.remove)
+	return container.NewVBox(p.back, title, p.help, p.choose, p.all)
+}
+
+// wide is a layout of one object that is at least so wide and as high as there is room.
+type wide struct{ width float32 }
+
+// MinSize implements fyne.Layout.
+func (w *wide) MinSize(o []fyne.CanvasObject) fyne.Size {
+	return fyne.NewSize(w.width, o[0].MinSize().Height)
+}
+
+// Layout implements fyne.Layout.
+func (w *wide) Layout(o []fyne.CanvasObject, size fyne.Size) { layout.NewStackLayout().Layout(o, size) }
+
+// Open shows the page with the play's picture; missing is the file of one that is
+// not there.
+func (p *Page) Open() {
+	p.Box.Show()
+	p.Refresh()
+}
+
+// Close goes back to the court.
+func (p *Page) Close() {
+	if !p.Shown() {
+		return
+	}
+	p.view.cancel()
+	p.Box.Hide()
+	p.events.Close()
+}
+
+// Shown says whether the page is open.
+func (p *Page) Shown() bool { return p.Box.Visible() }
+
+// Cancel drops a drag under way and says whether there was one.
+func (p *Page) Cancel() bool { return p.view.cancel() }
+
+// Picture is the picture shown; its Image is nil if there is none.
+func (p *Page) Picture() photo.Picture { return p.view.photo }
+
+// Show shows a picture; the zero Picture with a file's name says that the file is
+// not there.
+func (p *Page) Show(picture photo.Picture, missing string) {
+	p.missing = missing
+	p.view.show(picture)
+	p.Refresh()
+}
+
+// Refresh shows the session as it is.
+func (p *Page) Refresh() {
+	if !p.Shown() {
+		return
+	}
+	at := p.session.Photo()
+	p.quiet = true
+	p.who.Options = p.names()
+	if p.who.SelectedIndex() < 0 || p.who.Selected != p.who.Options[p.who.SelectedIndex()] {
+		p.who.SetSelectedIndex(max(p.who.SelectedIndex(), 0))
+	}
+	p.keep.SetChecked(at != nil && at.Kept != "")
+	p.quiet = false
+	p.help.SetText(p.helps())
+	if at == nil {
+		p.all.Hide()
+	} else {
+		p.all.Show()
+		p.points.refresh()
+		p.fit.SetText(p.fits())
+		enable(p.export, p.ready())
+		enable(p.keep, p.view.photo.Image != nil || at.Kept != "")
+	}
+	p.view.Refresh()
+}
+
+// ready says whether the play can be drawn over the picture.
+func (p *Page) ready() bool {
+	_, err := p.session.PhotoMap()
+	return err == nil && p.view.photo.Image != nil && p.session.Current() != nil
+}
+
+func enable(w interface {
+	Enable()
+	Disable()
+}, yes bool) {
+	if yes {
+		w.Enable()
+	} else {
+		w.Disable()
+	}
+}
+
+// helps says what to do next.
+func (p *Page) helps() string {
+	at := p.session.Photo()
+	switch {
+	case at == nil:
+		return words.T("Choose a picture of a court, or drop one onto the window. Best is one from high behind the baseline.")
+	case p.view.photo.Image == nil:
+		return words.T("The picture %s is not there. Its points are kept: put it back beside the lesson, or choose it again.", p.missing)
+	case !p.ready():
+		return words.T("Drag each numbered mark onto its point of the court.")
+	}
+	return words.T("Drag the marks until the yellow lines lie on the court's. Then click where each player's feet are.")
+}
+
+// fits says how well the points fit, or why they do not.
+func (p *Page) fits() string {
+	m, err := p.session.PhotoMap()
+	if err != nil {
+		return words.PhotoReason(err)
+	}
+	worst := p.points.worst(m)
+	return words.Fits(len(p.session.Photo().Points), worst)
+}
+
+func (p *Page) names() []string {
+	l := p.session.Lesson()
+	names := make([]string, len(game.Players))
+	for i, id := range game.Players {
+		names[i] = l.NameOf(id)
+	}
+	return names
+}
+
+// place puts the player at a click and goes on to the next.
+func (p *Page) place(x, y float64) {
+	i := max(p.who.SelectedIndex(), 0)
+	if p.session.PlaceOnPhoto(game.Players[i], x, y) {
+		p.who.SetSelectedIndex((i + 1) % len(game.Players))
+	}
+}
+
+// Named are the controls by name, for tests of the window.
+func (p *Page) Named() map[string]fyne.CanvasObject {
+	out := map[string]fyne.CanvasObject{}
+	if !p.Shown() {
+		return out
+	}
+	out["photo.choose"], out["photo.back"] = p.choose, p.back
+	if p.session.Photo() != nil {
+		out["photo.who"], out["photo.keep"], out["photo.export"], out["photo.add"] = p.who, p.keep, p.export, p.points.add
+	}
+	return out
+}
+
+// OnScreen is where the photo's corners and its points are in the window, in
+// device pixels: "photo.topleft", "photo.bottomright", "photo.point1" and so on.
+func (p *Page) OnScreen() map[string]canvas.Px {
+	out := map[string]canvas.Px{}
+	at := p.session.Photo()
+	if !p.Shown() || at == nil || p.view.photo.Image == nil {
+		return out
+	}
+	corner, k := fyne.CurrentApp().Driver().AbsolutePositionForObject(p.view), p.view.scale()
+	put := func(name string, x, y float64) {
+		px := p.view.toView(x, y)
+		out["photo."+name] = canvas.Px{X: px.X + float64(corner.X)*k, Y: px.Y + float64(corner.Y)*k}
+	}
+	put("topleft", 0, 0)
+	put("bottomright", float64(p.view.photo.Width), float64(p.view.photo.Height))
+	for i, q := range at.Points {
+		put("point"+string(rune('1'+i)), q.X, q.Y)
+	}
+	return out
+}
