@@ -71,6 +71,7 @@ type Editor struct {
 	onPicture          func(path string) // takes a picture that is dropped; nil while nobody wants one
 	plan               *panel.MatchPlan
 	pairs              keptPairs
+	photos             photos
 	editing            *fyne.Container // all of the window that the match plan takes the place of
 	playing            bool
 	lacks              string        // the letters that were said to be in no font
@@ -104,8 +105,9 @@ func New(a fyne.App, o Options) *Editor {
 	e.status.Truncation = fyne.TextTruncateEllipsis
 	e.clock = newFrameClock(e.session)
 	e.plan = e.newMatchPlan()
+	e.photos = e.newPhotos()
 	e.editing = container.NewStack(e.content())
-	e.win.SetContent(container.NewBorder(e.tabs.Box, nil, nil, nil, container.NewStack(e.editing, e.plan.Box)))
+	e.win.SetContent(container.NewBorder(e.tabs.Box, nil, nil, nil, container.NewStack(e.editing, e.plan.Box, e.photos.page.Box)))
 	e.bindings = bindings()
 	e.win.SetMainMenu(e.menu())
 	e.win.Canvas().SetOnTypedKey(func(k *fyne.KeyEvent) { e.press(onCourt, k) })
@@ -194,6 +196,7 @@ func (e *Editor) changed() {
 		e.cards.refresh(e.session)
 		e.bought.Refresh()
 		e.plan.Refresh()
+		e.followPhoto()
 		e.title()
 		e.refreshUndo()
 		e.traceStep()

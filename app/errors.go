@@ -8,6 +8,7 @@ import (
 
 	"homeside/export"
 	"homeside/export/clip"
+	"homeside/export/photo"
 	"homeside/model/lessonfile"
 	"homeside/words"
 )
@@ -35,6 +36,8 @@ func reasons() []why {
 		{lessonfile.ErrRosterTooLarge, words.T("This file is too large to be a roster.")},
 		{errNotOrdinary, words.T("This is not an ordinary file.")},
 		{errChanged, words.T("Another program has changed this file.")},
+		{photo.ErrFormat, words.T("This is not a JPEG or PNG picture.")},
+		{photo.ErrLarge, words.T("This picture is too large.")},
 		{context.Canceled, words.T("Cancelled.")},
 		{clip.ErrNoFFmpeg, words.T("This format needs the program ffmpeg, which is not on this machine.")},
 		{syscall.ENOSPC, words.T("The disk is full.")},

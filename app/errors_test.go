@@ -10,6 +10,7 @@ import (
 	"testing"
 
 	"homeside/export/clip"
+	"homeside/export/photo"
 	"homeside/model/lessonfile"
 )
 
@@ -18,7 +19,7 @@ func TestReason(t *testing.T) {
 	other := reason(errors.New("anything"))
 	for _, err := range []error{
 		lessonfile.ErrNewer, lessonfile.ErrTooLarge, lessonfile.ErrNotLesson, &lessonfile.Error{Line: 3},
-		clip.ErrNoFFmpeg, context.Canceled, syscall.ENOSPC, syscall.EROFS, fs.ErrPermission, fs.ErrNotExist,
+		clip.ErrNoFFmpeg, photo.ErrFormat, photo.ErrLarge, context.Canceled, syscall.ENOSPC, syscall.EROFS, fs.ErrPermission, fs.ErrNotExist,
 	} {
 		if got := reason(fmt.Errorf("save x: %w", err)); got == other || !strings.HasSuffix(got, ".") {
 			t.Errorf("reason(%v) = %q, want a sentence of its own", err, got)

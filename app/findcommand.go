@@ -55,6 +55,8 @@ func partName(p part) string {
 		return words.T("In the rally strip")
 	case onMatchPlan:
 		return words.T("In the match plan")
+	case onPhoto:
+		return words.T("On the photo")
 	default:
 		return words.T("Everywhere")
 	}

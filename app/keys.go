@@ -19,6 +19,7 @@ const (
 	onCourt
 	onStrip
 	onMatchPlan
+	onPhoto
 	partCount
 )
 
@@ -51,6 +52,7 @@ func one(k ...fyne.KeyName) []fyne.KeyName { return k }
 func bindings() []binding {
 	return append(append(courtBindings(), stripBindings()...),
 		binding{onMatchPlan, one(fyne.KeyEscape), false, func() string { return words.T("close the match plan") }, func(e *Editor) bool { e.plan.Close(); return true }},
+		binding{onPhoto, one(fyne.KeyEscape), false, func() string { return words.T("cancel a drag, or close the photo") }, always((*Editor).escapePhoto)},
 
 		binding{anywhere, one(fyne.KeySpace), false, func() string { return words.T("play or pause") }, always(func(e *Editor) { e.session.TogglePlay() })},
 		binding{anywhere, one(fyne.KeyRight), false, func() string { return words.T("next event") }, always(func(e *Editor) { e.session.NextEvent() })},
@@ -113,9 +115,7 @@ func (e *Editor) typed(where part, r rune) {
 func letter(k fyne.KeyName) bool { return len(k) == 1 && k[0] >= 'A' && k[0] <= 'Z' }
 
 func (e *Editor) act(where part, k fyne.KeyName) {
-	if e.plan.Shown() {
-		where = onMatchPlan
-	}
+	where = e.pageOr(where)
 	shift := shiftHeld()
 	for _, b := range e.bindings {
 		if b.fits(where, k, shift) && b.do(e) {
@@ -124,10 +124,32 @@ func (e *Editor) act(where part, k fyne.KeyName) {
 	}
 }
 
-// fits says whether a key pressed in a part is the binding's. The match plan
-// takes the place of the others: their keys do nothing there.
+// pageOr is the page that takes the place of the other parts, if one is open.
+func (e *Editor) pageOr(where part) part {
+	switch {
+	case e.plan.Shown():
+		return onMatchPlan
+	case e.photos.page.Shown():
+		return onPhoto
+	}
+	return where
+}
+
+// page says whether a part takes the place of the others.
+func (p part) page() bool { return p == onMatchPlan || p == onPhoto }
+
+// leavePages closes the page that is open.
+func (e *Editor) leavePages() {
+	if e.plan.Shown() {
+		e.plan.Close()
+	}
+	e.photos.page.Close()
+}
+
+// fits says whether a key pressed in a part is the binding's. A page takes the
+// place of the others: their keys do nothing there.
 func (b binding) fits(where part, k fyne.KeyName, shift bool) bool {
-	if b.where != where && (b.where != anywhere || where == onMatchPlan) || b.shift != shift {
+	if b.where != where && (b.where != anywhere || where.page()) || b.shift != shift {
 		return false
 	}
 	for _, own := range b.keys {

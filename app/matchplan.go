@@ -24,6 +24,7 @@ func (e *Editor) newMatchPlan() *panel.MatchPlan {
 
 func (e *Editor) openMatchPlan() {
 	e.court.Cancel()
+	e.leavePages()
 	e.session.Pause()
 	e.editing.Hide()
 	e.plan.Open()

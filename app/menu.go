@@ -101,6 +101,8 @@ func (e *Editor) viewMenu() *fyne.Menu {
 	items := append(e.sightItems(), fyne.NewMenuItemSeparator())
 	return fyne.NewMenu(words.T("View"), append(append(items, e.zoomItems()...),
 		fyne.NewMenuItemSeparator(),
+		e.item(words.T("A photo under the court…"), e.openPhoto, ctrl(fyne.KeyU)),
+		fyne.NewMenuItemSeparator(),
 		e.toggle(words.T("Half-second ticks"), true, func(on bool) { e.show(func(s *courtview.Show) { s.NoTicks = !on }) }),
 		e.toggle(words.T("Ghost of the plan"), true, func(on bool) { e.show(func(s *courtview.Show) { s.NoGhosts = !on }) }),
 		e.toggle(words.T("Time to spare"), true, e.strip.ShowMargins),

@@ -25,7 +25,12 @@ type pathDialog struct {
 // askFile is askPath for a file that is there: its button shows the lessons and
 // rosters of a folder to choose from.
 func askFile(win fyne.Window, title, confirm, path string, accept func(string)) {
-	askWith(win, title, confirm, path, nil, accept, words.T("Choose…"), (*pathDialog).choose)
+	askOne(win, title, confirm, path, []string{lessonExt}, accept)
+}
+
+// askOne is askFile for files with some endings.
+func askOne(win fyne.Window, title, confirm, path string, exts []string, accept func(string)) {
+	askWith(win, title, confirm, path, nil, accept, words.T("Choose…"), func(d *pathDialog) { d.choose(exts) })
 }
 
 // askPath shows the dialog. extra may be nil; accept is called with a path that is not empty.
@@ -62,7 +67,7 @@ func (d *pathDialog) close(ok bool) {
 }
 
 // choose shows the files of the path's folder; one that is chosen is accepted.
-func (d *pathDialog) choose() {
+func (d *pathDialog) choose(exts []string) {
 	files := dialog.NewFileOpen(func(u fyne.URIReadCloser, err error) {
 		if err != nil || u == nil {
 			return
@@ -71,7 +76,7 @@ func (d *pathDialog) choose() {
 		_ = u.Close() // it was only opened for its path
 		d.close(true)
 	}, d.win)
-	files.SetFilter(storage.NewExtensionFileFilter([]string{lessonExt}))
+	files.SetFilter(storage.NewExtensionFileFilter(exts))
 	if at, err := storage.ListerForURI(storage.NewFileURI(filepath.Dir(d.path.Text))); err == nil {
 		files.SetLocation(at)
 	}

@@ -67,9 +67,15 @@ func Fits(points int, worst units.Feet) string {
 	return T("The points fit within %s.", SmallLength(worst))
 }
 
-// SmallLength is a length of less than a few feet, in inches and tenths or in
-// centimetres.
+// smallLength is the longest length that is said in inches or centimetres alone.
+const smallLength units.Feet = 3
+
+// SmallLength is a length in inches and tenths or in centimetres, one of more than
+// a few feet as any other.
 func SmallLength(l units.Feet) string {
+	if l >= smallLength {
+		return Length(l)
+	}
 	if Measured() == Metric {
 		return T("%.0f cm", float64(l.Metres())*100)
 	}

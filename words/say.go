@@ -68,6 +68,7 @@ var spanishCatalogues = []catalogue{
 	spanishCommon,
 	spanishStrip,
 	spanishViews,
+	spanishPhoto,
 	spanishCourt,
 	spanishKeys,
 	spanishLessons,

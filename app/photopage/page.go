@@ -46,7 +46,7 @@ type Page struct {
 }
 
 // columnWidth is the width of what stands beside the photo.
-const columnWidth = 330
+const columnWidth = 380
 
 // New is the page of a session, hidden until Open.
 func New(s *session.Session, e Events) *Page {

@@ -46,14 +46,24 @@ func newPoints(s *session.Session, chosen func() int) *points {
 	return p
 }
 
-// free is the first landmark that is no point yet.
+// free is the first landmark that is no point yet and that the photo shows as far
+// as is known; otherwise the first that is no point.
 func (p *points) free() court.Point {
+	first, found := p.names[0].At, false
+	m, err := p.session.PhotoMap()
+	at := p.session.Photo()
 	for _, n := range p.names {
-		if p.indexOf(n.At) < 0 {
+		if p.indexOf(n.At) >= 0 {
+			continue
+		}
+		if px, ok := m.ToPx(n.At); err == nil && ok && px.X >= 0 && px.Y >= 0 && px.X <= float64(at.Width) && px.Y <= float64(at.Height) {
 			return n.At
 		}
+		if !found {
+			first, found = n.At, true
+		}
 	}
-	return p.names[0].At
+	return first
 }
 
 // indexOf is the photo's point at a place of the court; -1 if there is none.

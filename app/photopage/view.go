@@ -15,6 +15,7 @@ import (
 	"homeside/app/session"
 	"homeside/canvas"
 	"homeside/canvas/compose"
+	"homeside/canvas/look"
 	"homeside/canvas/raster"
 	"homeside/export/photo"
 	"homeside/model/court"
@@ -85,7 +86,10 @@ func (v *view) paint(w, h int) image.Image {
 		v.lay(w, h)
 	}
 	copy(v.frame.Pix, v.base.Pix)
-	if at := v.session.Photo(); at != nil && v.photo.Image != nil {
+	at := v.session.Photo()
+	if at == nil || v.photo.Image == nil {
+		raster.New(v.frame).Draw(v.invitation(w, h))
+	} else {
 		raster.New(v.frame).Draw(v.scene(w, h))
 		if v.drag && v.chosen < len(at.Points) {
 			v.magnify(at.Points[v.chosen].X, at.Points[v.chosen].Y)
@@ -95,6 +99,20 @@ func (v *view) paint(w, h int) image.Image {
 		v.events.painted()
 	}
 	return v.frame
+}
+
+// invitation is where a picture may be dropped.
+func (v *view) invitation(w, h int) *canvas.Scene {
+	lk, pt := looks.Now(), v.scale()*looks.Point()
+	s := &canvas.Scene{Width: w, Height: h, PxPerPoint: pt, Panels: []canvas.Panel{{View: canvas.View{PxPerFoot: 1}}}}
+	mid := canvas.Pos{Right: canvas.Points(float64(w) / pt / 2), Down: canvas.Points(float64(h) / pt / 2)}
+	const half, high = 150, 90
+	frame := canvas.Path{}.Move(mid.Shift(-half, -high)).Line(mid.Shift(half, -high)).Line(mid.Shift(half, high)).Line(mid.Shift(-half, high)).Close()
+	s.Panels[0].Add(
+		canvas.Shape{ID: "frame", Path: frame, Style: canvas.Style{Fill: lk.Surface, Stroke: lk.Quiet, Width: canvas.Pts(1.5), Dash: []canvas.Points{6, 5}}},
+		canvas.Shape{ID: "text", Layer: canvas.Labels, Text: &canvas.Text{At: mid.Shift(0, look.TitleSize/3), Text: words.T("Drop a picture of a court here"), Size: look.TitleSize, Colour: lk.Quiet}},
+	)
+	return s
 }
 
 // lay puts the photo in the middle of the view.
@@ -122,7 +140,7 @@ func (v *view) scene(w, h int) *canvas.Scene {
 	if r := v.session.Current(); r != nil && err == nil {
 		if over, ok := l.Over(m, at.Width, at.Height, middle(at.Pairs())); ok {
 			p := compose.Of(r, v.session.Lesson().Venue.Surface(), canvas.Upright)
-			p.Look = looks.Now()
+			p.Look = &look.Daylight // a photo is as light as it is
 			s = p.OnPhoto(over, v.session.Now())
 		}
 	}
@@ -134,7 +152,7 @@ func (v *view) scene(w, h int) *canvas.Scene {
 		}
 		points = append(points, p)
 	}
-	l.Points(s, looks.Now(), points)
+	l.Points(s, &look.Daylight, points)
 	return s
 }
 
