@@ -52,7 +52,7 @@ func TestOnPhoto(t *testing.T) {
 				t.Errorf("%v's disc is %+v, want upright below the feet %+v", id, disc, feet)
 			}
 		}
-		far := drawn["court/line.5"] // the far baseline
+		far := drawn["court/line.5"]                                         // the far baseline
 		want := canvas.Px{X: seenAt(-10, 22-2.0/12).X, Y: seenAt(-10, 22).Y} // a line is 2 in wide
 		if math.Abs(far.left-want.X*k) > 1e-6 || math.Abs(far.top-want.Y*k) > 1e-6 {
 			t.Errorf("at %v times: the far baseline begins at %v, %v, want %v", k, far.left, far.top, want)
