@@ -11,7 +11,7 @@ BUILTIN := assets/lessons/left-hand-middle.json
 # Debian packages and what they are for.
 BUILD_PACKAGES := gcc libc6-dev pkg-config libgl-dev libxcursor-dev libxrandr-dev libxinerama-dev libxi-dev libxxf86vm-dev
 RUN_PACKAGES   := libgl1 libx11-6 libxcursor1 libxrandr2 libxinerama1 libxi6
-CHECK_PACKAGES := ffmpeg librsvg2-bin poppler-utils libxml2-utils chromium alsa-utils
+CHECK_PACKAGES := ffmpeg librsvg2-bin poppler-utils libxml2-utils chromium gcc libc6-dev pkg-config libcairo2-dev alsa-utils
 TEST_PACKAGES  := xvfb xdotool openbox x11-utils $(CHECK_PACKAGES)
 
 # The checker's version is pinned, so that a new one does not fail old code.
@@ -49,6 +49,7 @@ window-test:
 # bench prints speeds; it asserts nothing.
 bench: packages-bench
 	@scripts/bench.sh "$(GO)"
+	@scripts/clipbench.sh "$(GO)"
 
 packages-build:
 	@scripts/packages.sh "to build the editor and to open its window" $(BUILD_PACKAGES) $(RUN_PACKAGES)
@@ -60,7 +61,7 @@ packages-test:
 	@scripts/packages.sh "to test a real window and read exported pictures and clips back" $(TEST_PACKAGES)
 
 packages-bench:
-	@scripts/packages.sh "to compare a flight with scipy's" python3 python3-scipy
+	@scripts/packages.sh "to compare a flight with scipy's, and clips with a C program's" python3 python3-scipy ffmpeg gcc libc6-dev pkg-config libcairo2-dev
 
 clean:
 	rm -rf bin out

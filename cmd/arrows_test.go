@@ -70,6 +70,7 @@ var arrows = []arrow{
 	{"app", []string{"model/...", "canvas", "canvas/...", "export", "export/...", "assets", "words", "app/..."}},
 	{"cmd/homeside", []string{"model/...", "assets", "words", "app", "app/..."}},
 	{"cmd/homeside-cli", []string{"model/...", "canvas", "canvas/...", "export", "export/...", "assets", "words"}},
+	{"cmd/clipbench", []string{"model/...", "assets", "canvas", "canvas/...", "export", "export/..."}},
 	{"cmd", nil},
 }
 
