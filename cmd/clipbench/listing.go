@@ -80,6 +80,11 @@ func (l listing) Text(_ canvas.Info, t canvas.PxText) {
 	}
 }
 
+// Image implements canvas.Surface. The built-in lesson has no pictures of pixels.
+func (l listing) Image(info canvas.Info, _ canvas.PxImage) {
+	panic("a display list has no pictures: " + info.ID)
+}
+
 func (l listing) byte(b byte) { _ = l.w.WriteByte(b) }
 
 func (l listing) colour(c color.NRGBA) { _, _ = l.w.Write([]byte{c.R, c.G, c.B, c.A}) }

@@ -45,10 +45,17 @@ func WriteAVI(ctx context.Context, w io.Writer, src export.Source, o *export.Opt
 	return copyAVI(export.Writer(ctx, w), path)
 }
 
+// tablesOf are the codes that suit a clip: those of its first frame.
+func (f *film) tablesOf() *tables {
+	m := newJPEGMaker(f, &usual)
+	m.jpeg(0)
+	return new(m.coder.often.tables())
+}
+
 // foresee makes three frames to see whether the file will be too long, and
 // gives their maker, for whom much is done.
 func (f *film) foresee(ctx context.Context) (*jpegMaker, error) {
-	m, largest, last := newJPEGMaker(f), 0, f.times.Count-1
+	m, largest, last := newJPEGMaker(f, f.tablesOf()), 0, f.times.Count-1
 	for _, i := range []int{last, last / 2, 0} {
 		if err := ctx.Err(); err != nil {
 			return nil, err
@@ -74,7 +81,7 @@ func (f *film) writeFrames(ctx context.Context, path string, first *jpegMaker) e
 	newMaker := func(worker int) func(int) ([]byte, error) {
 		m := first
 		if worker > 0 {
-			m = newJPEGMaker(f)
+			m = newJPEGMaker(f, first.tables)
 		}
 		return func(i int) ([]byte, error) { return m.jpeg(i), nil }
 	}
@@ -99,10 +106,11 @@ func (f *film) writeFrames(ctx context.Context, path string, first *jpegMaker) e
 type jpegMaker struct {
 	*camera
 	*stills
+	tables *tables
 }
 
-func newJPEGMaker(f *film) *jpegMaker {
-	return &jpegMaker{f.camera(), newStills(f.o.Width, f.o.Height, f.o.FullColour)}
+func newJPEGMaker(f *film, t *tables) *jpegMaker {
+	return &jpegMaker{f.camera(), newStills(f.o.Width, f.o.Height, f.o.FullColour, t), t}
 }
 
 func (m *jpegMaker) jpeg(i int) []byte { return m.next(m.frame(i)) }

@@ -41,9 +41,9 @@ func (s *stills) squares() int {
 	return s.across() * ((s.height + s.side() - 1) / s.side())
 }
 
-func newStills(width, height int, full bool) *stills {
-	s := &stills{width: width, height: height, full: full, coder: newCoder(jpegQuality)}
-	s.head = s.header()
+func newStills(width, height int, full bool, t *tables) *stills {
+	s := &stills{width: width, height: height, full: full, coder: newCoder(jpegQuality, t)}
+	s.head = s.header(t)
 	s.parts = make([][]byte, (s.squares()+interval-1)/interval)
 	return s
 }
@@ -178,7 +178,7 @@ func ycc(r, g, b int32) (y, cb, cr int32) {
 }
 
 // header is all before the first square.
-func (s *stills) header() []byte {
+func (s *stills) header(t *tables) []byte {
 	b := []byte{0xFF, 0xD8}
 	for i, steps := range s.coder.steps {
 		b = append(b, 0xFF, 0xDB, 0, 67, byte(i))
@@ -194,7 +194,7 @@ func (s *stills) header() []byte {
 	b = binary.BigEndian.AppendUint16(b, uint16(s.height))
 	b = binary.BigEndian.AppendUint16(b, uint16(s.width))
 	b = append(b, 3, 1, sampling, 0, 2, 0x11, 1, 3, 0x11, 1)
-	for _, h := range huffmans {
+	for _, h := range t {
 		b = append(b, 0xFF, 0xC4)
 		b = binary.BigEndian.AppendUint16(b, uint16(19+len(h.values)))
 		b = append(append(append(b, h.class), h.counts[:]...), h.values...)

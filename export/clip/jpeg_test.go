@@ -106,7 +106,7 @@ func TestStillsAgainstTheStandardLibrary(t *testing.T) {
 	for _, size := range []image.Point{{16, 16}, {1, 1}, {17, 33}, {200, 40}, {129, 65}} {
 		for _, full := range []bool{false, true} {
 			img := scrawl(size.X, size.Y, uint64(size.X))
-			ours := decodeJPEG(t, newStills(size.X, size.Y, full).next(img, raster.NewTiles(size.X, size.Y)))
+			ours := decodeJPEG(t, newStills(size.X, size.Y, full, &usual).next(img, raster.NewTiles(size.X, size.Y)))
 			var b bytes.Buffer
 			if err := jpeg.Encode(&b, img, &jpeg.Options{Quality: jpegQuality}); err != nil {
 				t.Fatal(err)
@@ -146,12 +146,12 @@ func psnrOf(a *image.RGBA, b image.Image) float64 {
 func TestStillsReuseWhatStayed(t *testing.T) {
 	const w, h = 190, 75
 	for _, full := range []bool{false, true} {
-		s, before := newStills(w, h, full), image.NewRGBA(image.Rect(0, 0, w, h))
+		s, before := newStills(w, h, full, &usual), image.NewRGBA(image.Rect(0, 0, w, h))
 		for seed := range uint64(12) {
 			img := scrawl(w, h, seed/3)
 			img.SetRGBA(int(seed)*16%w, int(seed)*7%h, color.RGBA{200, 0, 0, 255})
 			changed := differing(before, img)
-			got, want := s.next(img, changed), newStills(w, h, full).next(img, changed)
+			got, want := s.next(img, changed), newStills(w, h, full, &usual).next(img, changed)
 			if !bytes.Equal(got, want) {
 				t.Fatalf("full colour %v, picture %d: the JPEG is not that of a fresh one", full, seed)
 			}
@@ -164,7 +164,7 @@ func TestStillsReuseWhatStayed(t *testing.T) {
 func TestFlatSquares(t *testing.T) {
 	for _, full := range []bool{false, true} {
 		for _, c := range []color.RGBA{{0, 0, 0, 255}, {255, 255, 255, 255}, {200, 30, 90, 255}, {1, 254, 3, 255}} {
-			flat, slow := newStills(16, 16, full), newStills(16, 16, full)
+			flat, slow := newStills(16, 16, full, &usual), newStills(16, 16, full, &usual)
 			img := image.NewRGBA(image.Rect(0, 0, 16, 16))
 			draw.Draw(img, img.Rect, image.NewUniform(c), image.Point{}, draw.Src)
 			if !flat.flat(img, 0, 0) {
@@ -177,7 +177,7 @@ func TestFlatSquares(t *testing.T) {
 				t.Errorf("%v, full colour %v: % x, want % x", c, full, flat.coder.out, slow.coder.out)
 			}
 			img.SetRGBA(15, 7, color.RGBA{9, 9, 9, 255})
-			if q := newStills(16, 16, false); q.flat(img, 0, 0) {
+			if q := newStills(16, 16, false, &usual); q.flat(img, 0, 0) {
 				t.Errorf("a square with a dot on %v is flat", c)
 			}
 		}

@@ -1,9 +1,6 @@
 package clip
 
-import (
-	"math/bits"
-	"sync"
-)
+import "math/bits"
 
 // coder writes blocks as the bits of a JPEG's scan (ITU-T T.81, F.1.2).
 type coder struct {
@@ -14,17 +11,14 @@ type coder struct {
 	steps [2][64]int32 // of the quantiser, in zigzag order
 	recip [2][64]uint64
 	codes [4][256]code
+	often tally
 }
 
-var allCodes = sync.OnceValue(func() (all [4][256]code) {
-	for i, h := range huffmans {
-		all[i] = h.codes()
+func newCoder(quality int32, t *tables) *coder {
+	k := &coder{steps: scaledQuant(quality)}
+	for i, h := range t {
+		k.codes[i] = h.codes()
 	}
-	return all
-})
-
-func newCoder(quality int32) *coder {
-	k := &coder{steps: scaledQuant(quality), codes: allCodes()}
 	for i := range k.steps {
 		for z, step := range k.steps[i] {
 			k.recip[i][z] = 1<<32/uint64(8*step) + 1
@@ -55,12 +49,14 @@ func (k *coder) put(v uint32, n uint) {
 
 // symbol writes a Huffman code and the bits of the value it announces: run zeros
 // before a value that is not 0.
-func (k *coder) symbol(codes *[256]code, run int, v int32) {
+func (k *coder) symbol(table, run int, v int32) {
 	size, low := uint(bits.Len32(uint32(max(v, -v)))), v
 	if v < 0 {
 		low--
 	}
-	c := codes[run<<4|int(size)]
+	s := run<<4 | int(size)
+	k.often[table][s]++
+	c := k.codes[table][s]
 	k.put(c.bits<<size|uint32(low)&(1<<size-1), uint(c.n)+size)
 }
 
@@ -71,7 +67,7 @@ func (k *coder) samples(component int, b *block) {
 	table := min(component, 1)
 	recip, steps := &k.recip[table], &k.steps[table]
 	k.mean(component, b[0])
-	ac, run := &k.codes[2*table+1], 0
+	ac, run := 2*table+1, 0
 	for z := 1; z < 64; z++ {
 		v := quantise(b[zigzag[z]], steps[z], recip[z])
 		if v == 0 {
@@ -79,29 +75,36 @@ func (k *coder) samples(component int, b *block) {
 			continue
 		}
 		for ; run > 15; run -= 16 {
-			k.put(ac[0xF0].bits, uint(ac[0xF0].n))
+			k.zeros(ac, 0xF0)
 		}
 		k.symbol(ac, run, v)
 		run = 0
 	}
 	if run > 0 {
-		k.put(ac[0].bits, uint(ac[0].n))
+		k.zeros(ac, 0)
 	}
+}
+
+// zeros writes one of the two codes for zeros alone: 0xF0 for sixteen, 0 for all
+// that are left.
+func (k *coder) zeros(table int, s byte) {
+	k.often[table][s]++
+	c := k.codes[table][s]
+	k.put(c.bits, uint(c.n))
 }
 
 // mean writes the first coefficient of a block, times 8.
 func (k *coder) mean(component int, v int32) {
 	table := min(component, 1)
 	dc := quantise(v, k.steps[table][0], k.recip[table][0])
-	k.symbol(&k.codes[2*table], 0, dc-k.last[component])
+	k.symbol(2*table, 0, dc-k.last[component])
 	k.last[component] = dc
 }
 
 // level writes a block that has the same sample everywhere.
 func (k *coder) level(component int, sample int32) {
 	k.mean(component, 64*sample)
-	end := k.codes[2*min(component, 1)+1][0]
-	k.put(end.bits, uint(end.n))
+	k.zeros(2*min(component, 1)+1, 0)
 }
 
 // quantise is v over 8 steps, rounded.

@@ -46,7 +46,9 @@ type huffman struct {
 	values []byte
 }
 
-var huffmans = [4]huffman{
+// usual are the tables that suit pictures of all kinds: DC and AC of brightness,
+// then of colour.
+var usual = tables{
 	{0x00, [16]byte{0, 1, 5, 1, 1, 1, 1, 1, 1}, mustHex("000102030405060708090a0b")},
 	{0x10, [16]byte{0, 2, 1, 3, 3, 2, 4, 3, 5, 5, 4, 4, 0, 0, 1, 125}, mustHex(
 		"0102030004110512213141061351610722711432" + "8191a1082342b1c11552d1f02433627282090a16" +
