@@ -107,4 +107,5 @@ var spanishLessons = catalogue{
 	"Import from a lesson":          "Importar de una lección",
 	"Choose":                        "Elegir",
 	"Your lesson is unchanged.":     "La lección no ha cambiado.",
+	"Our pair":                      "Nuestra pareja",
 }

@@ -173,24 +173,31 @@ func (s *Session) WantFor(team court.End, g plan.Goal, x *game.Player) error {
 // changed then.
 func (s *Session) PlayForGoal(team court.End, g plan.Goal, x *game.Player) error {
 	s.Cancel()
-	pair := plan.Pair{Lesson: s.history.Lesson(), Team: team, Policy: plan.Full()}
-	wants, err := pair.Wants(g, x)
-	if err != nil {
-		return err
-	}
-	pair = pair.With(wants)
 	state, err := s.ScoreState()
 	if err != nil {
 		return err
 	}
-	p, err := plan.Of(state, pair, plan.Chances{0.5, 0.5}, plan.Plays{}) // the chances do not matter to the first play
+	l, w, err := writeForGoal(s.history.Lesson(), state, team, g, x)
 	if err != nil {
 		return err
+	}
+	return s.insert(words.T("sides for %s, with their play", words.Name(g)), l, w.Play)
+}
+
+// writeForGoal is the lesson with the sides that a pair wants by a goal, and the
+// play that brings the partners there at a state.
+func writeForGoal(l lesson.Lesson, state game.State, team court.End, g plan.Goal, x *game.Player) (lesson.Lesson, formation.Written, error) {
+	pair := plan.Pair{Lesson: l, Team: team, Policy: plan.Full()}
+	wants, err := pair.Wants(g, x)
+	if err != nil {
+		return l, formation.Written{}, err
+	}
+	pair = pair.With(wants)
+	p, err := plan.Of(state, pair, plan.Chances{0.5, 0.5}, plan.Plays{}) // the chances do not matter to the first play
+	if err != nil {
+		return l, formation.Written{}, err
 	}
 	at, _ := p.StateAt(state)
 	w, err := formation.Write(formation.Situation{Lesson: pair.At(state), State: state, Team: team}, p.Formation(at))
-	if err != nil {
-		return err
-	}
-	return s.insert(words.T("sides for %s, with their play", words.Name(g)), pair.Lesson, w.Play)
+	return pair.Lesson, w, err
 }
