@@ -22,7 +22,7 @@ import (
 func stateBench(t *testing.T, folder string, files ...string) *bench {
 	t.Helper()
 	b := &bench{t: t, queue: make(chan func())}
-	b.Editor = New(test.NewTempApp(t), Options{Files: files, Trace: &b.trace, State: folder, within: time.Millisecond})
+	b.Editor = New(test.NewTempApp(t), Options{Files: files, Trace: &b.traced, State: folder, within: time.Millisecond})
 	b.inWindow = func(do func()) { b.queue <- do }
 	return b
 }
@@ -129,8 +129,8 @@ func TestACrashLosesNothing(t *testing.T) {
 	b.crash()
 
 	again := stateBench(t, folder)
-	if again.asked() != "Unsaved lessons found" || !strings.Contains(again.trace.String(), "offered 1") {
-		t.Fatalf("at the next start %q was asked, want what was found: %s", again.asked(), again.trace.String())
+	if again.asked() != "Unsaved lessons found" || !strings.Contains(again.traced.String(), "offered 1") {
+		t.Fatalf("at the next start %q was asked, want what was found: %s", again.asked(), again.traced.String())
 	}
 	again.answer(fyne.KeyReturn)
 	if again.session.Lesson().Title != "after" || !again.session.Modified() || again.session.Path() != path {

@@ -11,6 +11,9 @@ import (
 func (e *Editor) traceControls() { e.traceNamed(e.controls()) }
 
 func (e *Editor) traceNamed(controls map[string]fyne.CanvasObject) {
+	if !e.trace.written() {
+		return
+	}
 	driver := fyne.CurrentApp().Driver()
 	for name, o := range controls {
 		corner, size := driver.AbsolutePositionForObject(o), o.Size()
@@ -24,6 +27,8 @@ func (e *Editor) traceNamed(controls map[string]fyne.CanvasObject) {
 func (e *Editor) controls() map[string]fyne.CanvasObject {
 	all := e.score.Named()
 	maps.Copy(all, e.tabs.Named())
+	maps.Copy(all, e.start.Named())
+	maps.Copy(all, e.guide.named())
 	maps.Copy(all, e.plays.Named())
 	maps.Copy(all, e.match.Named())
 	maps.Copy(all, e.checks.Named())

@@ -20,11 +20,10 @@ import (
 	"homeside/words"
 )
 
-// Options say how the editor starts. The zero value shows an empty lesson.
+// Options say how the editor starts. The zero value shows the start page.
 type Options struct {
-	Files  []string      // lessons to open; what cannot be read is said in the window
-	Lesson lesson.Lesson // shown if there are no files
-	Trace  io.Writer     // told what the window does; nil means nobody asks
+	Files []string  // lessons to open; what cannot be read is said in the window
+	Trace io.Writer // told what the window does; nil means nobody asks
 
 	State    string         // the folder for unsaved lessons, see StateFolder; empty keeps none
 	within   time.Duration  // changes are kept there; 0 means keepWithin
@@ -70,6 +69,8 @@ type Editor struct {
 	recentItem         *fyne.MenuItem
 	onPicture          func(path string) // takes a picture that is dropped; nil while nobody wants one
 	plan               *panel.MatchPlan
+	start              *panel.Start
+	guide              *guide
 	pairs              keptPairs
 	photos             photos
 	editing            *fyne.Container // all of the window that the match plan takes the place of
@@ -106,8 +107,11 @@ func New(a fyne.App, o Options) *Editor {
 	e.clock = newFrameClock(e.session)
 	e.plan = e.newMatchPlan()
 	e.photos = e.newPhotos()
+	e.start = e.newStart()
+	e.guide = newGuide(e)
+	e.trace.heard = e.guide.hear
 	e.editing = container.NewStack(e.content())
-	e.win.SetContent(container.NewBorder(e.tabs.Box, nil, nil, nil, container.NewStack(e.editing, e.plan.Box, e.photos.page.Box)))
+	e.win.SetContent(container.NewBorder(e.tabs.Box, nil, nil, nil, container.NewStack(e.editing, e.plan.Box, e.photos.page.Box, e.start.Box, e.guide.layer)))
 	e.bindings = bindings()
 	e.win.SetMainMenu(e.menu())
 	e.win.Canvas().SetOnTypedKey(func(k *fyne.KeyEvent) { e.press(onCourt, k) })
@@ -126,8 +130,9 @@ func New(a fyne.App, o Options) *Editor {
 func (e *Editor) begin(o Options) {
 	if len(o.Files) > 0 {
 		e.showRead(readAll(o.Files))
-	} else {
-		e.desk.Open(o.Lesson, "")
+	}
+	if e.desk.Blank() {
+		e.openStart()
 	}
 	if e.state = o.State; e.state != "" {
 		e.offerLeft()
@@ -202,6 +207,7 @@ func (e *Editor) changed() {
 		e.traceStep()
 		e.noteUnsaved()
 		e.tellLacks()
+		e.leaveStart()
 	}
 }
 
@@ -237,7 +243,7 @@ func (e *Editor) say(text string) {
 // paintedRevision is called from within a paint. It tells where the players
 // are in the window, in pixels.
 func (e *Editor) paintedRevision(revision int) {
-	if revision == e.painted || e.trace == nil {
+	if revision == e.painted || !e.trace.written() {
 		return
 	}
 	e.painted = revision

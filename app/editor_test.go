@@ -22,15 +22,15 @@ import (
 // bench is an editor without a screen and what it traces.
 type bench struct {
 	*Editor
-	t     *testing.T
-	trace bytes.Buffer
-	queue chan func() // what other goroutines ask the window to do
+	t      *testing.T
+	traced bytes.Buffer
+	queue  chan func() // what other goroutines ask the window to do
 }
 
 func newBench(t *testing.T, files ...string) *bench {
 	t.Helper()
 	b := &bench{t: t, queue: make(chan func())}
-	b.Editor = New(test.NewTempApp(t), Options{Files: files, Trace: &b.trace})
+	b.Editor = New(test.NewTempApp(t), Options{Files: files, Trace: &b.traced})
 	b.inWindow = func(do func()) { b.queue <- do }
 	return b
 }
@@ -57,7 +57,7 @@ func (b *bench) asked() string {
 		return ""
 	}
 	var last string
-	for line := range strings.Lines(b.trace.String()) {
+	for line := range strings.Lines(b.traced.String()) {
 		if title, ok := strings.CutPrefix(line, "asking "); ok {
 			last = strings.TrimSpace(title)
 		}
@@ -137,14 +137,14 @@ func TestBadFilesAreSaidInASentence(t *testing.T) {
 			"drop":      func() { b.dropped(fyne.Position{}, []fyne.URI{storage.NewFileURI(path)}) },
 			"from main": func() { b.showRead(readAll([]string{path})) },
 		} {
-			b.trace.Reset()
+			b.traced.Reset()
 			take()
 			b.wait()
 			err := readOne(path).err
 			if got := reason(err); !strings.Contains(got, want) || strings.Contains(got, "\n") {
 				t.Errorf("%s %s: %q, want a line with %q", how, filepath.Base(path), got, want)
 			}
-			if b.asked() != "Homeside" || !strings.Contains(b.trace.String(), "failed") {
+			if b.asked() != "Homeside" || !strings.Contains(b.traced.String(), "failed") {
 				t.Errorf("%s %s: shown %q, want the sentence", how, filepath.Base(path), b.asked())
 			}
 			b.answer(fyne.KeyEscape)

@@ -115,6 +115,12 @@ func (e *Editor) typed(where part, r rune) {
 func letter(k fyne.KeyName) bool { return len(k) == 1 && k[0] >= 'A' && k[0] <= 'Z' }
 
 func (e *Editor) act(where part, k fyne.KeyName) {
+	if e.start.Shown() {
+		if k == fyne.KeyEscape && e.start.CanClose() {
+			e.closeStart()
+		}
+		return
+	}
 	where = e.pageOr(where)
 	shift := shiftHeld()
 	for _, b := range e.bindings {

@@ -11,6 +11,7 @@ import (
 // showLesson shows another of the open lessons.
 func (e *Editor) showLesson(i int) {
 	e.court.Cancel()
+	e.closeStart()
 	e.desk.Show(i)
 	e.trace.say("lesson %d of %d: %s", e.desk.Shown()+1, e.desk.Len(), e.session.Lesson().Title)
 }
@@ -23,7 +24,15 @@ func (e *Editor) stepLesson(by int) {
 // openLesson shows a lesson in a tab of its own; path is empty if it has no file.
 func (e *Editor) openLesson(l lesson.Lesson, path string) {
 	e.court.Cancel()
+	e.closeStart()
 	e.desk.Open(l, path)
+}
+
+// openUnsaved shows a lesson that would be lost if it were not saved.
+func (e *Editor) openUnsaved(l lesson.Lesson, path string) {
+	e.court.Cancel()
+	e.closeStart()
+	e.desk.OpenUnsaved(l, path)
 }
 
 // closeLesson takes a lesson from the window; unsaved changes are asked about first.
@@ -32,6 +41,9 @@ func (e *Editor) closeLesson(i int) {
 	gone := func() {
 		e.desk.Close(i)
 		e.noteUnsaved()
+		if e.desk.Blank() {
+			e.openStart()
+		}
 		e.trace.say("lesson closed, %d open", e.desk.Len())
 	}
 	if !e.desk.Paper(i).Modified {

@@ -30,6 +30,7 @@ func (e *Editor) fileMenu() *fyne.Menu {
 	e.refreshRecent()
 	return fyne.NewMenu(words.T("File"),
 		e.item(words.T("New lesson"), e.newLesson, ctrl(fyne.KeyN)),
+		e.item(words.T("Start page"), e.openStart, ctrlShift(fyne.KeyH)),
 		e.item(words.T("Open…"), e.askOpen, ctrl(fyne.KeyO)),
 		e.recentItem,
 		e.item(words.T("Save"), e.save, ctrl(fyne.KeyS)),

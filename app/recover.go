@@ -90,8 +90,7 @@ func (e *Editor) openLeft(all []journal.Left, checks []*widget.Check) {
 			l.Release()
 			continue
 		}
-		e.court.Cancel()
-		e.desk.OpenUnsaved(l.Lesson, l.Path)
+		e.openUnsaved(l.Lesson, l.Path)
 		e.stamps[e.desk.Paper(e.desk.Shown()).ID] = stampOfText(l.Sum)
 		opened = append(opened, l)
 	}

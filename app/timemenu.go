@@ -76,6 +76,8 @@ func (e *Editor) helpMenu() *fyne.Menu {
 	return fyne.NewMenu(words.T("Help"),
 		e.item(words.T("Find a command…"), e.findCommand, ctrl(fyne.KeyK)),
 		e.item(words.T("Keys…"), e.showKeys, nil),
+		fyne.NewMenuItemSeparator(),
+		e.item(words.T("Guided first play"), e.showGuide, nil),
 	)
 }
 

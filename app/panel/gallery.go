@@ -22,6 +22,7 @@ type Gallery struct {
 	chosen int // -1 while none is
 
 	OnChosen func(i int) // nil means nobody asks
+	OnTapped func(i int) // the pointer chose a card
 	OnAccept func()      // Enter
 	OnCancel func()      // Escape
 }
@@ -30,7 +31,7 @@ type Gallery struct {
 func NewGallery(columns, count int, size CardSize) *Gallery {
 	g := &Gallery{Box: container.NewGridWithColumns(columns), chosen: -1}
 	for i := range count {
-		c := newCard(size, func() { g.Choose(i) }, func(k *fyne.KeyEvent) { g.key(i, k) })
+		c := newCard(size, func() { g.tap(i) }, func(k *fyne.KeyEvent) { g.key(i, k) })
 		g.cards = append(g.cards, c)
 		g.Box.Add(c)
 	}
@@ -61,6 +62,13 @@ func (g *Gallery) Choose(i int) {
 	g.mark()
 	if g.OnChosen != nil {
 		g.OnChosen(i)
+	}
+}
+
+func (g *Gallery) tap(i int) {
+	g.Choose(i)
+	if g.OnTapped != nil && g.chosen == i {
+		g.OnTapped(i)
 	}
 }
 

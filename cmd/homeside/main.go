@@ -10,9 +10,6 @@ import (
 	fyneapp "fyne.io/fyne/v2/app"
 
 	"homeside/app"
-	"homeside/assets"
-	"homeside/model/lesson"
-	"homeside/model/lessonfile"
 	"homeside/words"
 )
 
@@ -39,9 +36,6 @@ func run(args []string) error {
 		return errors.New("there is no display: log in to a desktop, or export with homeside-cli")
 	}
 	o := app.Options{Files: args, State: app.StateFolder()}
-	if o.Lesson, err = firstLesson(); err != nil {
-		return err
-	}
 	if o.Trace, err = openTrace(os.Getenv(traceVariable)); err != nil {
 		return err
 	}
@@ -68,16 +62,6 @@ func parse(args []string) (files []string, asked *words.Language, err error) {
 		return nil, nil, err
 	}
 	return flags.Args(), asked, nil
-}
-
-// firstLesson is the built-in one.
-func firstLesson() (lesson.Lesson, error) {
-	f, err := assets.Lessons.Open(assets.FirstLesson)
-	if err != nil {
-		return lesson.Lesson{}, err
-	}
-	defer f.Close()
-	return lessonfile.Read(f)
 }
 
 func openTrace(path string) (io.Writer, error) {

@@ -1,0 +1,174 @@
+package app
+
+import (
+	"strings"
+
+	"fyne.io/fyne/v2"
+	fynecanvas "fyne.io/fyne/v2/canvas"
+	"fyne.io/fyne/v2/container"
+	"fyne.io/fyne/v2/theme"
+	"fyne.io/fyne/v2/widget"
+
+	"homeside/words"
+)
+
+// guideKey is the preference that says that the guide has been seen.
+const guideKey = "guide seen"
+
+// guide leads through a first play in the window itself: a short text beside the
+// control concerned, and the next one when the person has done it. It takes no
+// key and covers nothing but its own box.
+type guide struct {
+	editor *Editor
+	layer  *fyne.Container // over the whole window
+	box    *fyne.Container
+	text   *widget.Label
+	count  *widget.Label
+	next   *widget.Button
+	at     int // the step shown; -1 when it is not running
+}
+
+// guideStep is one thing to do.
+type guideStep struct {
+	text   func() string
+	beside func(e *Editor) fyne.CanvasObject
+	done   func(did string) bool // what the window says that it has done
+}
+
+// guideSteps are what a first play takes, in order.
+func guideSteps() []guideStep {
+	return []guideStep{
+		{func() string { return words.T("This is your play. Press Play, or the space bar, and watch it.") },
+			func(e *Editor) fyne.CanvasObject { return e.bar.play }, did("playing=true")},
+		{func() string {
+			return words.T("Drag a player to another place. Times and checks follow the hand.")
+		}, func(e *Editor) fyne.CanvasObject { return e.court }, did(`step "move`)},
+		{func() string { return words.T("Ctrl+Z takes it back; nothing can go wrong here.") },
+			func(e *Editor) fyne.CanvasObject { return e.court }, did("undone")},
+		{func() string {
+			return words.T("On the right stand the checks: what is against the rules, who is late, and advice.")
+		}, func(e *Editor) fyne.CanvasObject { return e.checks.Box }, nil},
+		{func() string {
+			return words.T("Now the clip for your partner: Export in the menu File, or Ctrl+E. Choose a format and press Export.")
+		}, func(e *Editor) fyne.CanvasObject { return e.court }, did("exported")},
+		{func() string {
+			return words.T("That is all. Write the next play with the button below the list of plays. Help shows this guide again.")
+		}, func(e *Editor) fyne.CanvasObject { return e.plays.List }, nil},
+	}
+}
+
+// did waits for something that the window says it has done.
+func did(prefix string) func(string) bool {
+	return func(what string) bool { return strings.HasPrefix(what, prefix) }
+}
+
+// Size of the guide's box, and how far from the control it stands.
+const (
+	guideWidth  = 320
+	guideHeight = 150
+	guideGap    = 10
+)
+
+func newGuide(e *Editor) *guide {
+	g := &guide{editor: e, at: -1, text: widget.NewLabel(""), count: widget.NewLabel("")}
+	g.text.Wrapping = fyne.TextWrapWord
+	g.count.Importance = widget.LowImportance
+	g.next = widget.NewButton("", func() { g.show(g.at + 1) })
+	stop := widget.NewButton(words.T("Close the guide"), g.end)
+	stop.Importance = widget.LowImportance
+	paper := fynecanvas.NewRectangle(theme.Color(theme.ColorNameOverlayBackground))
+	paper.StrokeColor, paper.StrokeWidth, paper.CornerRadius = theme.Color(theme.ColorNamePrimary), 2, 6
+	row := container.NewBorder(nil, nil, g.count, container.NewHBox(stop, g.next))
+	g.box = container.NewStack(paper, container.NewPadded(container.NewBorder(nil, row, nil, nil, g.text)))
+	g.layer = container.New(g, g.box)
+	g.layer.Hide()
+	return g
+}
+
+// MinSize implements fyne.Layout: the layer asks for nothing.
+func (g *guide) MinSize([]fyne.CanvasObject) fyne.Size { return fyne.Size{} }
+
+// Layout implements fyne.Layout: the box stands beside the step's control,
+// within the window.
+func (g *guide) Layout(_ []fyne.CanvasObject, size fyne.Size) {
+	if g.at < 0 {
+		return
+	}
+	need := fyne.NewSize(guideWidth, max(guideHeight, g.box.MinSize().Height))
+	g.box.Resize(need)
+	driver := fyne.CurrentApp().Driver()
+	o := guideSteps()[g.at].beside(g.editor)
+	corner := driver.AbsolutePositionForObject(o).Subtract(driver.AbsolutePositionForObject(g.layer))
+	g.box.Move(beside(corner, o.Size(), need, size))
+}
+
+// beside is where a box stands next to a control: above it if there is room, else
+// in its upper right corner, always within the window.
+func beside(corner fyne.Position, of, box, window fyne.Size) fyne.Position {
+	at := fyne.NewPos(corner.X, corner.Y-box.Height-guideGap)
+	if at.Y < 0 {
+		at = fyne.NewPos(corner.X+of.Width-box.Width-guideGap, corner.Y+guideGap)
+	}
+	return fyne.NewPos(min(max(at.X, 0), max(window.Width-box.Width, 0)), min(max(at.Y, 0), max(window.Height-box.Height, 0)))
+}
+
+// beginGuide shows the guide unless it has been seen.
+func (e *Editor) beginGuide() {
+	if !e.app.Preferences().Bool(guideKey) {
+		e.guide.show(0)
+	}
+}
+
+// showGuide shows it again.
+func (e *Editor) showGuide() {
+	e.closeStart()
+	e.guide.show(0)
+}
+
+// show shows a step; behind the last the guide ends.
+func (g *guide) show(step int) {
+	steps := guideSteps()
+	if step >= len(steps) {
+		g.end()
+		return
+	}
+	g.at = step
+	g.text.SetText(steps[step].text())
+	g.count.SetText(words.T("%d of %d", step+1, len(steps)))
+	g.next.SetText(words.T("Skip"))
+	if steps[step].done == nil {
+		g.next.SetText(words.T("Next"))
+	}
+	if step == len(steps)-1 {
+		g.next.SetText(words.T("Done"))
+	}
+	g.layer.Show()
+	g.layer.Refresh()
+	g.editor.trace.say("guide %d", step+1)
+}
+
+// hear goes on when what the step asks for has been done.
+func (g *guide) hear(what string) {
+	if g.at < 0 {
+		return
+	}
+	if done := guideSteps()[g.at].done; done != nil && done(what) {
+		g.show(g.at + 1)
+	}
+}
+
+// end takes the guide away, for good unless it is asked for.
+func (g *guide) end() {
+	g.at = -1
+	g.layer.Hide()
+	g.editor.app.Preferences().SetBool(guideKey, true)
+	g.editor.trace.say("guide ended")
+}
+
+// named are the guide's controls, for tests of the window.
+func (g *guide) named() map[string]fyne.CanvasObject {
+	if g.at < 0 {
+		return nil
+	}
+	return map[string]fyne.CanvasObject{"guide-next": g.next}
+}

@@ -1,0 +1,214 @@
+package panel
+
+import (
+	"image"
+
+	"fyne.io/fyne/v2"
+	fynecanvas "fyne.io/fyne/v2/canvas"
+	"fyne.io/fyne/v2/container"
+	"fyne.io/fyne/v2/layout"
+	"fyne.io/fyne/v2/theme"
+	"fyne.io/fyne/v2/widget"
+
+	"homeside/app/session"
+	"homeside/model/lesson"
+	"homeside/model/rally"
+	"homeside/words"
+)
+
+// StartEvents are what the start page asks of the window.
+type StartEvents struct {
+	Draw    func(l lesson.Lesson) // a pair's new lesson with its first play
+	BuiltIn func(l lesson.Lesson)
+	Recent  func(path string)
+	Open    func() // ask for a file
+	Empty   func() // an empty lesson
+	Close   func() // back to the lessons that are open
+	Brief   func(path string) string
+	Painted func()
+}
+
+// Start is the page that a window begins with: a pair describes itself and gets
+// its first play, beside it the lessons used last, below it the built-in ones.
+type Start struct {
+	Box     *fyne.Container
+	events  StartEvents
+	form    *PairForm
+	draw    *widget.Button
+	back    *widget.Button
+	small   *fynecanvas.Image
+	said    *widget.Label
+	wrong   *widget.Label
+	recent  *fyne.Container
+	builtIn []lesson.Lesson
+	gallery *Gallery
+	pulse   *fynecanvas.Raster
+	lesson  lesson.Lesson // what would be drawn
+	drawn   bool          // the built-in lessons' pictures are there
+}
+
+// Sizes of the page's pictures.
+var (
+	firstSize   = fyne.NewSize(190, 330)
+	builtInSize = CardSize{Picture: fyne.NewSize(118, 180), Title: 66, Text: 24}
+)
+
+const (
+	firstPoint   = 0.72 // a point of the first play's drawing
+	builtInPoint = 0.5
+	recentWidth  = 270
+)
+
+// NewStart is the start page, hidden until Open.
+func NewStart(builtIn []lesson.Lesson, events StartEvents) *Start {
+	p := &Start{events: events, builtIn: builtIn, said: wrapped(), wrong: wrapped(), recent: container.NewVBox(), small: fynecanvas.NewImageFromImage(nil)}
+	p.small.FillMode = fynecanvas.ImageFillContain
+	p.small.SetMinSize(firstSize)
+	p.wrong.Importance = widget.DangerImportance
+	p.draw = widget.NewButtonWithIcon(words.T("Draw our first play"), theme.ConfirmIcon(), p.take)
+	p.draw.Importance = widget.HighImportance
+	p.back = widget.NewButtonWithIcon(words.T("Back to the court"), theme.NavigateBackIcon(), events.Close)
+	p.form = NewPairForm(p.refresh, p.take)
+	p.gallery = NewGallery(len(builtIn), len(builtIn), builtInSize)
+	p.gallery.OnAccept = p.openChosen
+	p.gallery.OnTapped = func(int) { p.openChosen() }
+	p.pulse = fynecanvas.NewRaster(func(int, int) image.Image { events.Painted(); return image.NewRGBA(image.Rect(0, 0, 1, 1)) })
+	p.Box = container.NewStack(container.NewGridWrap(fyne.NewSize(1, 1), p.pulse), p.layOut())
+	p.Box.Hide()
+	return p
+}
+
+func (p *Start) layOut() fyne.CanvasObject {
+	first := container.NewVBox(
+		heading(words.T("Describe your pair: Homeside draws your first play")), p.form.Box,
+		container.NewHBox(p.draw, p.back), p.wrong, p.said)
+	pair := container.NewBorder(nil, nil, nil, container.NewVBox(p.small), first)
+	other := container.NewVBox(
+		widget.NewButtonWithIcon(words.T("Open a file…"), theme.FolderOpenIcon(), p.events.Open),
+		widget.NewButtonWithIcon(words.T("Empty lesson"), theme.DocumentCreateIcon(), p.events.Empty))
+	files := container.NewBorder(container.NewVBox(heading(words.T("Recent lessons")), other), nil, nil, nil, container.NewVScroll(p.recent))
+	top := container.NewBorder(nil, nil, nil, container.New(&fixedWidth{recentWidth}, files), pair)
+	below := container.NewVBox(heading(words.T("Built-in lessons, with invented people")), container.NewHScroll(p.gallery.Box))
+	return container.New(layout.NewCustomPaddedLayout(6, 6, 12, 12), container.NewBorder(nil, below, nil, nil, container.NewVScroll(top)))
+}
+
+func heading(text string) *widget.Label {
+	return widget.NewLabelWithStyle(text, fyne.TextAlignLeading, fyne.TextStyle{Bold: true})
+}
+
+// fixedWidth gives what it holds a width.
+type fixedWidth struct{ width float32 }
+
+// MinSize implements fyne.Layout.
+func (f *fixedWidth) MinSize(o []fyne.CanvasObject) fyne.Size {
+	return fyne.NewSize(f.width, o[0].MinSize().Height)
+}
+
+// Layout implements fyne.Layout.
+func (f *fixedWidth) Layout(o []fyne.CanvasObject, size fyne.Size) { o[0].Resize(size) }
+
+// Open shows the page with the lessons used last; back says whether there is a
+// lesson to go back to.
+func (p *Start) Open(recent []string, back bool) {
+	show(p.back, back)
+	p.recent.RemoveAll()
+	for _, path := range recent {
+		b := widget.NewButton(p.events.Brief(path), func() { p.events.Recent(path) })
+		b.Importance, b.Alignment = widget.LowImportance, widget.ButtonAlignLeading
+		p.recent.Add(b)
+	}
+	if len(recent) == 0 {
+		p.recent.Add(caption(words.T("Lessons you open or save stand here.")))
+	}
+	if !p.drawn {
+		p.drawn = true
+		p.gallery.Show(pictured(p.builtIn))
+	}
+	p.refresh()
+	p.Box.Show()
+}
+
+// Shown says whether the page is shown.
+func (p *Start) Shown() bool { return p.Box.Visible() }
+
+// Hide takes the page away.
+func (p *Start) Hide() { p.Box.Hide() }
+
+// pictured are lessons as small courts of their first plays.
+func pictured(all []lesson.Lesson) []Choice {
+	choices := make([]Choice, len(all))
+	for i, l := range all {
+		choices[i] = Choice{Title: l.Title, Text: words.Plays(len(l.Plays))}
+		if r, err := rally.Solve(l, 0); err == nil {
+			choices[i].Picture = smallCourt(r, l.Venue.Surface(), builtInSize.Picture, builtInPoint, 0)
+		}
+	}
+	return choices
+}
+
+// refresh shows the play that would be drawn, or what is missing for one.
+func (p *Start) refresh() {
+	s, err := p.form.Start()
+	p.lesson = lesson.Lesson{}
+	if err == nil {
+		err = p.write(s)
+	}
+	enable(p.draw, err == nil)
+	show(p.wrong, err != nil)
+	if err != nil {
+		p.said.SetText("")
+		p.small.Image = nil
+		p.small.Refresh()
+		p.wrong.SetText(words.Sentence(err))
+	}
+}
+
+// write draws the play of a pair.
+func (p *Start) write(s session.PairStart) error {
+	l, w, err := session.FirstLesson(s)
+	if err != nil {
+		return err
+	}
+	p.lesson = l
+	p.small.Image = smallCourt(w.Rally, l.Venue.Surface(), firstSize, firstPoint, 0)
+	p.small.Refresh()
+	p.said.SetText(words.Situation(l, w.Play) + "\n\n" + words.FormationNotes(w, nil))
+	return nil
+}
+
+func (p *Start) take() {
+	if len(p.lesson.Plays) > 0 {
+		p.events.Draw(p.lesson)
+	}
+}
+
+func (p *Start) openChosen() {
+	if i, ok := p.gallery.Chosen(); ok {
+		p.events.BuiltIn(p.builtIn[i])
+	}
+}
+
+// FocusOn is what takes the keys first.
+func (p *Start) FocusOn() fyne.Focusable { return p.form.who[0].name }
+
+// Named are the page's controls by name, for tests of the window.
+func (p *Start) Named() map[string]fyne.CanvasObject {
+	named := map[string]fyne.CanvasObject{"start-draw": p.draw, "start-back": p.back, "start-call": p.form.call, "start-goal": p.form.goal,
+		"start-name-1": p.form.who[0].name, "start-name-2": p.form.who[1].name, "start-hand-2": p.form.who[1].hand}
+	for i := range p.builtIn {
+		named["built-in-"+string(rune('1'+i))] = p.gallery.Card(i)
+	}
+	return named
+}
+
+// CanClose says whether there was a lesson to go back to when the page was opened.
+func (p *Start) CanClose() bool { return p.back.Visible() }
+
+// Describe names the pair, for tests.
+func (p *Start) Describe(first, second string) {
+	p.form.who[0].name.SetText(first)
+	p.form.who[1].name.SetText(second)
+}
+
+// Take draws the play that is shown, for tests.
+func (p *Start) Take() { p.take() }

@@ -1,0 +1,51 @@
+package app
+
+import (
+	"homeside/app/panel"
+	"homeside/model/lesson"
+)
+
+// newStart is the start page; like the match plan it takes the court's place.
+func (e *Editor) newStart() *panel.Start {
+	return panel.NewStart(builtIn(), panel.StartEvents{
+		Draw:    func(l lesson.Lesson) { e.openUnsaved(l, ""); e.trace.say("first play drawn"); e.beginGuide() },
+		BuiltIn: func(l lesson.Lesson) { e.openLesson(l, ""); e.trace.say("built-in lesson %s", l.Title) },
+		Recent:  e.open,
+		Open:    e.guard(e.askOpen),
+		Empty:   e.guard(e.newLesson),
+		Close:   e.closeStart,
+		Brief:   briefPath,
+		Painted: func() {
+			e.traceControls()
+			e.trace.say("painted start")
+		},
+	})
+}
+
+// openStart shows the start page.
+func (e *Editor) openStart() {
+	e.rest()
+	e.editing.Hide()
+	e.start.Open(e.recentLessons(), !e.desk.Blank())
+	e.win.Canvas().Focus(e.start.FocusOn())
+	e.trace.say("start page open")
+}
+
+// closeStart goes back to the court.
+func (e *Editor) closeStart() {
+	if !e.start.Shown() {
+		return
+	}
+	e.start.Hide()
+	e.editing.Show()
+	e.win.Canvas().Unfocus()
+	e.trace.say("start page closed")
+}
+
+// leaveStart goes to the court when something has been put into the lesson that
+// the start page was shown for want of.
+func (e *Editor) leaveStart() {
+	if e.start.Shown() && !e.start.CanClose() && !e.desk.Blank() {
+		e.closeStart()
+	}
+}

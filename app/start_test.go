@@ -1,0 +1,112 @@
+package app
+
+import (
+	"strings"
+	"testing"
+
+	"fyne.io/fyne/v2"
+
+	"homeside/model/game"
+)
+
+// Without a lesson the window begins with the start page; what is opened there
+// takes its place, and closing the last lesson brings it back.
+func TestTheStartPageComesAndGoes(t *testing.T) {
+	b := newBench(t)
+	if !b.start.Shown() || b.editing.Visible() {
+		t.Fatal("without a lesson the start page is not shown")
+	}
+	b.press(onCourt, &fyne.KeyEvent{Name: fyne.KeyEscape})
+	if !b.start.Shown() {
+		t.Error("Escape leaves a start page that has nothing to go back to")
+	}
+	b.newLesson()
+	if b.start.Shown() || !b.editing.Visible() || b.desk.Len() != 1 {
+		t.Errorf("a new lesson leaves the start page shown: %v, %d open", b.start.Shown(), b.desk.Len())
+	}
+	b.openStart()
+	b.press(onCourt, &fyne.KeyEvent{Name: fyne.KeyEscape})
+	if b.start.Shown() {
+		t.Error("Escape does not go back to the lesson")
+	}
+	b.closeLesson(0)
+	if !b.start.Shown() {
+		t.Error("without a lesson left the start page is not shown")
+	}
+	with := newBench(t, lessonFile(t, "a"))
+	if with.start.Shown() {
+		t.Error("a lesson was asked for and the start page is shown")
+	}
+}
+
+// A pair that has described itself sees its play, unsaved, and the guide beside
+// it: once.
+func TestDrawingTheFirstPlay(t *testing.T) {
+	b := newBench(t)
+	b.start.Describe("Ana", "Luis")
+	b.start.Take()
+	l := b.session.Lesson()
+	if b.start.Shown() || l.Title != "Ana and Luis" || l.Player(game.Near2).Initials != "Lu" || !b.session.Modified() {
+		t.Errorf("drawn: %q with %+v, modified %v", l.Title, l.Player(game.Near2), b.session.Modified())
+	}
+	if b.guide.at != 0 {
+		t.Errorf("the guide is at %d, want its first step", b.guide.at)
+	}
+	b.guide.end()
+	b.openStart()
+	b.start.Take()
+	if b.guide.at >= 0 {
+		t.Error("the guide is shown a second time")
+	}
+	b.showGuide()
+	if b.guide.at != 0 {
+		t.Error("asked for, the guide is not shown")
+	}
+}
+
+// The guide goes on when the person does what a step asks for, and only then.
+func TestTheGuideFollowsThePerson(t *testing.T) {
+	b := newBench(t, lessonFile(t, "a"))
+	b.showGuide()
+	for _, c := range []struct {
+		do   func()
+		want int
+	}{
+		{b.session.NextEvent, 0},
+		{b.session.TogglePlay, 1},
+		{func() { b.rename("x") }, 1},
+		{func() { b.session.Do("move Ana", b.session.Lesson()) }, 2},
+		{b.undo, 3},
+		{func() { b.guide.next.OnTapped() }, 4},
+		{func() { b.trace.say("exported clip.mp4") }, 5},
+		{func() { b.guide.next.OnTapped() }, -1},
+	} {
+		c.do()
+		if b.guide.at != c.want {
+			t.Errorf("the guide is at %d, want %d", b.guide.at, c.want)
+		}
+	}
+	if !strings.Contains(b.Editor.guide.text.Text, "That is all") || b.guide.layer.Visible() {
+		t.Error("the guide has not ended with its last step")
+	}
+}
+
+// The guide's box stands within the window, wherever its control is.
+func TestBeside(t *testing.T) {
+	box, window := fyne.NewSize(300, 150), fyne.NewSize(1000, 700)
+	for _, c := range []struct {
+		corner fyne.Position
+		of     fyne.Size
+		want   fyne.Position
+	}{
+		{fyne.NewPos(40, 600), fyne.NewSize(60, 30), fyne.NewPos(40, 440)},
+		{fyne.NewPos(900, 600), fyne.NewSize(60, 30), fyne.NewPos(700, 440)},
+		{fyne.NewPos(300, 50), fyne.NewSize(600, 500), fyne.NewPos(590, 60)},
+		{fyne.NewPos(0, 0), fyne.NewSize(60, 30), fyne.NewPos(0, 10)},
+		{fyne.NewPos(0, 900), fyne.NewSize(60, 30), fyne.NewPos(0, 550)},
+	} {
+		if got := beside(c.corner, c.of, box, window); got != c.want {
+			t.Errorf("beside(%v, %v) = %v, want %v", c.corner, c.of, got, c.want)
+		}
+	}
+}
