@@ -13,7 +13,7 @@ import (
 )
 
 // guideKey is the preference that says that the guide has been seen.
-const guideKey = "guide seen"
+const guideKey = "guide-seen"
 
 // guide leads through a first play in the window itself: a short text beside the
 // control concerned, and the next one when the person has done it. It takes no
