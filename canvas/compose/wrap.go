@@ -1,6 +1,7 @@
 package compose
 
 import (
+	"sort"
 	"strings"
 
 	"homeside/canvas"
@@ -27,16 +28,19 @@ func Wrap(text string, width float64, size canvas.Points, bold bool) []string {
 	return lines
 }
 
-// Shorten cuts a text to a width in points and marks the cut.
+// Shorten cuts a text to a width in points and marks the cut; "" if not even one
+// letter fits. A letter more never makes a line narrower by more than a kern, so
+// that the cut is searched by halves: a line is costly to set.
 func Shorten(text string, width float64, size canvas.Points, bold bool) string {
-	if look.Width(text, bold)*float64(size) <= width {
+	fits := func(s string) bool { return look.Width(s, bold)*float64(size) <= width }
+	if fits(text) {
 		return text
 	}
 	runes := []rune(text)
-	for n := len(runes) - 1; n > 0; n-- {
-		if s := strings.TrimRight(string(runes[:n]), " ") + "…"; look.Width(s, bold)*float64(size) <= width {
-			return s
-		}
+	cut := func(n int) string { return strings.TrimRight(string(runes[:n]), " ") + "…" }
+	n := sort.Search(len(runes), func(n int) bool { return !fits(cut(n + 1)) }) // the letters that fit
+	if n == 0 {
+		return ""
 	}
-	return ""
+	return cut(n)
 }
