@@ -97,6 +97,13 @@ var edits = map[string]anEdit{
 		}
 		return edit.InsertKeyframe(p, id, d.IntN(len(p.Tracks[id])+1), d.keyframe(p)), true
 	}),
+	"RemoveKeyframe": onPlay(func(d *draws, p lesson.Play) (lesson.Play, bool) {
+		id := d.player()
+		if len(p.Tracks[id]) < 2 {
+			return p, false
+		}
+		return edit.RemoveKeyframe(p, id, d.IntN(len(p.Tracks[id]))), true
+	}),
 	"Bend": onKeyframe(func(d *draws, p lesson.Play, id game.Player, i int) lesson.Play {
 		return edit.Bend(p, id, i, d.beyond())
 	}),
