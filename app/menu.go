@@ -41,6 +41,7 @@ func (e *Editor) fileMenu() *fyne.Menu {
 		e.item(words.T("Previous lesson"), func() { e.stepLesson(-1) }, ctrl(fyne.KeyPageUp)),
 		fyne.NewMenuItemSeparator(),
 		e.item(words.T("Export…"), e.askExport, ctrl(fyne.KeyE)),
+		e.item(words.T("Handout…"), e.askHandout, ctrl(fyne.KeyP)),
 		fyne.NewMenuItemSeparator(),
 		e.item(words.T("Pairs…"), e.showPairs, nil),
 		e.item(words.T("Open a roster…"), func() { e.showPairs(); e.askOpenRoster() }, nil),

@@ -26,19 +26,6 @@ func Invented(l lesson.Lesson) string {
 	return ""
 }
 
-// NoLetters says which letters the fonts of a handout lack.
-func NoLetters(lacks []rune) string {
-	const most = 20
-	if len(lacks) > most {
-		lacks = lacks[:most]
-	}
-	shown := make([]string, len(lacks))
-	for i, r := range lacks {
-		shown[i] = string(r)
-	}
-	return T("The fonts have no letters for %s: boxes stand for them.", strings.Join(shown, " "))
-}
-
 // Moves says how far a player moves: "Ines 6 ft 8 in (2.03 m)".
 func Moves(l lesson.Lesson, id game.Player, far units.Feet) string {
 	return T("%s %s (%s)", l.NameOf(id), FeetInches(far), InMetres(far))

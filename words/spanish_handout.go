@@ -12,9 +12,22 @@ var spanishHandout = catalogue{
 	"Where the figures come from":         "De dónde salen las cifras",
 	"Play %d":                             "Jugada %d",
 	"%s: shortened to fit, marked with …": "%s: acortado para que quepa, marcado con …",
-	"The fonts have no letters for %s: boxes stand for them.": "Las fuentes no tienen letras para %s: en su lugar hay cuadros.",
 	"Distances follow from the lesson, times are computed: ball after Lindsey (2025) and Steyn et al. (2024), runs after Furusawa, Hill and Parkinson (1927); court: USA Pickleball Official Rulebook 2026, section 3. Cautions after Weiss (2021) and JAMA Ophthalmology (2025).": "Las distancias salen de la lección y los tiempos se calculan: la pelota según Lindsey (2025) y Steyn et al. (2024), las carreras según Furusawa, Hill y Parkinson (1927); la pista: USA Pickleball Official Rulebook 2026, sección 3. Advertencias según Weiss (2021) y JAMA Ophthalmology (2025).",
 	"%.2f m": "%.2f m",
+
+	// The window's dialog.
+	"Handout…":                   "Hoja impresa…",
+	"A handout on paper":         "Una hoja para imprimir",
+	"Write PDF":                  "Escribir PDF",
+	"handout":                    "hoja",
+	"Sheet":                      "Hoja",
+	"Paper":                      "Papel",
+	"Pairs":                      "Parejas",
+	"All plays":                  "Todas las jugadas",
+	"The play shown":             "La jugada mostrada",
+	"The lesson's two pairs":     "Las dos parejas de la lección",
+	"The %d pairs of the roster": "Las %d parejas de la lista",
+	"The handout is written":     "La hoja está escrita",
 
 	// Storyboard.
 	"Storyboard": "Guion gráfico",

@@ -81,7 +81,7 @@ func TestExportCardsOfARoster(t *testing.T) {
 		t.Fatal(err)
 	}
 	_, stderr, code := cli("export", builtInLesson, "--out", out, "--sheet", "match", "--pairs", pairs)
-	if want := out + ": The fonts have no letters for \U0001F3D3: boxes stand for them.\n"; code != exitOK || stderr != want {
+	if want := out + ": No font here has \U0001F3D3 (U+1F3D3): pictures show empty boxes instead.\n"; code != exitOK || stderr != want {
 		t.Errorf("exit %d, %q, want %q", code, stderr, want)
 	}
 	if got := pdfText(t, out); !strings.Contains(got, "Ivo serves right") || !strings.Contains(got, "Tilde receives left") || strings.Contains(got, "Ines serves") {

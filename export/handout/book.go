@@ -39,8 +39,8 @@ func (b *book) note(text string) {
 func (b *book) lines(what, text string, width float64, s style, most int) []string {
 	lines := compose.Wrap(text, width, canvas.Points(s.size), s.bold)
 	if most > 0 && len(lines) > most {
-		rest := strings.Join(lines[most-1:], " ") + " …"
-		lines = append(lines[:most-1], compose.Shorten(rest, width, canvas.Points(s.size), s.bold))
+		last := lines[most-1] + " " + lines[most] // more than a line holds, so that the cut is marked
+		lines = append(lines[:most-1], compose.Shorten(last, width, canvas.Points(s.size), s.bold))
 	}
 	if strings.Join(lines, " ") != strings.Join(strings.Fields(text), " ") {
 		b.note(words.T("%s: shortened to fit, marked with …", what))

@@ -98,7 +98,7 @@ func Write(ctx context.Context, w io.Writer, l lesson.Lesson, s Sheet, o *Option
 	}
 	d := b.print(title)
 	if lacks := d.Lacking(); len(lacks) > 0 {
-		b.note(words.NoLetters(lacks))
+		b.note(words.Lacks(lacks))
 	}
 	if err := d.Write(export.Writer(ctx, w)); err != nil {
 		return Result{}, fmt.Errorf("%s: write the PDF: %w", s.Name, err)
