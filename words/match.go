@@ -84,6 +84,9 @@ func Counts(l lesson.Lesson, e court.End) string {
 	return capital(Team(l, e)) + ": " + strings.Join(said, "; ") + "."
 }
 
+// Capital begins a text with a capital letter.
+func Capital(s string) string { return capital(s) }
+
 func capital(s string) string {
 	first, size := utf8.DecodeRuneInString(s)
 	return string(unicode.ToUpper(first)) + s[size:]

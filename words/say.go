@@ -80,6 +80,7 @@ var spanishCatalogues = []catalogue{
 	spanishWindow,
 	spanishSteps,
 	spanishDrawn,
+	spanishCommands,
 	spanishPage,
 	spanishHandout,
 	spanishExport,

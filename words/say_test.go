@@ -17,6 +17,7 @@ import (
 	"homeside/model/cover"
 	"homeside/model/flight"
 	"homeside/model/formation"
+	"homeside/model/game"
 	"homeside/model/lesson"
 	"homeside/model/movement"
 	"homeside/model/plan"
@@ -62,6 +63,8 @@ func TestEveryNameIsTranslated(t *testing.T) {
 	add(3, func(i int) fmt.Stringer { return lesson.Want(i) })
 	add(3, func(i int) fmt.Stringer { return lesson.Meaning(i) })
 	add(4, func(i int) fmt.Stringer { return cover.Change(i) })
+	add(4, func(i int) fmt.Stringer { return flight.Outcome(i) })
+	add(5, func(i int) fmt.Stringer { return game.Verdict(i) })
 	add(len(plan.Goals), func(i int) fmt.Stringer { return plan.Goals[i] })
 	for _, k := range lesson.Formations {
 		names = append(names, k)

@@ -64,6 +64,9 @@ var lineOfWords = [2]map[string]string{
 // LineOf is a painted line of one end: "near baseline".
 func LineOf(e court.End, line string) string { return Said(lineOfWords[e&1][line]) }
 
+// AboutTeam is a text about the team of an end, which %s in it stands for.
+func AboutTeam(text string, e court.End) string { return contracted(Said(text, End(e))) }
+
 // OfShot is a text about shot i, which %s in it stands for: "change the top of the serve".
 func OfShot(text string, i int) string { return contracted(Said(text, TheShot(i))) }
 

@@ -70,7 +70,7 @@ func (p Picture) ForExport(width, height int) Layout {
 }
 
 func (s Sight) forExport(width, height int, surface court.Rect, rise units.Feet) Layout {
-	l := Layout{Width: width, Height: height, PxPerPoint: float64(min(width, height)) / phoneWidth, RiseTop: rise, Shown: s.shown(surface), end: s.End}
+	l := Layout{Width: width, Height: height, PxPerPoint: float64(min(width, height)) / phoneWidth * s.letters(), RiseTop: rise, Shown: s.shown(surface), end: s.End}
 	if s.Turn == canvas.Lying || s.Behind != Nobody {
 		l.RiseTop = 0
 	}
@@ -83,6 +83,17 @@ func (s Sight) forExport(width, height int, surface court.Rect, rise units.Feet)
 	l.Caption = Area{canvas.Px{Y: h - captionHeight*pt}, canvas.Px{X: w, Y: h}}
 	l.fit(s.Turn, Area{canvas.Px{Y: l.Title.Max.Y}, canvas.Px{X: w, Y: l.Caption.Min.Y}})
 	return s.clipped(l)
+}
+
+// largeText is how much larger a picture's letters, and the marks that hold
+// them, are with large text.
+const largeText = 1.25
+
+func (s Sight) letters() float64 {
+	if s.Large {
+		return largeText
+	}
+	return 1
 }
 
 // beside puts the column of words to the right of an upright court and the two

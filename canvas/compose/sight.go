@@ -16,6 +16,7 @@ type Sight struct {
 	End    court.End // the team at the bottom of an upright court, at the left of a lying one
 	Half   Half
 	Behind Behind // in perspective; the others count for nothing then
+	Large  bool   // letters, and the marks that hold them, a quarter larger in exports
 }
 
 // Half is how much of the court is shown.

@@ -2,6 +2,7 @@ package film
 
 import (
 	"image"
+	"slices"
 	"sync"
 
 	"homeside/canvas"
@@ -40,6 +41,18 @@ func Of(l lesson.Lesson, r *reel.Reel) *Film {
 		f.takes = append(f.takes, f.take(&r.Takes[i]))
 	}
 	return f
+}
+
+// In is the film in a look.
+func (f *Film) In(lk *look.Look) *Film {
+	g := &Film{Reel: f.Reel, Look: lk, surface: f.surface, logo: f.logo, takes: slices.Clone(f.takes), kept: &sync.Map{}}
+	for i, t := range g.takes {
+		g.takes[i].pictures = slices.Clone(t.pictures)
+		for j := range t.pictures {
+			g.takes[i].pictures[j].Look = lk
+		}
+	}
+	return g
 }
 
 func (f *Film) take(t *reel.Take) take {

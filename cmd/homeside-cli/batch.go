@@ -168,17 +168,17 @@ type tally struct {
 }
 
 func (t *tally) add(r result) {
-	said := "wrote " + r.path
+	said := words.T("wrote %s", r.path)
 	switch {
 	case errors.Is(r.err, context.Canceled), errors.Is(r.err, context.DeadlineExceeded):
 		t.cancelled++ // told of once, at the end
 		return
 	case r.err != nil:
 		t.failed++
-		said = "failed: " + oneLine(r.err)
+		said = words.T("failed: %s", oneLine(r.err))
 	case r.skipped:
 		t.skipped++
-		said = "current, skipped " + r.path
+		said = words.T("current, skipped %s", r.path)
 	default:
 		t.written++
 		if len(r.lacks) > 0 {
@@ -193,7 +193,7 @@ func (t *tally) add(r result) {
 
 // end tells of the whole batch.
 func (t *tally) end() error {
-	sum := fmt.Sprintf("%d written, %d current, %d failed", t.written, t.skipped, t.failed)
+	sum := words.T("%d written, %d current, %d failed", t.written, t.skipped, t.failed)
 	if t.cancelled > 0 {
 		return fmt.Errorf("cancelled: %s, %d left out", sum, t.cancelled)
 	}

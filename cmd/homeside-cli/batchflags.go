@@ -11,6 +11,7 @@ import (
 
 	"homeside/export"
 	"homeside/model/lesson"
+	"homeside/words"
 )
 
 const exportHelp = `Draw a play as a still or a clip; the file's ending says the format.
@@ -171,7 +172,7 @@ func (f exportFlags) fitAny(c *cobra.Command, fs []kind) error {
 func (p playChoice) of(path string, l lesson.Lesson) ([]int, error) {
 	n := len(l.Plays)
 	if !p.all && (p.number < 1 || p.number > n) {
-		return nil, fmt.Errorf("%s: --play %d: the lesson has %s", path, p.number, plays(n))
+		return nil, fmt.Errorf("%s: --play %d: the lesson has %s", path, p.number, words.Plays(n))
 	}
 	if n == 0 {
 		return nil, fmt.Errorf("%s: --play all: the lesson has no plays", path)

@@ -111,7 +111,7 @@ func printChecks(w io.Writer, l lesson.Lesson, all [][]finding.Finding) error {
 			p.line("   %8s  %s", words.Seconds(f.When), words.Check(f, l))
 		}
 		if len(all[i]) == 0 {
-			p.line("   nothing found")
+			p.line("   %s", words.T("nothing found"))
 		}
 	}
 	return p.err

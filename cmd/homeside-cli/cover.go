@@ -140,22 +140,23 @@ func coverOf(m cover.Map) coverAnswer {
 
 func printCover(w io.Writer, event string, m cover.Map) error {
 	one, two := game.PlayerOf(m.Team(), 1), game.PlayerOf(m.Team(), 2)
-	fmt.Fprintf(w, "%s, %v: the %v team reaches %s of its court in time, %s with the forehand.\n",
-		event, m.Strike.Shot, m.Team(), percent(m.Share()), percent(m.ShareForehand()))
-	fmt.Fprintf(w, "Alone: %v %s, %v %s.\n", one, percent(m.ShareOf(one)), two, percent(m.ShareOf(two)))
+	p := printer{w: w}
+	p.line("%s", words.T("%s, %s: %s reaches %s of its court in time, %s with the forehand.",
+		event, words.CoverShot(m.Strike.Shot), words.End(m.Team()), percent(m.Share()), percent(m.ShareForehand())))
+	p.line("%s", words.T("Alone: %v %s, %v %s.", one, percent(m.ShareOf(one)), two, percent(m.ShareOf(two))))
 	mid := m.Middle()
-	fmt.Fprintf(w, "The middle, %s to each side: %v takes %s, %v %s, open %s.\n",
-		words.Length(cover.MiddleHalf), one, percent(mid.Taken[0]), two, percent(mid.Taken[1]), percent(mid.Open))
-	_, err := fmt.Fprintf(w, "%s An estimate, not an instruction to sprint.\n", openLine(m))
-	return err
+	p.line("%s", words.T("The middle, %s to each side: %v takes %s, %v %s, open %s.",
+		words.Length(cover.MiddleHalf), one, percent(mid.Taken[0]), two, percent(mid.Taken[1]), percent(mid.Open)))
+	p.line("%s %s", openLine(m), words.T("An estimate, not an instruction to sprint."))
+	return p.err
 }
 
 func openLine(m cover.Map) string {
 	d, ok := m.Open()
 	if !ok {
-		return "Nothing is open."
+		return words.T("Nothing is open.")
 	}
-	return fmt.Sprintf("Largest open disc: %s across, its middle %s.", words.Length(2*d.Radius), words.Place(m.Team(), d.Centre))
+	return words.T("Largest open disc: %s across, its middle %s.", words.Length(2*d.Radius), words.Place(m.Team(), d.Centre))
 }
 
 // percent is a share in words: "83 %".

@@ -17,6 +17,7 @@ import (
 type exportFlags struct {
 	out, size    string
 	view         viewFlags
+	look         lookFlags
 	ground       string
 	full         bool
 	play         playChoice
@@ -36,6 +37,9 @@ func exportCommand() *cobra.Command {
 		Long:  exportHelp + reelHelp + textHelp + handoutHelp + pageHelp,
 		Args:  cobra.ExactArgs(1),
 		RunE: func(c *cobra.Command, args []string) error {
+			if err := f.look.check(); err != nil {
+				return err
+			}
 			if c.Flags().Changed("sheet") {
 				return exportHandout(c, args[0], f)
 			}
@@ -61,6 +65,7 @@ func exportCommand() *cobra.Command {
 	fl.IntVar(&f.fps, "fps", 0, "frames a second of a clip (25 if not given)")
 	fl.Float64Var(&f.speed, "speed", 1, "speed of a clip, 0.5 for half speed")
 	f.view.add(fl)
+	f.look.add(fl)
 	fl.StringVar(&f.ground, "background", "paper", "paper, clear (transparent), green, blue, magenta or a colour such as #00B140")
 	fl.BoolVar(&f.full, "full-colour", false, "a colour sample for every pixel of an AVI, not for every four")
 	f.batch.add(fl)
@@ -96,7 +101,7 @@ func exportPlay(c *cobra.Command, path string, f exportFlags) error {
 		return err
 	}
 	o.Lacks = func(letters []rune) { fmt.Fprintf(c.ErrOrStderr(), "%s: %s\n", f.out, words.Lacks(letters)) }
-	return formats.Save(c.Context(), f.out, s.pictures, o)
+	return formats.Save(c.Context(), f.out, f.look.dress(s.pictures), o)
 }
 
 // alone says which flags a single export does not have.

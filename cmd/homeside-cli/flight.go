@@ -9,6 +9,7 @@ import (
 	"homeside/model/court"
 	"homeside/model/flight"
 	"homeside/model/units"
+	"homeside/words"
 )
 
 // flightAnswer is what the flight command computes: x forward, y left, z up, the
@@ -137,10 +138,10 @@ func netHeight(p *flight.Path) *units.Metres {
 }
 
 func printFlight(w io.Writer, a flightAnswer) error {
-	end := fmt.Sprintf("lands after %.2f s, %.2f m away", float64(a.Time), float64(a.X))
+	end := words.T("lands after %.2f s, %.2f m away", float64(a.Time), float64(a.X))
 	if a.Outcome != flight.Landed.String() {
-		end = fmt.Sprintf("ends (%s) after %.2f s, %.2f m away", a.Outcome, float64(a.Time), float64(a.X))
+		end = words.T("ends (%s) after %.2f s, %.2f m away", words.Said(a.Outcome), float64(a.Time), float64(a.X))
 	}
-	_, err := fmt.Fprintf(w, "%s, %.2f m to the left, at %.1f m/s; greatest height %.2f m\n", end, float64(a.Y), float64(a.Speed), float64(a.Apex))
+	_, err := fmt.Fprintln(w, words.T("%s, %.2f m to the left, at %.1f m/s; greatest height %.2f m", end, float64(a.Y), float64(a.Speed), float64(a.Apex)))
 	return err
 }

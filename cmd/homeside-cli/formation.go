@@ -222,15 +222,15 @@ func orderOf(w formation.Written) string {
 	if front, ok := w.Order(); ok {
 		return words.Order(w.Situation.Lesson, front)
 	}
-	return "nobody changes sides"
+	return words.T("nobody changes sides")
 }
 
 func printFormation(out io.Writer, w formation.Written, tell *formation.Tell) error {
 	fmt.Fprintln(out, w.Play.Title+".")
 	for n := range 2 {
 		id := game.PlayerOf(w.Situation.Team, n+1)
-		fmt.Fprintf(out, "%v: at the serve %s; at the end %s.\n", id, words.Place(id.Team(), w.Contact(id)), words.Place(id.Team(), w.End(id)))
+		fmt.Fprintln(out, words.T("%v: at the serve %s; at the end %s.", id, words.Place(id.Team(), w.Contact(id)), words.Place(id.Team(), w.End(id))))
 	}
-	_, err := fmt.Fprintln(out, words.FormationNotes(w, tell)+" Times are estimates, not instructions to sprint.")
+	_, err := fmt.Fprintln(out, words.FormationNotes(w, tell)+" "+words.T("Times are estimates, not instructions to sprint."))
 	return err
 }

@@ -121,10 +121,10 @@ func printInfo(w io.Writer, info infoLesson) error {
 // whereBall is where the ball is at an event that comes to pass.
 func whereBall(e infoEvent) string {
 	if !e.Reached {
-		return "not reached"
+		return words.T("not reached")
 	}
 	at := e.Ball.infoPoint
-	return fmt.Sprintf("ball at %s, %s high", words.Place(endOf(at), court.Point(at)), words.Length(e.Ball.Z))
+	return words.T("ball at %s, %s high", words.Place(endOf(at), court.Point(at)), words.Length(e.Ball.Z))
 }
 
 // endOf is the half of the court that a point lies in.

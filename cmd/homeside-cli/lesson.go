@@ -6,6 +6,7 @@ import (
 	"homeside/model/lesson"
 	"homeside/model/lessonfile"
 	"homeside/model/rally"
+	"homeside/words"
 )
 
 // openPlay reads a lesson and solves one of its plays; plays count from 1, as
@@ -16,19 +17,11 @@ func openPlay(path string, play int) (lesson.Lesson, *rally.Rally, error) {
 		return l, nil, err
 	}
 	if play < 1 || play > len(l.Plays) {
-		return l, nil, fmt.Errorf("%s: --play %d: the lesson has %s", path, play, plays(len(l.Plays)))
+		return l, nil, fmt.Errorf("%s: --play %d: the lesson has %s", path, play, words.Plays(len(l.Plays)))
 	}
 	r, err := rally.Solve(l, play-1)
 	if err != nil {
 		return l, nil, fmt.Errorf("%s: %w", path, err)
 	}
 	return l, r, nil
-}
-
-// plays is a number of plays: "1 play", "3 plays".
-func plays(n int) string {
-	if n == 1 {
-		return "1 play"
-	}
-	return fmt.Sprintf("%d plays", n)
 }

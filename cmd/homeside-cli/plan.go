@@ -262,7 +262,7 @@ func (q planQuestion) print(w io.Writer, p plan.Plan) error {
 	for _, r := range p.Rows {
 		lines = append(lines, words.PlanRow(p, r))
 	}
-	lines = append(lines, words.BetterStarter(starters), words.Worth(worth), "Estimates, not instructions to sprint.")
+	lines = append(lines, words.BetterStarter(starters), words.Worth(worth), words.T("Estimates, not instructions to sprint."))
 	for _, line := range lines {
 		if line != "" {
 			_, printed := fmt.Fprintln(w, line)

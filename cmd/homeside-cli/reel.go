@@ -98,7 +98,7 @@ func (f reelFlags) options(l lesson.Lesson) (reel.FitOptions, error) {
 		return o, fmt.Errorf("--on: %w", err)
 	}
 	if f.beside != 0 && (f.beside < 1 || f.beside > len(l.Plays)) {
-		return o, fmt.Errorf("--beside %d: the lesson has %s", f.beside, plays(len(l.Plays)))
+		return o, fmt.Errorf("--beside %d: the lesson has %s", f.beside, words.Plays(len(l.Plays)))
 	}
 	o.Camera.End = o.Camera.Player.Team()
 	return o, nil

@@ -8,6 +8,7 @@ import (
 
 	"homeside/model/movement"
 	"homeside/model/units"
+	"homeside/words"
 )
 
 // runAnswer is what the run command computes.
@@ -72,11 +73,11 @@ func (f *runFlags) answer() (runAnswer, error) {
 }
 
 func printRun(w io.Writer, f runFlags, a runAnswer) error {
-	how := "run through"
+	how := words.T("run through")
 	if f.stop {
-		how = "run and stop"
+		how = words.T("run and stop")
 	}
-	_, err := fmt.Fprintf(w, "%s, %.1f ft: %.2f s, at most %.1f m/s (%.1f mph). An estimate, not an instruction to sprint.\n",
-		how, f.distanceFt, float64(a.Time), float64(a.Peak), a.Peak.MilesPerHour())
+	_, err := fmt.Fprintln(w, words.T("%s, %s: %.2f s, at most %.1f m/s (%.1f mph). An estimate, not an instruction to sprint.",
+		how, words.Way(units.Feet(f.distanceFt)), float64(a.Time), float64(a.Peak), a.Peak.MilesPerHour()))
 	return err
 }

@@ -9,7 +9,7 @@ import (
 )
 
 // saidFlags are the flags of every command that choose how things are said: the
-// language, and the measures of lengths. JSON is the same in all.
+// language, and the measures of lengths. The names in JSON are the same in all.
 type saidFlags struct{ lang, measures string }
 
 // add gives a command and all below it the flags.

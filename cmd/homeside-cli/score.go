@@ -10,6 +10,7 @@ import (
 
 	"homeside/model/court"
 	"homeside/model/game"
+	"homeside/words"
 )
 
 // scoreServe is one serve of a game.
@@ -146,10 +147,10 @@ func printScore(w io.Writer, m game.Match) error {
 	states := m.States()
 	for i, s := range states {
 		if i > 0 && game.ChangesEnds(states[i-1], s) {
-			say("The teams change ends.")
+			say("%s", words.T("The teams change ends."))
 		}
 		if winner, over := s.Winner(); over {
-			say("The %v team wins %d-%d.", winner, s.Score()[winner], s.Score()[winner.Other()])
+			say("%s", words.T("%s wins %d-%d.", words.Capital(words.End(winner)), s.Score()[winner], s.Score()[winner.Other()]))
 			continue
 		}
 		say("%-8v %s", s.Call(), serveLine(s))
@@ -161,10 +162,10 @@ func printScore(w io.Writer, m game.Match) error {
 }
 
 func serveLine(s game.State) string {
-	return fmt.Sprintf("%v serves from the %v to %v", s.Server(), s.From(), s.Receiver())
+	return words.T("%v serves from the %s to %v", s.Server(), words.Name(s.From()), s.Receiver())
 }
 
 // noSwaps says what a format without changes of sides means for a stack.
 func noSwaps(f game.Format) string {
-	return fmt.Sprintf("In %v nobody changes sides, so stacking has no purpose.", f)
+	return words.T("In %v nobody changes sides, so stacking has no purpose.", f)
 }

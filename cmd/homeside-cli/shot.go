@@ -11,6 +11,7 @@ import (
 	"homeside/model/court"
 	"homeside/model/flight"
 	"homeside/model/units"
+	"homeside/words"
 )
 
 // shotAnswer is what the shot command computes. Reason is empty if there is a solution.
@@ -146,12 +147,12 @@ func shotsOf(in flight.Intent, s flight.Solutions) shotAnswer {
 
 func printShots(w io.Writer, a shotAnswer) error {
 	if len(a.Solutions) == 0 {
-		_, err := fmt.Fprintf(w, "no such shot: %s\n", a.Reason)
+		_, err := fmt.Fprintln(w, words.T("no such shot: %s", words.Said(a.Reason)))
 		return err
 	}
 	for _, s := range a.Solutions {
-		if _, err := fmt.Fprintf(w, "%.1f m/s (%.0f mph), %.1f degrees up, %.1f to the left: %.2f s, greatest height %.2f m\n",
-			float64(s.Speed), s.Speed.MilesPerHour(), float64(s.Up), float64(s.Side), float64(s.Time), float64(s.Apex)); err != nil {
+		if _, err := fmt.Fprintln(w, words.T("%.1f m/s (%.0f mph), %.1f degrees up, %.1f to the left: %.2f s, greatest height %.2f m",
+			float64(s.Speed), s.Speed.MilesPerHour(), float64(s.Up), float64(s.Side), float64(s.Time), float64(s.Apex))); err != nil {
 			return err
 		}
 	}

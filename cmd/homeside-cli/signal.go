@@ -83,7 +83,7 @@ func printSignal(w io.Writer, g signal.Game, seq string) error {
 		fmt.Fprintln(w, words.SignalFlip(f, lesson.Count{}))
 	}
 	if seq != "" {
-		fmt.Fprintln(w, "o is the open hand, switch; c the closed one, stay:")
+		fmt.Fprintln(w, words.T("o is the open hand, switch; c the closed one, stay:"))
 	}
 	_, err := fmt.Fprintln(w, seq)
 	return err

@@ -87,7 +87,7 @@ func (f exportFlags) items(c *cobra.Command, l lesson.Lesson, sight compose.Sigh
 	var all []item
 	if c.Flags().Changed("reel") {
 		for _, r := range l.Reels {
-			all = append(all, item{"reel", r.Name, sync.OnceValues(func() (staged, error) { return shown(l, r) })})
+			all = append(all, item{"reel", r.Name, sync.OnceValues(f.dressed(func() (staged, error) { return shown(l, r) }))})
 		}
 		return all
 	}
@@ -96,9 +96,18 @@ func (f exportFlags) items(c *cobra.Command, l lesson.Lesson, sight compose.Sigh
 		if c.Flags().Changed("fit") {
 			stage = func() (staged, error) { return f.reels.made(l, i) }
 		}
-		all = append(all, item{"play", p.Title, sync.OnceValues(stage)})
+		all = append(all, item{"play", p.Title, sync.OnceValues(f.dressed(stage))})
 	}
 	return all
+}
+
+// dressed is a stage in the look that is asked for.
+func (f exportFlags) dressed(stage func() (staged, error)) func() (staged, error) {
+	return func() (staged, error) {
+		s, err := stage()
+		s.pictures = f.look.dress(s.pictures)
+		return s, err
+	}
 }
 
 // wanted are the numbers from 0 of the items of a batch.

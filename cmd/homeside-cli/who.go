@@ -9,6 +9,7 @@ import (
 
 	"homeside/model/court"
 	"homeside/model/game"
+	"homeside/words"
 )
 
 func whoCommand() *cobra.Command {
@@ -130,13 +131,13 @@ func notServing(q game.Query) (string, []game.State, error) {
 	if err != nil {
 		return "", nil, err
 	}
-	said := fmt.Sprintf("%v does not hold the serve at %v.", by, q.Call)
+	said := words.T("%v does not hold the serve at %v.", by, q.Call)
 	for _, from := range []court.Side{court.Right, court.Left} {
 		v, err := q.Served(by, from)
 		if err != nil {
 			return "", nil, err
 		}
-		said += fmt.Sprintf(" From the %v: %v.", from, v)
+		said += words.T(" From the %s: %s.", words.Name(from), words.Name(v))
 	}
 	return said, states, nil
 }
@@ -145,10 +146,10 @@ func notServing(q game.Query) (string, []game.State, error) {
 func askLine(a game.Question) string {
 	switch a.Kind {
 	case game.AskStarter:
-		return fmt.Sprintf("Ask the %v team: which of you served first in this game?", a.Team)
+		return words.AboutTeam(words.Text("Ask %s: which of you served first in this game?"), a.Team)
 	case game.AskBegan:
-		return "Ask: which team served first in this game?"
+		return words.T("Ask: which team served first in this game?")
 	default:
-		return fmt.Sprintf("Ask the %v team: which of you holds the serve?", a.Team)
+		return words.AboutTeam(words.Text("Ask %s: which of you holds the serve?"), a.Team)
 	}
 }
