@@ -22,8 +22,9 @@ import (
 
 // Options say how the editor starts. The zero value shows the start page.
 type Options struct {
-	Files []string  // lessons to open; what cannot be read is said in the window
-	Trace io.Writer // told what the window does; nil means nobody asks
+	Files  []string  // lessons to open; what cannot be read is said in the window
+	Trace  io.Writer // told what the window does; nil means nobody asks
+	Frames bool      // the trace is told of every frame and when it was seen
 
 	State    string         // the folder for unsaved lessons, see StateFolder; empty keeps none
 	within   time.Duration  // changes are kept there; 0 means keepWithin
@@ -89,7 +90,7 @@ func New(a fyne.App, o Options) *Editor {
 	e.session.SetCuts(e.settings.Now().ReducedMotion)
 	e.desk = session.NewDesk(e.session)
 	e.tabs = panel.NewTabs(e.desk, e.showLesson, e.closeLesson)
-	e.court = courtview.New(e.session, courtview.Events{Status: e.say, Painted: e.paintedRevision, Key: func(k *fyne.KeyEvent) { e.press(onCourt, k) }, Rune: func(r rune) { e.typed(onCourt, r) }, Menu: e.courtMenu, Focused: func() { e.trace.say("focus court") }})
+	e.court = courtview.New(e.session, e.courtEvents(o))
 	e.strip = rallystrip.New(e.session, rallystrip.Events{
 		Key: func(k *fyne.KeyEvent) { e.press(onStrip, k) }, Rune: func(r rune) { e.typed(onStrip, r) }, Status: e.say, Menu: e.stripMenu, Cue: e.askCue, Open: e.openThing, Focused: func() { e.trace.say("focus strip") }, Painted: e.traceStrip,
 	})

@@ -3,6 +3,7 @@ package app
 import (
 	"fyne.io/fyne/v2"
 
+	"homeside/app/courtview"
 	"homeside/app/gesture"
 	"homeside/model/edit"
 	"homeside/model/game"
@@ -17,6 +18,16 @@ const (
 	bigNudge  units.Feet = 1
 	zoomByKey            = 1.25
 )
+
+// courtEvents are what the court tells.
+func (e *Editor) courtEvents(o Options) courtview.Events {
+	return courtview.Events{
+		Status: e.say, Painted: e.paintedRevision, Menu: e.courtMenu, Zoomed: e.zoomed, Frame: e.frameFor(o),
+		Key:     func(k *fyne.KeyEvent) { e.press(onCourt, k) },
+		Rune:    func(r rune) { e.typed(onCourt, r) },
+		Focused: func() { e.trace.say("focus court") },
+	}
+}
 
 // nudge moves what is picked a step to the right and up the screen; false if
 // nothing is picked.

@@ -32,7 +32,12 @@ func (e *Editor) askMark(i int) {
 		widget.NewFormItem(words.T("until"), to.list),
 	)
 	var d *dialog.ConfirmDialog
+	closed := false
 	done := func(ok bool) {
+		if closed {
+			return // hiding the dialog calls back
+		}
+		closed = true
 		d.Hide()
 		if ok {
 			e.session.ChangeMark(words.T("change a mark"), i, func(m lesson.Mark) lesson.Mark {
@@ -43,7 +48,7 @@ func (e *Editor) askMark(i int) {
 		}
 	}
 	d = dialog.NewCustomConfirm(words.MarkName(m.Kind), words.T("Change"), words.T("Cancel"), container.NewVBox(form), done, e.win)
-	text.cancel = func() { d.Hide() }
+	text.cancel = func() { done(false) }
 	text.OnSubmitted = func(string) { done(true) }
 	d.Resize(fyne.NewSize(480, 260))
 	d.Show()

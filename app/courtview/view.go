@@ -56,6 +56,7 @@ type View struct {
 type Events struct {
 	Status  func(text string) // what the hand is doing, "" when it rests
 	Painted func(revision int)
+	Frame   func(revision, pixels int)                         // a frame was drawn, and how much of it anew
 	Key     func(*fyne.KeyEvent)                               // a key that the view has no use for
 	Menu    func(at fyne.Position, a edit.Part, p court.Point) // asked for what is there
 	Zoomed  func(scale float64)
@@ -142,6 +143,7 @@ func (v *View) paint(w, h int) image.Image {
 	if v.show.Cover {
 		struck = r.ShotAt(v.session.Now())
 	}
+	anew := false
 	if k := (key{v.session.Revision(), w, h, v.sight, v.show, words.Measured(), looks.Now(), looks.Point(), struck, v.zoom}); v.frames == nil || k != v.drawn {
 		surface := v.session.Lesson().Venue.Surface()
 		v.picture = compose.Of(r, surface, canvas.Upright).Seen(v.sight)
@@ -151,7 +153,7 @@ func (v *View) paint(w, h int) image.Image {
 		v.arrange(r, w, h)
 		v.still = v.picture.StaticIn(v.layout)
 		v.frames = raster.NewFrames(v.still)
-		v.drawn = k
+		v.drawn, anew = k, true
 	}
 	p := v.picture
 	scene := p.MovingIn(v.layout, v.session.Now())
@@ -162,7 +164,15 @@ func (v *View) paint(w, h int) image.Image {
 	if v.events.Painted != nil {
 		v.events.Painted(v.session.Revision())
 	}
-	return v.frames.Draw(scene)
+	img := v.frames.Draw(scene)
+	if v.events.Frame != nil {
+		pixels := w * h
+		if !anew {
+			pixels = v.frames.Changed().Pixels()
+		}
+		v.events.Frame(v.session.Revision(), pixels)
+	}
+	return img
 }
 
 // arrange divides the picture. While a hand moves something a camera behind a

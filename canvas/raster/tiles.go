@@ -99,3 +99,11 @@ func (t *Tiles) Bounds() image.Rectangle {
 	}
 	return all
 }
+
+// Pixels is how many pixels the tiles of the set hold.
+func (t *Tiles) Pixels() (n int) {
+	for box := range t.Boxes() {
+		n += box.Dx() * box.Dy()
+	}
+	return n
+}

@@ -27,7 +27,7 @@ const patience = 60 * time.Second
 
 // window is the editor under test on a display of its own.
 type window struct {
-	t       *testing.T
+	t       testing.TB
 	display string
 	id      string
 	lines   chan string
@@ -37,7 +37,7 @@ type window struct {
 
 // openWindow starts a display, a window manager and the editor on a lesson, and
 // waits until the court is painted.
-func openWindow(t *testing.T, lesson string) *window {
+func openWindow(t testing.TB, lesson string) *window {
 	t.Helper()
 	if _, err := os.Stat(editorBinary); err != nil {
 		t.Fatalf("no editor to test: run make editor first (%v)", err)
@@ -62,7 +62,7 @@ func openWindow(t *testing.T, lesson string) *window {
 }
 
 // startDisplay starts a virtual screen; it says its number itself when it is up.
-func startDisplay(t *testing.T) string {
+func startDisplay(t testing.TB) string {
 	t.Helper()
 	number, toServer, err := os.Pipe()
 	if err != nil {
@@ -86,7 +86,7 @@ func (w *window) start(c *exec.Cmd) {
 }
 
 // startProcess runs a program until the test ends.
-func startProcess(t *testing.T, c *exec.Cmd) {
+func startProcess(t testing.TB, c *exec.Cmd) {
 	t.Helper()
 	c.Stderr = os.Stderr
 	if err := c.Start(); err != nil {

@@ -20,6 +20,10 @@ const appID = "homeside.editor"
 // tells what it does; for tests.
 const traceVariable = "HOMESIDE_TRACE"
 
+// framesVariable names the environment variable that, set to anything, has every
+// frame told to the trace; for measuring.
+const framesVariable = "HOMESIDE_TRACE_FRAMES"
+
 func main() {
 	if err := run(os.Args[1:]); err != nil {
 		fmt.Fprintln(os.Stderr, "homeside: "+err.Error())
@@ -35,7 +39,7 @@ func run(args []string) error {
 	if os.Getenv("DISPLAY") == "" && os.Getenv("WAYLAND_DISPLAY") == "" && needsDisplay {
 		return errors.New("there is no display: log in to a desktop, or export with homeside-cli")
 	}
-	o := app.Options{Files: args, State: app.StateFolder()}
+	o := app.Options{Files: args, State: app.StateFolder(), Frames: os.Getenv(framesVariable) != ""}
 	if o.Trace, err = openTrace(os.Getenv(traceVariable)); err != nil {
 		return err
 	}

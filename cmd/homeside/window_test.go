@@ -19,7 +19,7 @@ import (
 // builtin is the lesson the window is tested with, copied so that it can be saved.
 const builtin = "../../assets/lessons/left-hand-middle.json"
 
-func copyLesson(t *testing.T) (path string, l lesson.Lesson) {
+func copyLesson(t testing.TB) (path string, l lesson.Lesson) {
 	t.Helper()
 	data, err := os.ReadFile(builtin)
 	if err != nil {
@@ -32,7 +32,7 @@ func copyLesson(t *testing.T) (path string, l lesson.Lesson) {
 	return path, readLesson(t, path)
 }
 
-func readLesson(t *testing.T, path string) lesson.Lesson {
+func readLesson(t testing.TB, path string) lesson.Lesson {
 	t.Helper()
 	l, err := lessonfile.Open(path)
 	if err != nil {
