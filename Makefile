@@ -47,8 +47,8 @@ window-test:
 	CGO_ENABLED=1 $(GO) test -tags $(TAGS),window -count=1 -v ./cmd/homeside
 
 # bench prints speeds; it asserts nothing.
-bench: packages-bench
-	@scripts/bench.sh "$(GO)"
+bench: packages-bench packages-build packages-test editor
+	@scripts/bench.sh "$(GO)" "$(TAGS)"
 	@scripts/clipbench.sh "$(GO)"
 
 packages-build:
