@@ -58,6 +58,7 @@ func (v *View) press(e *desktop.MouseEvent) {
 		v.apex.Press(v.session, i, r.Strokes[i].Planned.Apex.State.Height().Feet(), v.layout.HeightAt(px), r.ContactHeight(i))
 		return
 	}
+	v.setHover(v.partAt(e.Position)) // shows the handles that the press may be on
 	a := v.partAt(e.Position)
 	if a.Kind == edit.PlayerPart {
 		v.hold = v.feetFrom(v.toPx(e.Position), v.session.Current().At(v.session.Now()).Players[a.Player].Drawn.Place)
