@@ -2,6 +2,7 @@ package edit_test
 
 import (
 	"bytes"
+	"fmt"
 	"go/ast"
 	"go/parser"
 	"go/token"
@@ -67,9 +68,35 @@ func TestTenThousandEdits(t *testing.T) {
 		t.Fatalf("Write = %v", err)
 	}
 	again, err := lessonfile.Read(&file)
-	if err != nil || !reflect.DeepEqual(withoutEmpty(again), withoutEmpty(last)) {
-		t.Errorf("read back (%v) the lesson is\n%+v\nwant\n%+v", err, again, last)
+	if at := difference(reflect.ValueOf(withoutEmpty(again)), reflect.ValueOf(withoutEmpty(last)), "lesson"); err != nil || at != "" {
+		t.Errorf("read back (%v) the lesson differs from the one written: %s", err, at)
 	}
+}
+
+// difference is where two values of a type first differ and how, "" if nowhere.
+func difference(got, want reflect.Value, at string) string {
+	if reflect.DeepEqual(got.Interface(), want.Interface()) {
+		return ""
+	}
+	switch got.Kind() {
+	case reflect.Struct:
+		for i := range got.NumField() {
+			if d := difference(got.Field(i), want.Field(i), at+"."+got.Type().Field(i).Name); d != "" {
+				return d
+			}
+		}
+	case reflect.Slice, reflect.Array:
+		for i := range min(got.Len(), want.Len()) {
+			if d := difference(got.Index(i), want.Index(i), fmt.Sprintf("%s[%d]", at, i)); d != "" {
+				return d
+			}
+		}
+	case reflect.Pointer:
+		if !got.IsNil() && !want.IsNil() {
+			return difference(got.Elem(), want.Elem(), at)
+		}
+	}
+	return fmt.Sprintf("%s is %+v, want %+v", at, got, want)
 }
 
 // walk goes back or on through all steps and compares where marks were set.

@@ -132,11 +132,22 @@ func SwapEnds(l lesson.Lesson) lesson.Lesson {
 	for i, r := range l.Reels {
 		l.Reels[i].Takes = slices.Clone(r.Takes)
 		for n := range r.Takes {
-			c := &l.Reels[i].Takes[n].Camera
-			c.End, c.Player = c.End.Other(), across(c.Player)
+			l.Reels[i].Takes[n].Camera = cameraAcross(r.Takes[n].Camera)
 		}
 	}
 	return l
+}
+
+// cameraAcross films the same from the other end; what does not count for a
+// kind of camera stays as it is.
+func cameraAcross(c lesson.Camera) lesson.Camera {
+	switch c.Kind {
+	case lesson.HalfCourt:
+		c.End = c.End.Other()
+	case lesson.Follow, lesson.PushIn:
+		c.Player = across(c.Player)
+	}
+	return c
 }
 
 // across is the player with the same number at the other end.
