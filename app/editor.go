@@ -64,6 +64,7 @@ type Editor struct {
 	cards    cards
 	sights   []*fyne.MenuItem // the ways of seeing the court
 	bindings []binding
+	reasons  []reasoned
 
 	undoItem, redoItem *fyne.MenuItem
 	loopItem           *fyne.MenuItem
@@ -152,12 +153,11 @@ func (e *Editor) Window() fyne.Window { return e.win }
 // in this order.
 func (e *Editor) content() fyne.CanvasObject {
 	bar := container.NewBorder(nil, nil, e.bar.box, nil, e.status)
-	under := container.NewBorder(bar, nil, nil, nil, e.strip)
 	write := widget.NewButton(words.T("New play from the score…"), e.guard(e.askNewPlay))
 	plays := container.New(layout.NewBorderLayout(nil, write, nil, nil), e.plays.Box, write)
 	middle := container.NewHSplit(plays, e.court)
 	middle.Offset = playsShare
-	left := container.New(layout.NewBorderLayout(nil, under, nil, nil), middle, under)
+	left := container.New(shelf{e.strip}, middle, bar, e.strip)
 	all := container.NewHSplit(left, e.side())
 	all.Offset = leftShare
 	return container.New(layout.NewBorderLayout(e.score.Box, nil, nil, nil), e.score.Box, all)

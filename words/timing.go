@@ -173,6 +173,9 @@ func PartName(r *rally.Rally, a edit.Part) string {
 	return r.NameOf(a.Player)
 }
 
+// SentenceOf is a reason as a sentence.
+func SentenceOf(reason string) string { return sentenceCase(reason) + "." }
+
 // sentenceCase begins a sentence with a capital.
 func sentenceCase(s string) string {
 	r, n := utf8.DecodeRuneInString(s)

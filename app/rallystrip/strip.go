@@ -20,8 +20,12 @@ import (
 	"homeside/words"
 )
 
-// stripHeight is the room of the strip in points: seven lanes below the ruler.
-const stripHeight = 131
+// Room of the strip in points: seven lanes below the ruler, and what it makes do
+// with in a low window.
+const (
+	usualHeight = 131
+	leastHeight = 88
+)
 
 // Strip is the widget.
 type Strip struct {
@@ -77,7 +81,14 @@ func (v *Strip) CreateRenderer() fyne.WidgetRenderer {
 }
 
 // MinSize implements fyne.Widget.
-func (v *Strip) MinSize() fyne.Size { return fyne.NewSize(300, stripHeight*float32(looks.Point())) }
+func (v *Strip) MinSize() fyne.Size { return fyne.NewSize(300, leastHeight*float32(looks.Point())) }
+
+// HeightIn is how much of a height shared with the court the strip takes.
+func (v *Strip) HeightIn(shared float32) float32 {
+	const share = 0.26
+	point := float32(looks.Point())
+	return min(max(shared*share, leastHeight*point), usualHeight*point)
+}
 
 // Refresh asks for a paint; many calls before it make one.
 func (v *Strip) Refresh() { v.raster.Refresh() }

@@ -60,6 +60,9 @@ func (v *Strip) Page(by int) {
 	}
 }
 
+// Whole says whether the whole rally is shown.
+func (v *Strip) Whole() bool { return v.shown.Empty() }
+
 // Fit shows the whole rally.
 func (v *Strip) Fit() {
 	v.shown = compose.Span{}

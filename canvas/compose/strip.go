@@ -43,8 +43,7 @@ type Held struct {
 const (
 	stripGutter = 62  // names of the lanes
 	stripRight  = 12  // free room after the end
-	rulerTop    = 27  // below two rows of event labels
-	stripHead   = 41  // below the ruler
+	rulerTall   = 14  // the ruler with its figures
 	stripFoot   = 4   // free room below the lanes
 	labelRow    = 12  // from one row of labels to the next
 	namesEnd    = 56  // what is left of it belongs to the names
@@ -112,16 +111,34 @@ func (s Strip) in(from, to units.Seconds) bool {
 	return to >= v.From && from <= v.To
 }
 
+// lowHeight is the height in points below which the strip makes do with one row of
+// event labels.
+const lowHeight = 112
+
+// labelRows is how many rows of event labels there are.
+func (s Strip) labelRows() int {
+	if float64(s.Height)/s.PxPerPoint < lowHeight {
+		return 1
+	}
+	return 2
+}
+
+// rulerTop is where the ruler begins, below the event labels.
+func (s Strip) rulerTop() canvas.Points { return 3 + labelRow*canvas.Points(s.labelRows()) }
+
+// head is where the lanes begin, below the ruler.
+func (s Strip) head() canvas.Points { return s.rulerTop() + rulerTall }
+
 func (s Strip) foot() canvas.Points {
 	return canvas.Points(float64(s.Height)/s.PxPerPoint) - stripFoot
 }
 
 // lane is the middle of lane i from the top, the ball's being 0.
 func (s Strip) lane(i int) canvas.Points {
-	return stripHead + s.laneHeight()*(canvas.Points(i)+0.5)
+	return s.head() + s.laneHeight()*(canvas.Points(i)+0.5)
 }
 
-func (s Strip) laneHeight() canvas.Points { return (s.foot() - stripHead) / canvas.Points(rally.Lanes) }
+func (s Strip) laneHeight() canvas.Points { return (s.foot() - s.head()) / canvas.Points(rally.Lanes) }
 
 func (s Strip) look() *look.Look {
 	if s.Look != nil {
@@ -160,11 +177,11 @@ func (s Strip) Moving(t units.Seconds) *canvas.Scene {
 		at := canvas.Pos{}.Shift(s.x(t), 0)
 		g.Add(canvas.Shape{
 			ID: "head", Label: words.T("moment shown"), Layer: canvas.Marks,
-			Path:  canvas.Path{}.Move(at.Shift(0, rulerTop)).Line(at.Shift(0, s.foot())),
+			Path:  canvas.Path{}.Move(at.Shift(0, s.rulerTop())).Line(at.Shift(0, s.foot())),
 			Style: canvas.Style{Stroke: s.look().Head, Width: canvas.Pts(2)},
 		})
 		text := words.Seconds(t)
-		Picture{Look: s.Look}.tag(&g, "head.time", at.Shift(s.inward(t, text), (rulerTop+stripHead)/2), 0, text)
+		Picture{Look: s.Look}.tag(&g, "head.time", at.Shift(s.inward(t, text), (s.rulerTop()+s.head())/2), 0, text)
 	}
 	s.hold(&g)
 	return s.scene(g)

@@ -121,6 +121,20 @@ func TestStripEvents(t *testing.T) {
 	})
 }
 
+// A low strip has one row of labels and leaves its lanes the room.
+func TestLowStrip(t *testing.T) {
+	r := pictureOf(t, invented(), 0, canvas.Upright).Rally
+	low, tall := Strip{Rally: r, Width: 900, Height: 90, PxPerPoint: 1}, Strip{Rally: r, Width: 900, Height: 131, PxPerPoint: 1}
+	if low.head() >= tall.head() || low.laneHeight() < 6 {
+		t.Errorf("a strip 90 points high has its lanes at %v, %v high; one of 131 at %v, %v high", low.head(), low.laneHeight(), tall.head(), tall.laneHeight())
+	}
+	for id, b := range extentsOf(low.Static()) {
+		if !b.within(low.Width, low.Height) {
+			t.Errorf("%s is %+v, not in %d x %d", id, b, low.Width, low.Height)
+		}
+	}
+}
+
 // Lanes lie below one another: the ball, then the players in their order.
 func TestStripLanes(t *testing.T) {
 	s := Strip{Rally: pictureOf(t, invented(), 0, canvas.Upright).Rally, Width: 800, Height: 190, PxPerPoint: 1.25}

@@ -34,7 +34,7 @@ func (s Strip) signs(g *canvas.Panel) {
 		at := canvas.Pos{}.Shift(s.x(sign.At), s.lane(int(sign.Who)+1))
 		g.Add(
 			canvas.Shape{
-				ID: name + ".line", Layer: canvas.Marks, Path: canvas.Path{}.Move(at).Line(canvas.Pos{}.Shift(at.Right, stripHead)),
+				ID: name + ".line", Layer: canvas.Marks, Path: canvas.Path{}.Move(at).Line(canvas.Pos{}.Shift(at.Right, s.head())),
 				Style: canvas.Style{Stroke: s.look().Part, Width: canvas.Pts(look.Outline)},
 			},
 			canvas.Shape{

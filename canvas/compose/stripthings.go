@@ -17,14 +17,14 @@ const (
 
 // LaneAt is the lane under a pixel, see rally.BallLane; false above and below the lanes.
 func (s Strip) LaneAt(at canvas.Px) (int, bool) {
-	y := canvas.Points(at.Y/s.PxPerPoint) - stripHead
+	y := canvas.Points(at.Y/s.PxPerPoint) - s.head()
 	i := int(math.Floor(float64(y / s.laneHeight())))
 	return i, y >= 0 && i < rally.Lanes && at.X >= namesEnd*s.PxPerPoint
 }
 
 // OnRuler says whether a pixel is on the ruler or among the labels over it.
 func (s Strip) OnRuler(at canvas.Px) bool {
-	return at.Y < stripHead*s.PxPerPoint && at.X >= namesEnd*s.PxPerPoint
+	return at.Y < float64(s.head())*s.PxPerPoint && at.X >= namesEnd*s.PxPerPoint
 }
 
 // LoopEnd is the end of the loop under a pixel: -1 for its start, 1 for its end,
@@ -120,7 +120,7 @@ func (s Strip) PxOf(what rally.Timed) (canvas.Px, bool) {
 
 // RulerPx is where a time is on the ruler, in pixels; false if it is not shown.
 func (s Strip) RulerPx(t units.Seconds) (canvas.Px, bool) {
-	return canvas.Px{X: float64(s.x(t)) * s.PxPerPoint, Y: (rulerTop + stripHead) / 2 * s.PxPerPoint}, s.in(t, t)
+	return canvas.Px{X: float64(s.x(t)) * s.PxPerPoint, Y: float64(s.rulerTop()+s.head()) / 2 * s.PxPerPoint}, s.in(t, t)
 }
 
 // chosen draws a ring round what is chosen.
@@ -148,7 +148,7 @@ func (s Strip) hold(g *canvas.Panel) {
 	at := canvas.Pos{}.Shift(s.x(s.Held.At), 0)
 	g.Add(canvas.Shape{
 		ID: "held", Label: s.Held.Text, Layer: canvas.Marks,
-		Path:  canvas.Path{}.Move(at.Shift(0, stripHead)).Line(at.Shift(0, s.foot())),
+		Path:  canvas.Path{}.Move(at.Shift(0, s.head())).Line(at.Shift(0, s.foot())),
 		Style: canvas.Style{Stroke: s.look().Chosen, Width: canvas.Pts(1.4)},
 	})
 	Picture{Look: s.Look}.tag(g, "held.text", at.Shift(s.inward(s.Held.At, s.Held.Text), labelRow), 0, s.Held.Text)
