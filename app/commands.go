@@ -58,6 +58,12 @@ func (c command) shortcut() string {
 	return ""
 }
 
+// plain says whether the command's key is one of the table of bindings.
+func (c command) plain() bool {
+	s, ok := c.item.Shortcut.(*desktop.CustomShortcut)
+	return ok && s.Modifier == 0
+}
+
 func modifiers(m fyne.KeyModifier) string {
 	var s string
 	for _, each := range []struct {

@@ -9,6 +9,7 @@ import (
 	"fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/layout"
 	"fyne.io/fyne/v2/widget"
+	tooltip "github.com/dweymouth/fyne-tooltip"
 
 	"homeside/app/courtview"
 	"homeside/app/panel"
@@ -66,19 +67,18 @@ type Editor struct {
 	bindings []binding
 	reasons  []reasoned
 
-	undoItem, redoItem *fyne.MenuItem
-	loopItem           *fyne.MenuItem
-	recentItem         *fyne.MenuItem
-	onPicture          func(path string) // takes a picture that is dropped; nil while nobody wants one
-	plan               *panel.MatchPlan
-	start              *panel.Start
-	guide              *guide
-	pairs              keptPairs
-	photos             photos
-	editing            *fyne.Container // all of the window that the match plan takes the place of
-	playing            bool
-	lacks              string        // the letters that were said to be in no font
-	was                units.Seconds // the moment last shown
+	loopItem   *fyne.MenuItem
+	recentItem *fyne.MenuItem
+	onPicture  func(path string) // takes a picture that is dropped; nil while nobody wants one
+	plan       *panel.MatchPlan
+	start      *panel.Start
+	guide      *guide
+	pairs      keptPairs
+	photos     photos
+	editing    *fyne.Container // all of the window that the match plan takes the place of
+	playing    bool
+	lacks      string        // the letters that were said to be in no font
+	was        units.Seconds // the moment last shown
 }
 
 // New makes the editor's window; Show it and run the app.
@@ -103,7 +103,7 @@ func New(a fyne.App, o Options) *Editor {
 	e.tell = panel.NewTell(e.session)
 	e.bought = panel.NewBought(e.session, e.askSaveChart)
 	e.player = panel.NewPlayer(e.session)
-	e.bar = newPlaybar(e.session)
+	e.bar = newPlaybar(e.session, e.say)
 	e.status = widget.NewLabel(words.Caution())
 	e.status.Truncation = fyne.TextTruncateEllipsis
 	e.clock = newFrameClock(e.session)
@@ -113,7 +113,7 @@ func New(a fyne.App, o Options) *Editor {
 	e.guide = newGuide(e)
 	e.trace.heard = e.guide.hear
 	e.editing = container.NewStack(e.content())
-	e.win.SetContent(container.NewBorder(e.tabs.Box, nil, nil, nil, container.NewStack(e.editing, e.plan.Box, e.photos.page.Box, e.start.Box, e.guide.layer)))
+	e.win.SetContent(tooltip.AddWindowToolTipLayer(container.NewBorder(e.tabs.Box, nil, nil, nil, container.NewStack(e.editing, e.plan.Box, e.photos.page.Box, e.start.Box, e.guide.layer)), e.win.Canvas()))
 	e.bindings = bindings()
 	e.win.SetMainMenu(e.menu())
 	e.win.Canvas().SetOnTypedKey(func(k *fyne.KeyEvent) { e.press(onCourt, k) })
@@ -189,6 +189,9 @@ func (e *Editor) changed() {
 		e.player.Refresh()
 	}
 	e.shot.Follow(e.playing) // the moment and the hand
+	if !e.playing && !e.session.Previewing() {
+		e.refreshReasons()
+	}
 	if e.shown == e.session.Revision() {
 		return
 	}
@@ -204,7 +207,6 @@ func (e *Editor) changed() {
 		e.plan.Refresh()
 		e.followPhoto()
 		e.title()
-		e.refreshUndo()
 		e.traceStep()
 		e.noteUnsaved()
 		e.tellLacks()

@@ -75,7 +75,7 @@ func keyLines(all []binding, menus []command) []line {
 	}
 	lines = append(lines, line{text: words.T("In the menus"), heading: true}, line{text: words.T("open the menus; the arrow keys go through them"), key: words.T("Alt")})
 	for _, c := range menus {
-		if key := c.shortcut(); key != "" {
+		if key := c.shortcut(); key != "" && !c.plain() {
 			lines = append(lines, line{text: c.menu + " › " + c.item.Label, key: key})
 		}
 	}

@@ -2,6 +2,7 @@ package app
 
 import (
 	"slices"
+	"strings"
 	"testing"
 
 	"fyne.io/fyne/v2"
@@ -49,7 +50,53 @@ func TestShortcutsAreClear(t *testing.T) {
 		}
 		seen[key] = c.item.Label
 	}
+	for _, c := range commands(b.win.MainMenu()) {
+		if c.plain() && !slices.ContainsFunc(b.bindings, func(g binding) bool {
+			return slices.Contains(strings.Split(g.name(), ", "), c.shortcut()) && (g.where == anywhere || g.where == onCourt)
+		}) {
+			t.Errorf("the menu shows the key %s for %q, which no binding has", c.shortcut(), c.item.Label)
+		}
+	}
 	if seen["Ctrl+K"] == "" || seen["Ctrl+Z"] == "" {
 		t.Errorf("the shortcuts are %v, want Ctrl+K and Ctrl+Z among them", seen)
+	}
+}
+
+// A command that cannot be done says why: greyed out with the reason beside its
+// name, and in the status line where its key is pressed all the same.
+func TestCommandsSayWhyNot(t *testing.T) {
+	b := newBench(t)
+	b.wait()
+	b.newLesson()
+	labels := func() map[string]bool {
+		all := map[string]bool{}
+		for _, c := range commands(b.win.MainMenu()) {
+			all[c.item.Label] = c.item.Disabled
+		}
+		return all
+	}
+	for label, off := range map[string]bool{
+		"Undo (there is nothing to undo)":                                    true,
+		"Stop comparing (no play is compared with this one)":                 true,
+		"Compare with another play… (there is no other play in this lesson)": true,
+		"Duplicate this play":                                                false,
+	} {
+		if got, ok := labels()[label]; !ok || got != off {
+			t.Errorf("the menus have %q: %v, off %v, want off %v", label, ok, got, off)
+		}
+	}
+	for _, c := range commands(b.win.MainMenu()) {
+		if c.shortcut() == "Ctrl+Z" {
+			c.item.Action()
+		}
+	}
+	if got, want := b.status.Text, "There is nothing to undo."; got != want {
+		t.Errorf("Ctrl+Z says %q, want %q", got, want)
+	}
+	b.session.DuplicatePlay()
+	for label, off := range map[string]bool{"Undo: duplicate a play": false, "Compare with another play…": false} {
+		if got, ok := labels()[label]; !ok || got != off {
+			t.Errorf("after duplicating, the menus have %q: %v, off %v, want off %v", label, ok, got, off)
+		}
 	}
 }

@@ -37,8 +37,8 @@ func (e *Editor) fileMenu() *fyne.Menu {
 		e.item(words.T("Save as…"), e.askSaveAs, ctrlShift(fyne.KeyS)),
 		e.item(words.T("Close this lesson"), func() { e.closeLesson(e.desk.Shown()) }, ctrl(fyne.KeyW)),
 		fyne.NewMenuItemSeparator(),
-		e.item(words.T("Next lesson"), func() { e.stepLesson(1) }, ctrl(fyne.KeyPageDown)),
-		e.item(words.T("Previous lesson"), func() { e.stepLesson(-1) }, ctrl(fyne.KeyPageUp)),
+		e.needs(e.noOtherLesson, e.item(words.T("Next lesson"), func() { e.stepLesson(1) }, ctrl(fyne.KeyPageDown))),
+		e.needs(e.noOtherLesson, e.item(words.T("Previous lesson"), func() { e.stepLesson(-1) }, ctrl(fyne.KeyPageUp))),
 		fyne.NewMenuItemSeparator(),
 		e.item(words.T("Export…"), e.askExport, ctrl(fyne.KeyE)),
 		e.item(words.T("Handout…"), e.askHandout, ctrl(fyne.KeyP)),
@@ -52,11 +52,10 @@ func (e *Editor) fileMenu() *fyne.Menu {
 // editMenu holds undo and redo, by the toolkit's own shortcuts: other ones with
 // Ctrl+Z do not arrive.
 func (e *Editor) editMenu() *fyne.Menu {
-	e.undoItem, e.redoItem = e.item(words.T("Undo"), e.undo, &fyne.ShortcutUndo{}), e.item(words.T("Redo"), e.redo, &fyne.ShortcutRedo{})
-	items := []*fyne.MenuItem{e.undoItem, e.redoItem, fyne.NewMenuItemSeparator()}
+	items := []*fyne.MenuItem{e.undoItem(), e.redoItem(), fyne.NewMenuItemSeparator()}
 	items = append(items, e.clipItems()...)
 	return fyne.NewMenu(words.T("Edit"), append(items,
-		e.item(words.T("Delete what is picked (Delete)"), e.deletePicked, nil),
+		e.needs(e.nonePicked, e.item(words.T("Delete what is picked"), e.deletePicked, plain(fyne.KeyDelete))),
 		e.markMenu(),
 		e.snapMenu(),
 		fyne.NewMenuItemSeparator(),
@@ -69,28 +68,28 @@ func (e *Editor) editMenu() *fyne.Menu {
 // playMenu holds what is done with plays.
 func (e *Editor) playMenu() *fyne.Menu {
 	items := []*fyne.MenuItem{
-		e.item(words.T("Play or pause (space bar)"), e.session.TogglePlay, nil),
-		e.item(words.T("Next event (right arrow)"), e.session.NextEvent, nil),
-		e.item(words.T("Previous event (left arrow)"), e.session.PreviousEvent, nil),
+		e.needs(e.noPlay, e.item(words.T("Play or pause"), e.session.TogglePlay, plain(fyne.KeySpace))),
+		e.needs(e.noPlay, e.item(words.T("Next event"), e.session.NextEvent, plain(fyne.KeyRight))),
+		e.needs(e.noPlay, e.item(words.T("Previous event"), e.session.PreviousEvent, plain(fyne.KeyLeft))),
 		fyne.NewMenuItemSeparator(),
 		e.item(words.T("New play from the score…"), e.askNewPlay, ctrlShift(fyne.KeyN)),
-		e.item(words.T("Duplicate this play"), e.session.DuplicatePlay, ctrl(fyne.KeyD)),
-		e.item(words.T("Title, notes and tags…"), e.askDescribePlay, nil),
-		e.item(words.T("Move up in the list"), func() { e.plays.Move(-1) }, alt(fyne.KeyUp)),
-		e.item(words.T("Move down in the list"), func() { e.plays.Move(1) }, alt(fyne.KeyDown)),
+		e.needs(e.noPlay, e.item(words.T("Duplicate this play"), e.session.DuplicatePlay, ctrl(fyne.KeyD))),
+		e.needs(e.noPlay, e.item(words.T("Title, notes and tags…"), e.askDescribePlay, nil)),
+		e.needs(e.noOtherPlay, e.item(words.T("Move up in the list"), func() { e.plays.Move(-1) }, alt(fyne.KeyUp))),
+		e.needs(e.noOtherPlay, e.item(words.T("Move down in the list"), func() { e.plays.Move(1) }, alt(fyne.KeyDown))),
 		e.item(words.T("Find a play"), e.plays.FocusSearch, ctrl(fyne.KeyF)),
 		e.item(words.T("Import plays…"), e.askImport, ctrlShift(fyne.KeyI)),
-		e.item(words.T("Delete this play"), e.session.DeletePlay, nil),
+		e.needs(e.noPlay, e.item(words.T("Delete this play"), e.session.DeletePlay, nil)),
 		fyne.NewMenuItemSeparator(),
 	}
 	items = append(items, e.transformItems()...)
 	return fyne.NewMenu(words.T("Play‖noun"), append(items,
 		fyne.NewMenuItemSeparator(),
-		e.item(words.T("What if…"), e.askWhatIf, nil),
-		e.item(words.T("As it was, as it should be…"), e.askMistakes, nil),
+		e.needs(e.noPlay, e.item(words.T("What if…"), e.askWhatIf, nil)),
+		e.needs(e.noPlay, e.item(words.T("As it was, as it should be…"), e.askMistakes, nil)),
 		fyne.NewMenuItemSeparator(),
-		e.item(words.T("Compare with another play…"), e.askCompare, ctrlShift(fyne.KeyC)),
-		e.item(words.T("Stop comparing"), e.stopComparing, nil),
+		e.needs(e.noOtherPlay, e.item(words.T("Compare with another play…"), e.askCompare, ctrlShift(fyne.KeyC))),
+		e.needs(e.notComparing, e.item(words.T("Stop comparing"), e.stopComparing, nil)),
 		fyne.NewMenuItemSeparator(),
 		e.item(words.T("Match plan…"), e.openMatchPlan, ctrl(fyne.KeyM)),
 		fyne.NewMenuItemSeparator(),
@@ -111,7 +110,7 @@ func (e *Editor) viewMenu() *fyne.Menu {
 		e.toggle(words.T("Court covered"), false, func(on bool) { e.show(func(s *courtview.Show) { s.Cover = on }) }),
 		e.coverMenu(),
 		e.item(words.T("Hold this cover"), e.holdCover, nil),
-		e.item(words.T("Compare with the held cover…"), e.compareCover, nil),
+		e.needs(e.noHeldCover, e.item(words.T("Compare with the held cover…"), e.compareCover, nil)),
 	)...)
 }
 
@@ -155,16 +154,16 @@ func (e *Editor) show(change func(*courtview.Show)) {
 	e.court.SetShow(s)
 }
 
-// refreshUndo names what undo and redo would do and greys out what they cannot.
-func (e *Editor) refreshUndo() {
-	back, can := e.session.CanUndo()
-	again, could := e.session.CanRedo()
-	if e.undoItem.Disabled == !can && e.redoItem.Disabled == !could && e.undoItem.Label == named(words.T("Undo"), back) && e.redoItem.Label == named(words.T("Redo"), again) {
-		return
-	}
-	e.undoItem.Label, e.undoItem.Disabled = named(words.T("Undo"), back), !can
-	e.redoItem.Label, e.redoItem.Disabled = named(words.T("Redo"), again), !could
-	e.win.MainMenu().Refresh()
+// undoItem names what undo would do.
+func (e *Editor) undoItem() *fyne.MenuItem {
+	return e.needsNamed(func() string { step, _ := e.session.CanUndo(); return named(words.T("Undo"), step) }, e.noUndo,
+		e.item(words.T("Undo"), e.undo, &fyne.ShortcutUndo{}))
+}
+
+// redoItem names what redo would do.
+func (e *Editor) redoItem() *fyne.MenuItem {
+	return e.needsNamed(func() string { step, _ := e.session.CanRedo(); return named(words.T("Redo"), step) }, e.noRedo,
+		e.item(words.T("Redo"), e.redo, &fyne.ShortcutRedo{}))
 }
 
 // named is what a menu says of a step: "Undo: move Tobin".
@@ -199,6 +198,11 @@ func (e *Editor) redo() {
 func ctrl(k fyne.KeyName) fyne.Shortcut {
 	return &desktop.CustomShortcut{KeyName: k, Modifier: fyne.KeyModifierShortcutDefault}
 }
+
+// plain shows a key of the table of bindings beside a command. The menus never
+// act on it: without Ctrl or Alt the toolkit gives keys to the part of the window
+// that has them.
+func plain(k fyne.KeyName) fyne.Shortcut { return &desktop.CustomShortcut{KeyName: k} }
 
 func alt(k fyne.KeyName) fyne.Shortcut {
 	return &desktop.CustomShortcut{KeyName: k, Modifier: fyne.KeyModifierAlt}

@@ -10,6 +10,7 @@ import (
 
 	"homeside/app/panel"
 	"homeside/app/session"
+	"homeside/app/tips"
 	"homeside/words"
 )
 
@@ -17,7 +18,8 @@ import (
 type playbar struct {
 	session *session.Session
 	box     *fyne.Container
-	play    *widget.Button
+	play    *tips.Button
+	loop    *tips.Button
 	now     *widget.Label
 	speed   *panel.Dropdown
 	playing bool
@@ -29,18 +31,20 @@ var speeds = []struct {
 	rate float64
 }{{words.Text("Match speed"), 1}, {words.Text("Half speed"), 0.5}, {words.Text("Walk (0.4)"), 0.4}, {words.Text("Quarter speed"), 0.25}}
 
-func newPlaybar(s *session.Session) *playbar {
+// newPlaybar is the row of a session; say shows a line in the status line.
+func newPlaybar(s *session.Session, say func(string)) *playbar {
 	b := &playbar{session: s, now: widget.NewLabel("")}
-	b.play = widget.NewButtonWithIcon(words.T("Play"), theme.MediaPlayIcon(), s.TogglePlay)
+	b.play = tips.New(words.T("Play"), theme.MediaPlayIcon(), func() string { return words.T("Plays or pauses (Space)") }, s.TogglePlay).Tell(say)
+	b.loop = tips.New("", theme.ViewRefreshIcon(), b.loopTip, s.ToggleLoop).Tell(say)
 	names := speedNames()
 	b.speed = panel.NewDropdown(names, nil)
 	b.speed.SetSelectedIndex(0)
 	b.speed.OnChanged = func(string) { s.SetSpeed(speeds[b.speed.SelectedIndex()].rate) }
 	b.box = container.NewHBox(
-		widget.NewButtonWithIcon("", theme.MediaSkipPreviousIcon(), s.PreviousEvent),
+		tips.New("", theme.MediaSkipPreviousIcon(), func() string { return words.T("Goes to the previous event (Left)") }, s.PreviousEvent).Tell(say),
 		b.play,
-		widget.NewButtonWithIcon("", theme.MediaSkipNextIcon(), s.NextEvent),
-		b.speed, b.now,
+		tips.New("", theme.MediaSkipNextIcon(), func() string { return words.T("Goes to the next event (Right)") }, s.NextEvent).Tell(say),
+		b.loop, b.speed, b.now,
 	)
 	return b
 }
@@ -53,6 +57,14 @@ func speedNames() []string {
 	return names
 }
 
+// loopTip says what is played again and again, or how to choose it.
+func (b *playbar) loopTip() string {
+	if from, to, on := b.session.Loop(); on {
+		return words.LoopSays(from, to)
+	}
+	return words.T("Plays again and again (L). Drag on the ruler, or press I and O, to choose from where to where.")
+}
+
 // step chooses a slower speed, or a faster one where by is below 0.
 func (b *playbar) step(by int) {
 	b.speed.SetSelectedIndex(min(max(b.speed.SelectedIndex()+by, 0), len(speeds)-1))
@@ -62,6 +74,7 @@ func (b *playbar) step(by int) {
 func (b *playbar) turned() bool { return b.playing != b.session.Playing() }
 
 func (b *playbar) refresh() {
+	b.refreshLoop()
 	if b.turned() {
 		b.playing = b.session.Playing()
 		b.play.SetText(map[bool]string{true: words.T("Pause"), false: words.T("Play")}[b.playing])
@@ -74,5 +87,17 @@ func (b *playbar) refresh() {
 	if text != b.text {
 		b.text = text
 		b.now.SetText(text)
+	}
+}
+
+// refreshLoop shows the button pressed while a loop is played.
+func (b *playbar) refreshLoop() {
+	want := widget.MediumImportance
+	if _, _, on := b.session.Loop(); on {
+		want = widget.HighImportance
+	}
+	if b.loop.Importance != want {
+		b.loop.Importance = want
+		b.loop.Refresh()
 	}
 }

@@ -88,13 +88,6 @@ func (e *Editor) nonePicked() string {
 	return ""
 }
 
-func (e *Editor) noneChosen() string {
-	if _, ok := e.session.Chosen(); !ok {
-		return words.T("nothing is chosen in the rally strip")
-	}
-	return ""
-}
-
 func (e *Editor) noOtherPlay() string {
 	if len(e.session.Lesson().Plays) < 2 {
 		return words.T("there is no other play in this lesson")
@@ -105,6 +98,13 @@ func (e *Editor) noOtherPlay() string {
 func (e *Editor) notComparing() string {
 	if _, ok := e.session.Comparing(); !ok {
 		return words.T("no play is compared with this one")
+	}
+	return ""
+}
+
+func (e *Editor) noHeldCover() string {
+	if e.held.Cover.Len() == 0 {
+		return words.T("no cover is held yet")
 	}
 	return ""
 }

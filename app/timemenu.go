@@ -17,21 +17,21 @@ import (
 
 // timeMenu holds what is done in time: texts, a shot's time, the loop, the strip.
 func (e *Editor) timeMenu() *fyne.Menu {
-	e.loopItem = e.item(words.T("Loop"), func() { e.session.ToggleLoop(); e.sayLoop() }, nil)
+	e.loopItem = e.item(words.T("Loop"), func() { e.session.ToggleLoop(); e.sayLoop() }, plain(fyne.KeyL))
 	return fyne.NewMenu(words.T("Time"),
-		e.item(words.T("Add a caption here…"), func() { e.askCue(lesson.Caption, e.session.Now()) }, nil),
-		e.item(words.T("Add a signal here…"), func() { e.askCue(lesson.Signal, e.session.Now()) }, nil),
+		e.needs(e.noPlay, e.item(words.T("Add a caption here…"), func() { e.askCue(lesson.Caption, e.session.Now()) }, plain(fyne.KeyC))),
+		e.needs(e.noPlay, e.item(words.T("Add a signal here…"), func() { e.askCue(lesson.Signal, e.session.Now()) }, plain(fyne.KeyS))),
 		fyne.NewMenuItemSeparator(),
-		e.item(words.T("Say this shot by its time"), e.sayByTime, nil),
-		e.item(words.T("Time before the serve…"), e.askLead, nil),
+		e.needs(e.saidByTime, e.item(words.T("Say this shot by its time"), e.sayByTime, nil)),
+		e.needs(e.noPlay, e.item(words.T("Time before the serve…"), e.askLead, nil)),
 		fyne.NewMenuItemSeparator(),
-		e.item(words.T("Loop starts here"), func() { e.session.LoopFrom(); e.sayLoop() }, nil),
-		e.item(words.T("Loop ends here"), func() { e.session.LoopTo(); e.sayLoop() }, nil),
+		e.needs(e.noPlay, e.item(words.T("Loop starts here"), func() { e.session.LoopFrom(); e.sayLoop() }, plain(fyne.KeyI))),
+		e.needs(e.noPlay, e.item(words.T("Loop ends here"), func() { e.session.LoopTo(); e.sayLoop() }, plain(fyne.KeyO))),
 		e.loopItem,
 		fyne.NewMenuItemSeparator(),
 		e.item(words.T("Rally strip: show less time, larger"), func() { e.strip.Zoom(keyZoom) }, nil),
-		e.item(words.T("Rally strip: show more time"), func() { e.strip.Zoom(1 / keyZoom) }, nil),
-		e.item(words.T("Rally strip: show the whole play"), e.strip.Fit, nil),
+		e.needs(e.whollyShown, e.item(words.T("Rally strip: show more time"), func() { e.strip.Zoom(1 / keyZoom) }, nil)),
+		e.needs(e.whollyShown, e.item(words.T("Rally strip: show the whole play"), e.strip.Fit, nil)),
 	)
 }
 
@@ -75,7 +75,7 @@ func (e *Editor) goMenu() *fyne.Menu {
 func (e *Editor) helpMenu() *fyne.Menu {
 	return fyne.NewMenu(words.T("Help"),
 		e.item(words.T("Find a command…"), e.findCommand, ctrl(fyne.KeyK)),
-		e.item(words.T("Keys…"), e.showKeys, nil),
+		e.item(words.T("Keys…"), e.showKeys, plain(fyne.KeyF1)),
 		fyne.NewMenuItemSeparator(),
 		e.item(words.T("Guided first play"), e.showGuide, nil),
 	)
