@@ -59,6 +59,9 @@ func (t *Theme) Color(n fyne.ThemeColorName, v fyne.ThemeVariant) color.Color {
 	}
 	c := t.of(v)
 	if own, ok := c.own(n); ok {
+		if n == theme.ColorNameForeground {
+			return ink{own}
+		}
 		return own
 	}
 	return t.Theme.Color(n, c.variant)
@@ -72,7 +75,7 @@ func (c *colours) own(n fyne.ThemeColorName) (color.NRGBA, bool) {
 		return lk.Paper, true
 	case theme.ColorNameForeground:
 		return lk.Ink, true
-	case theme.ColorNameDisabled, // also the menus' shortcuts, which have to be read
+	case theme.ColorNameDisabled,
 		theme.ColorNamePlaceHolder,
 		theme.ColorNameInputBorder, // of a field, an empty box, a ring
 		theme.ColorNameScrollBar:
