@@ -23,7 +23,7 @@ const aviPerFrame = 8 + 1 + 16
 // WriteAVI writes a stretch of a play as an AVI of JPEG frames (Motion JPEG),
 // which every player and editor of films reads, with a quarter of the colour
 // samples unless FullColour is asked for. It is made in the folder for
-// temporary files and copied to w when it is whole. o may be nil.
+// temporary files (see Options.Scratch) and copied to w when it is whole. o may be nil.
 func WriteAVI(ctx context.Context, w io.Writer, src export.Source, o *export.Options) error {
 	f, err := newFilm(src, o, "an AVI", export.MaxFPS)
 	if err != nil {
@@ -33,7 +33,7 @@ func WriteAVI(ctx context.Context, w io.Writer, src export.Source, o *export.Opt
 	if err != nil {
 		return err
 	}
-	folder, err := os.MkdirTemp("", "homeside-avi-")
+	folder, err := os.MkdirTemp(f.o.Scratch, ".homeside-avi-")
 	if err != nil {
 		return fmt.Errorf("make a folder for the AVI: %w", err)
 	}

@@ -64,7 +64,7 @@ func (f *film) pack(ctx context.Context, w io.Writer, r recipe, wait patient) er
 	if r.even && (f.o.Width%2 != 0 || f.o.Height%2 != 0) {
 		return &export.EvenError{Width: f.o.Width, Height: f.o.Height, Of: r.kind}
 	}
-	folder, err := os.MkdirTemp("", "homeside-"+r.ext[1:]+"-")
+	folder, err := os.MkdirTemp(f.o.Scratch, ".homeside-"+r.ext[1:]+"-")
 	if err != nil {
 		return fmt.Errorf("make a folder for the %s: %w", r.kind, err)
 	}

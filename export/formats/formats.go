@@ -46,7 +46,20 @@ func (f Format) save(ctx context.Context, path string, src export.Source, o *exp
 	if f.Write == nil {
 		return export.SaveFolder(ctx, path, f.Own, func(put export.Put) error { return f.Fill(ctx, put, src, o) })
 	}
-	return export.Save(ctx, path, func(w io.Writer) error { return f.Write(ctx, w, src, o) })
+	return export.Save(ctx, path, func(w io.Writer) error { return f.Write(ctx, w, src, beside(path, o)) })
+}
+
+// beside are the options with temporary files on the disk that must have the room
+// for the file anyway.
+func beside(path string, o *export.Options) *export.Options {
+	c := export.Options{}
+	if o != nil {
+		c = *o
+	}
+	if c.Scratch == "" {
+		c.Scratch = filepath.Dir(path)
+	}
+	return &c
 }
 
 // All are the formats in the order of menus: stills, then clips.
