@@ -9,7 +9,6 @@ import (
 	"homeside/canvas/compose"
 	"homeside/export/captions"
 	"homeside/model/advice"
-	"homeside/model/court"
 	"homeside/model/finding"
 	"homeside/model/flight"
 	"homeside/model/rules"
@@ -71,6 +70,31 @@ func (c *course) print() {
 	c.timetable()
 	c.rotation()
 	c.equipment()
+	c.courts()
+}
+
+// courts shows the session's plays, two to a row, where the page has room.
+func (c *course) courts() {
+	const (
+		columns = 2
+		height  = 132.0
+		title   = 2
+	)
+	l := c.leaf
+	width := (l.right - l.left - gutter) / columns
+	c.y += 10
+	for i, d := range c.session.plays {
+		if i%columns == 0 && i > 0 {
+			c.y += height
+		}
+		if l.room(c.y) < height {
+			return // every play has a page of its own
+		}
+		x := l.left + float64(i%columns)*(width+gutter)
+		l.pictures = append(l.pictures, playPictures(d.solved, canvas.Px{X: x, Y: c.y}, width, height-title*boldStyle.lead-8, 0.7)...)
+		name := c.lines(words.T("Play %d", d.number), words.T("Play %d: %s", d.number, d.rally.Play.Title), width, boldStyle, title)
+		l.block(x, c.y+height-title*boldStyle.lead-4, name, boldStyle)
+	}
 }
 
 // section begins a part of the page, on a new one if it would not fit.
@@ -191,19 +215,23 @@ func (p *practice) print() {
 	}
 }
 
-// court draws the whole play as it stands before the serve.
+// court draws the play at the head of its page.
 func (p *practice) court() {
 	l := p.leaf
-	w := l.right - l.left
-	surface := p.lesson.Venue.Surface()
-	shown := court.RectOf(court.Pt(max(surface.Min.X, -17), max(surface.Min.Y, -32)), court.Pt(min(surface.Max.X, 17), min(surface.Max.Y, 32)))
-	view := canvas.Fit(shown, canvas.Lying, canvas.Px{}, canvas.Px{X: w, Y: pictureHeight})
-	at := compose.Layout{Width: int(w), Height: pictureHeight, PxPerPoint: 0.9, Court: view}
-	pic := compose.Of(p.drill.rally, shown, canvas.Lying)
-	for _, s := range []*canvas.Scene{pic.StaticIn(at), pic.MovingIn(at, p.drill.rally.From)} {
-		l.pictures = append(l.pictures, picture{s, canvas.Px{X: l.left, Y: p.y}})
-	}
+	l.pictures = append(l.pictures, playPictures(p.drill.solved, canvas.Px{X: l.left, Y: p.y}, l.right-l.left, pictureHeight, 0.9)...)
 	p.y += pictureHeight + 10
+}
+
+// playPictures is a whole play as it stands before the serve, its court lying.
+func playPictures(p solved, corner canvas.Px, width, height, scale float64) (all []picture) {
+	shown := extentOf(p.rally)
+	view := canvas.Fit(shown, canvas.Lying, canvas.Px{}, canvas.Px{X: width, Y: height})
+	at := compose.Layout{Width: int(width), Height: int(height), PxPerPoint: scale, Court: view}
+	pic := compose.Of(p.rally, shown, canvas.Lying)
+	for _, s := range []*canvas.Scene{pic.StaticIn(at), pic.MovingIn(at, p.rally.From)} {
+		all = append(all, picture{s, corner})
+	}
+	return all
 }
 
 // part is a heading with items, each behind a dash.

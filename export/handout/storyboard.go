@@ -57,7 +57,7 @@ type story struct {
 func newStory(b *book, p solved) *story {
 	s := &story{book: b, play: p, columns: 3, scale: 0.7}
 	s.moments = momentsOf(b.lesson, p.rally)
-	s.shown = s.extent()
+	s.shown = extentOf(p.rally)
 	if len(s.moments) <= 6 { // two columns of three fill a page
 		s.columns, s.scale = 2, 0.9
 	}
@@ -113,16 +113,17 @@ const (
 	beside units.Feet = 2.5
 )
 
-// extent is what of the court's axes has to be seen.
-func (s *story) extent() court.Rect {
-	r := court.Bounds.Grow(runOff)
-	for _, m := range s.moments {
-		for _, p := range s.play.rally.At(m.at).Players {
+// extentOf is what of the court's axes has to be seen of a rally at its events:
+// the court and some run-off, and whoever stands farther out.
+func extentOf(r *rally.Rally) court.Rect {
+	seen := court.Bounds.Grow(runOff)
+	for _, e := range r.Events {
+		for _, p := range r.At(e.At).Players {
 			at := court.RectOf(p.Run.Place, p.Run.Place).Grow(beside)
-			r = court.RectOf(court.Pt(min(r.Min.X, at.Min.X), min(r.Min.Y, at.Min.Y)), court.Pt(max(r.Max.X, at.Max.X), max(r.Max.Y, at.Max.Y)))
+			seen = court.RectOf(court.Pt(min(seen.Min.X, at.Min.X), min(seen.Min.Y, at.Min.Y)), court.Pt(max(seen.Max.X, at.Max.X), max(seen.Max.Y, at.Max.Y)))
 		}
 	}
-	return r
+	return seen
 }
 
 // Parts of a storyboard in points.
