@@ -13,6 +13,7 @@ import (
 
 	"homeside/app/courtview"
 	"homeside/app/panel"
+	"homeside/app/present"
 	"homeside/app/rallystrip"
 	"homeside/app/session"
 	"homeside/app/settings"
@@ -75,6 +76,7 @@ type Editor struct {
 	guide      *guide
 	pairs      keptPairs
 	photos     photos
+	presenter  *present.Presenter
 	editing    *fyne.Container // all of the window that the match plan takes the place of
 	playing    bool
 	lacks      string        // the letters that were said to be in no font
@@ -112,6 +114,8 @@ func New(a fyne.App, o Options) *Editor {
 	e.start = e.newStart()
 	e.guide = newGuide(e)
 	e.trace.heard = e.guide.hear
+	e.presenter = present.New(a, e.session, e.tracePresenter)
+	e.win.SetOnClosed(e.presenter.Close)
 	e.editing = container.NewStack(e.content())
 	e.win.SetContent(tooltip.AddWindowToolTipLayer(container.NewBorder(e.tabs.Box, nil, nil, nil, container.NewStack(e.editing, e.plan.Box, e.photos.page.Box, e.start.Box, e.guide.layer)), e.win.Canvas()))
 	e.bindings = bindings()
@@ -174,6 +178,11 @@ const (
 func (e *Editor) changed() {
 	if e.court == nil {
 		return
+	}
+	e.presenter.Refresh()
+	if e.presenter.Shown() && e.session.Playing() {
+		e.clock.follow()
+		return // the window below follows when the play stands
 	}
 	e.court.Refresh()
 	e.strip.Refresh()

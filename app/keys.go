@@ -150,6 +150,7 @@ func (e *Editor) leavePages() {
 		e.plan.Close()
 	}
 	e.photos.page.Close()
+	e.closeStart()
 }
 
 // fits says whether a key pressed in a part is the binding's. A page takes the

@@ -200,6 +200,9 @@ func (s strip) clearance(g *canvas.Panel, i int) {
 
 // figure is a tag kept inside the strip.
 func (s strip) figure(g *canvas.Panel, name string, at canvas.Pos, text string) {
+	if s.p.Show.NoFigures {
+		return
+	}
 	px := s.l.Rise.PxPerFoot / s.l.PxPerPoint
 	half := canvas.Points(look.Width(text, true))*look.LabelSize/2 + 4
 	if s.l.Court.Turn == canvas.Upright {

@@ -64,7 +64,7 @@ func ForExport(width, height int, turn canvas.Turn, surface court.Rect, rise uni
 
 // ForExport divides a still or a clip of the picture.
 func (p Picture) ForExport(width, height int) Layout {
-	l := p.Sight.forExport(width, height, p.surface(), RiseOf(p.Rally))
+	l := p.Sight.forExport(width, height, p.surface(), max(RiseOf(p.Rally), p.Rise))
 	p.behind(&l)
 	return l
 }

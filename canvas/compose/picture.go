@@ -20,7 +20,8 @@ type Picture struct {
 	Look    *look.Look // nil means look.Daylight
 	Surface court.Rect // the zero Rect means the least playing surface
 	Show    Show
-	scatter []spread // of the shots that are let scatter
+	Rise    units.Feet // the height strip of an export shows no less
+	scatter []spread   // of the shots that are let scatter
 
 	Findings []finding.Finding // marked on the court; none by default
 	Twin     *rally.Rally      // a play drawn beside it on the same clock; nil draws none
@@ -29,9 +30,11 @@ type Picture struct {
 // Show says what is left out of a picture or added to it. The zero value draws
 // runs with ticks, the plan's ghost of whoever is late, and no cover.
 type Show struct {
-	NoTicks  bool
-	NoGhosts bool
-	Cover    cover.Map // laid over the court; the zero Map adds nothing
+	NoTicks   bool
+	NoGhosts  bool
+	NoFigures bool      // no heights in the height strip
+	NoClock   bool      // no time beside the title
+	Cover     cover.Map // laid over the court; the zero Map adds nothing
 }
 
 // Of is the picture of a rally as it is usually drawn.
@@ -110,7 +113,7 @@ func (p Picture) MovingIn(l Layout, t units.Seconds) *canvas.Scene {
 	if l.RiseTop > 0 {
 		s.Panels = append(s.Panels, p.heightMoving(l, f))
 	}
-	if !l.Title.Empty() {
+	if !l.Title.Empty() && !p.Show.NoClock {
 		s.Panels = append(s.Panels, p.clock(l, f))
 	}
 	if c, ok := p.caption(l, f); ok {
