@@ -24,6 +24,7 @@ type autosave struct {
 	after   chan func()        // what is done when all that is told is kept
 	ended   chan bool
 	failed  func(error) // called on its goroutine, once for each failure in a row
+	wrote   func(n int) // so many lessons are kept now; called on its goroutine; nil for nobody
 	failing bool
 }
 
@@ -34,8 +35,8 @@ type keptPaper struct {
 }
 
 // newAutosave starts keeping lessons in a folder, changes within a time. Without a journal nothing is kept.
-func newAutosave(folder string, within time.Duration, failed func(error)) *autosave {
-	a := &autosave{within: within, kept: map[int]edit.State{}, news: make(chan []keptPaper, 1), after: make(chan func(), 1), ended: make(chan bool), failed: failed}
+func newAutosave(folder string, within time.Duration, failed func(error), wrote func(int)) *autosave {
+	a := &autosave{within: within, wrote: wrote, kept: map[int]edit.State{}, news: make(chan []keptPaper, 1), after: make(chan func(), 1), ended: make(chan bool), failed: failed}
 	var err error
 	if a.journal, err = journal.Open(folder); err != nil {
 		go failed(err)
@@ -119,7 +120,9 @@ func (a *autosave) keep(papers []keptPaper, now time.Time) {
 	if err != nil && !a.failing {
 		a.failed(err)
 	}
-	a.failing = err != nil
+	if a.failing = err != nil; !a.failing && a.wrote != nil {
+		a.wrote(len(a.kept))
+	}
 }
 
 func (a *autosave) keepOne(p keptPaper, now time.Time) error {
@@ -163,6 +166,9 @@ func (e *Editor) unkept(err error) {
 		e.say(words.T("Unsaved changes cannot be kept for a crash: save often. %s", reason(err)))
 	})
 }
+
+// keptUnsaved tells how many lessons are kept.
+func (e *Editor) keptUnsaved(n int) { e.inWindow(func() { e.trace.say("kept %d", n) }) }
 
 // text is a stamp's sum as text, empty for none.
 func (s stamp) text() string {

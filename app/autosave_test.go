@@ -21,7 +21,7 @@ import (
 // stateBench is an editor that keeps unsaved lessons in a folder.
 func stateBench(t *testing.T, folder string, files ...string) *bench {
 	t.Helper()
-	b := &bench{t: t, queue: make(chan func())}
+	b := &bench{t: t, queue: make(chan func(), 1000)}
 	b.Editor = New(test.NewTempApp(t), Options{Files: files, Trace: &b.traced, State: folder, within: time.Millisecond})
 	b.inWindow = func(do func()) { b.queue <- do }
 	return b
@@ -51,7 +51,7 @@ func paper(id int, title string, modified bool, h edit.History) keptPaper {
 // Only what is in no file is kept, each change once, and it goes when it is saved.
 func TestKeepingFollowsTheLessons(t *testing.T) {
 	folder := t.TempDir()
-	a := newAutosave(folder, time.Millisecond, func(err error) { t.Error(err) })
+	a := newAutosave(folder, time.Millisecond, func(err error) { t.Error(err) }, nil)
 	close(a.news)
 	<-a.ended // the test keeps by hand
 	var first, second edit.History
@@ -102,7 +102,7 @@ func glob(t *testing.T, folder, pattern string) string {
 // A failure is told once in a row.
 func TestNotKeepingIsToldOnce(t *testing.T) {
 	folder, told := t.TempDir(), 0
-	a := newAutosave(folder, time.Millisecond, func(error) { told++ })
+	a := newAutosave(folder, time.Millisecond, func(error) { told++ }, nil)
 	close(a.news)
 	<-a.ended
 	if err := os.RemoveAll(glob(t, folder, "journal-*")); err != nil { // the lock sorts behind its folder
@@ -204,7 +204,7 @@ func TestNoPlaceForAJournal(t *testing.T) {
 		t.Fatal(err)
 	}
 	told := make(chan error, 1)
-	a := newAutosave(filepath.Join(file, "state"), time.Millisecond, func(err error) { told <- err })
+	a := newAutosave(filepath.Join(file, "state"), time.Millisecond, func(err error) { told <- err }, nil)
 	if err := <-told; err == nil || errors.Is(err, fs.ErrExist) {
 		t.Errorf("a journal below a file: %v", err)
 	}

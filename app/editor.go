@@ -142,7 +142,7 @@ func (e *Editor) begin(o Options) {
 	}
 	if e.state = o.State; e.state != "" {
 		e.offerLeft()
-		e.autosave = newAutosave(e.state, cmp.Or(o.within, keepWithin), e.unkept)
+		e.autosave = newAutosave(e.state, cmp.Or(o.within, keepWithin), e.unkept, e.keptUnsaved)
 	}
 }
 

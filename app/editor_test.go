@@ -29,7 +29,7 @@ type bench struct {
 
 func newBench(t *testing.T, files ...string) *bench {
 	t.Helper()
-	b := &bench{t: t, queue: make(chan func())}
+	b := &bench{t: t, queue: make(chan func(), 1000)}
 	b.Editor = New(test.NewTempApp(t), Options{Files: files, Trace: &b.traced})
 	b.inWindow = func(do func()) { b.queue <- do }
 	return b

@@ -145,6 +145,7 @@ func (g *guide) show(step int) {
 	g.layer.Show()
 	g.layer.Refresh()
 	g.editor.trace.say("guide %d", step+1)
+	g.editor.traceNamed(g.named())
 }
 
 // hear goes on when what the step asks for has been done.

@@ -29,7 +29,7 @@ func (e *Editor) askImport() {
 			q.enableLast(n > 0)
 		}
 	}
-	p = panel.NewPlayImport(e.importSources(), ready, func() { e.askImportFile(p) }, func() { q.first() })
+	p = panel.NewPlayImport(e.importSources(), ready, func() { e.askImportFile(p) }, func() { q.last() }, func() { q.first() })
 	q = e.askWith(words.T("Import plays"), p.Box, answer{label: words.T("Cancel")}, answer{label: words.T("Import"), do: put})
 	q.dialog.Resize(fyne.NewSize(640, 620))
 	q.enableLast(false)

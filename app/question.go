@@ -79,7 +79,11 @@ func (q *question) give(do func()) {
 
 // first gives the first answer, last the last.
 func (q *question) first() { q.buttons[0].OnTapped() }
-func (q *question) last()  { q.buttons[len(q.buttons)-1].OnTapped() }
+func (q *question) last() {
+	if b := q.buttons[len(q.buttons)-1]; !b.Disabled() {
+		b.OnTapped()
+	}
+}
 
 // enableLast says whether the last answer can be given.
 func (q *question) enableLast(yes bool) {

@@ -5,6 +5,7 @@ import (
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
+	"fyne.io/fyne/v2/theme"
 	"fyne.io/fyne/v2/widget"
 
 	"homeside/app/session"
@@ -33,14 +34,16 @@ type PlayImport struct {
 }
 
 // NewPlayImport lets plays of some lessons be ticked. changed hears how many are;
-// pick is asked for a file's lesson, which comes by Add; cancel is called on Escape.
-func NewPlayImport(sources []Source, changed func(int), pick, cancel func()) *PlayImport {
+// pick is asked for a file's lesson, which comes by Add; accept and cancel are called on Enter and Escape.
+func NewPlayImport(sources []Source, changed func(int), pick, accept, cancel func()) *PlayImport {
 	p := &PlayImport{sources: sources, ticked: map[int]bool{}, changed: changed, pick: pick}
 	p.from = NewDropdown(nil, func(string) { p.choose(p.from.SelectedIndex()) })
 	p.list = &keyList{keys: func(k *fyne.KeyEvent) {
 		switch k.Name {
 		case fyne.KeyEscape:
 			cancel()
+		case fyne.KeyReturn, fyne.KeyEnter:
+			accept()
 		case fyne.KeySpace:
 			p.list.List.TypedKey(k)
 		}
@@ -106,9 +109,7 @@ func (p *PlayImport) fill(row widget.ListItemID, o fyne.CanvasObject) {
 	}
 	l, i := p.lesson(), p.shown[row]
 	r.set(fmt.Sprintf("%d. %s", i+1, l.Plays[i].Title), l.Plays[i], Thumb(l, i))
-	r.check.OnChanged = nil
-	r.check.SetChecked(p.ticked[i])
-	r.check.OnChanged = func(bool) { p.tick(row) }
+	r.check.SetResource(map[bool]fyne.Resource{true: theme.CheckButtonCheckedIcon(), false: theme.CheckButtonIcon()}[p.ticked[i]])
 }
 
 // tick turns a row's tick on or off.

@@ -31,7 +31,7 @@ type playRow struct {
 	above, below *fynecanvas.Rectangle
 	OnDrag       func(at fyne.Position) // in the window; nil if it cannot be dragged
 	OnDragEnd    func()
-	check        *widget.Check // nil unless plays are ticked
+	check        *widget.Icon // nil unless plays are ticked
 }
 
 var _ fyne.Draggable = (*draggedRow)(nil)
@@ -66,7 +66,7 @@ func (r *playRow) make(ticked bool) {
 	r.above, r.below = insertLine(), insertLine()
 	left := container.NewHBox(r.small)
 	if ticked {
-		r.check = widget.NewCheck("", nil)
+		r.check = widget.NewIcon(theme.CheckButtonIcon())
 		left = container.NewHBox(r.check, r.small)
 	}
 	inner := container.NewBorder(nil, r.tags, nil, nil, r.title)

@@ -3,6 +3,7 @@ package panel
 import (
 	"image"
 	"reflect"
+	"strconv"
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
@@ -32,8 +33,9 @@ type Plays struct {
 	thumbs  map[int]thumb // by the play's number
 	say     func(string)
 	row     *draggedRow // to measure one by
-	drag    int         // the row that is dragged, -1 for none
-	to      int         // the row whose place it would take
+	rows    map[int]*draggedRow
+	drag    int // the row that is dragged, -1 for none
+	to      int // the row whose place it would take
 }
 
 // thumb is a small court with what it is of.
@@ -72,7 +74,7 @@ func (l *keyList) TypedKey(k *fyne.KeyEvent) {
 // NewPlays is the list of a session's plays; keys takes the keys that the list
 // has no use for, say a line about what is being done.
 func NewPlays(s *session.Session, keys func(*fyne.KeyEvent), say func(string)) *Plays {
-	p := &Plays{session: s, say: say, thumbs: map[int]thumb{}, row: newDraggedRow(), drag: -1, to: -1, found: widget.NewLabel("")}
+	p := &Plays{session: s, say: say, thumbs: map[int]thumb{}, row: newDraggedRow(), rows: map[int]*draggedRow{}, drag: -1, to: -1, found: widget.NewLabel("")}
 	p.List = &keyList{keys: keys}
 	p.List.Length = func() int { return len(p.shown) }
 	p.List.CreateItem = func() fyne.CanvasObject { return newDraggedRow() }
@@ -94,12 +96,23 @@ func (p *Plays) fill(row widget.ListItemID, o fyne.CanvasObject) {
 	if row >= len(p.shown) {
 		return
 	}
+	p.keepRow(row, r)
 	i := p.shown[row]
 	r.set(PlayName(p.session, i), p.session.Lesson().Plays[i], p.thumb(i))
 	r.OnDrag = func(at fyne.Position) { p.dragged(row, at) }
 	r.OnDragEnd = p.dropped
 	show(r.above, p.drag >= 0 && p.to == row && p.to < p.drag)
 	show(r.below, p.drag >= 0 && p.to == row && p.to > p.drag)
+}
+
+// keepRow notes which row a widget shows: the list uses them again for others.
+func (p *Plays) keepRow(row int, r *draggedRow) {
+	for other, o := range p.rows {
+		if o == r {
+			delete(p.rows, other)
+		}
+	}
+	p.rows[row] = r
 }
 
 // thumb is the small court of play i, kept as long as it looks the same.
@@ -223,5 +236,9 @@ func rowAt(y, height float32, rows int) int {
 
 // Named are the list's parts by name, for tests of the window.
 func (p *Plays) Named() map[string]fyne.CanvasObject {
-	return map[string]fyne.CanvasObject{"plays": p.List, "search": p.search}
+	named := map[string]fyne.CanvasObject{"plays": p.List, "search": p.search}
+	for row, r := range p.rows {
+		named["play-row-"+strconv.Itoa(row+1)] = r
+	}
+	return named
 }

@@ -129,7 +129,7 @@ func TestSmallCourtsAreKept(t *testing.T) {
 func TestTickingPlays(t *testing.T) {
 	test.NewTempApp(t)
 	ticked := -1
-	p := NewPlayImport([]Source{{"one", lettered("abc")}, {"two", lettered("de")}}, func(n int) { ticked = n }, nil, nil)
+	p := NewPlayImport([]Source{{"one", lettered("abc")}, {"two", lettered("de")}}, func(n int) { ticked = n }, nil, nil, nil)
 	titles := func() string {
 		var all []string
 		for _, play := range p.Plays() {

@@ -29,6 +29,8 @@ const patience = 60 * time.Second
 type window struct {
 	t       testing.TB
 	display string
+	home    string // of the person
+	editor  *exec.Cmd
 	id      string
 	lines   chan string
 	at      map[string]image.Point // where the players were last painted
@@ -42,23 +44,52 @@ func openWindow(t testing.TB, lesson string) *window {
 	if _, err := os.Stat(editorBinary); err != nil {
 		t.Fatalf("no editor to test: run make editor first (%v)", err)
 	}
-	w := &window{t: t, lines: make(chan string, 1000), at: map[string]image.Point{}, control: map[string]image.Point{}}
+	w := openDisplay(t)
+	w.open(lesson)
+	w.waitFor("painted")
+	w.activate()
+	return w
+}
+
+// openDisplay starts a display and a window manager, with a home of its own.
+func openDisplay(t *testing.T) *window {
+	t.Helper()
+	w := &window{t: t, home: t.TempDir()}
 	w.display = startDisplay(t)
 	w.start(exec.Command("openbox"))
+	return w
+}
+
+// open starts the editor on some files.
+func (w *window) open(files ...string) {
+	w.t.Helper()
+	w.lines, w.at, w.control = make(chan string, 1000), map[string]image.Point{}, map[string]image.Point{}
 	trace, toEditor, err := os.Pipe()
 	if err != nil {
-		t.Fatal(err)
+		w.t.Fatal(err)
 	}
-	editor := exec.Command(editorBinary, lesson)
-	editor.ExtraFiles = []*os.File{toEditor} // its file number 3
-	editor.Env = []string{traceVariable + "=/dev/fd/3"}
-	w.start(editor)
+	w.editor = exec.Command(editorBinary, files...)
+	w.editor.ExtraFiles = []*os.File{toEditor} // its file number 3
+	w.editor.Env = []string{traceVariable + "=/dev/fd/3"}
+	w.start(w.editor)
 	toEditor.Close()
-	go w.read(trace)
-	w.waitFor("painted")
+	go read(trace, w.lines)
+}
+
+// activate finds the editor's window and gives it the keys.
+func (w *window) activate() {
+	w.t.Helper()
 	w.id = strings.Fields(w.do("search", "--sync", "--onlyvisible", "--name", "Homeside"))[0]
 	w.do("windowactivate", "--sync", w.id)
-	return w
+}
+
+// kill ends the editor as a crash does (SIGKILL), and waits until it has gone.
+func (w *window) kill() {
+	w.t.Helper()
+	if err := w.editor.Process.Kill(); err != nil {
+		w.t.Fatal(err)
+	}
+	_ = w.editor.Wait() // it was killed
 }
 
 // startDisplay starts a virtual screen; it says its number itself when it is up.
@@ -99,17 +130,16 @@ func startProcess(t testing.TB, c *exec.Cmd) {
 }
 
 func (w *window) env() []string {
-	home := w.t.TempDir()
 	return append(os.Environ(), "DISPLAY="+w.display, "LANG=en_US.UTF-8", "LC_ALL=C.UTF-8", "FYNE_SCALE=1", "LIBGL_ALWAYS_SOFTWARE=1",
-		"HOME="+home, "XDG_CONFIG_HOME="+filepath.Join(home, "config"), "XDG_STATE_HOME="+filepath.Join(home, "state"))
+		"HOME="+w.home, "XDG_CONFIG_HOME="+filepath.Join(w.home, "config"), "XDG_STATE_HOME="+filepath.Join(w.home, "state"))
 }
 
-func (w *window) read(trace *os.File) {
+func read(trace *os.File, lines chan<- string) {
 	in := bufio.NewScanner(trace)
 	for in.Scan() {
-		w.lines <- in.Text()
+		lines <- in.Text()
 	}
-	close(w.lines)
+	close(lines)
 }
 
 // waitFor waits for a line of the trace that holds text.
