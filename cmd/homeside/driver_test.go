@@ -52,7 +52,7 @@ func openWindow(t testing.TB, lesson string) *window {
 }
 
 // openDisplay starts a display and a window manager, with a home of its own.
-func openDisplay(t *testing.T) *window {
+func openDisplay(t testing.TB) *window {
 	t.Helper()
 	w := &window{t: t, home: t.TempDir()}
 	w.display = startDisplay(t)
