@@ -34,5 +34,6 @@ func (e *Editor) controls() map[string]fyne.CanvasObject {
 	maps.Copy(all, e.checks.Named())
 	maps.Copy(all, e.tell.Named())
 	maps.Copy(all, e.plan.Named())
+	maps.Copy(all, e.reels.Named())
 	return all
 }

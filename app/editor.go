@@ -72,6 +72,7 @@ type Editor struct {
 	recentItem *fyne.MenuItem
 	onPicture  func(path string) // takes a picture that is dropped; nil while nobody wants one
 	plan       *panel.MatchPlan
+	reels      *panel.Reels
 	start      *panel.Start
 	guide      *guide
 	pairs      keptPairs
@@ -110,6 +111,7 @@ func New(a fyne.App, o Options) *Editor {
 	e.status.Truncation = fyne.TextTruncateEllipsis
 	e.clock = newFrameClock(e.session)
 	e.plan = e.newMatchPlan()
+	e.reels = e.newReels()
 	e.photos = e.newPhotos()
 	e.start = e.newStart()
 	e.guide = newGuide(e)
@@ -117,7 +119,7 @@ func New(a fyne.App, o Options) *Editor {
 	e.presenter = present.New(a, e.session, e.tracePresenter)
 	e.win.SetOnClosed(e.presenter.Close)
 	e.editing = container.NewStack(e.content())
-	e.win.SetContent(tooltip.AddWindowToolTipLayer(container.NewBorder(e.tabs.Box, nil, nil, nil, container.NewStack(e.editing, e.plan.Box, e.photos.page.Box, e.start.Box, e.guide.layer)), e.win.Canvas()))
+	e.win.SetContent(tooltip.AddWindowToolTipLayer(container.NewBorder(e.tabs.Box, nil, nil, nil, container.NewStack(e.editing, e.plan.Box, e.reels.Box, e.photos.page.Box, e.start.Box, e.guide.layer)), e.win.Canvas()))
 	e.bindings = bindings()
 	e.win.SetMainMenu(e.menu())
 	e.win.Canvas().SetOnTypedKey(func(k *fyne.KeyEvent) { e.press(onCourt, k) })
@@ -214,6 +216,7 @@ func (e *Editor) changed() {
 		e.cards.refresh(e.session)
 		e.bought.Refresh()
 		e.plan.Refresh()
+		e.reels.Refresh()
 		e.followPhoto()
 		e.title()
 		e.traceStep()
@@ -245,6 +248,7 @@ func (e *Editor) title() {
 func (e *Editor) say(text string) {
 	if e.plan != nil {
 		e.plan.Say(text)
+		e.reels.Say(text)
 	}
 	if text == "" {
 		text = e.idleLine()

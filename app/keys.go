@@ -20,6 +20,7 @@ const (
 	onStrip
 	onMatchPlan
 	onPhoto
+	onReels
 	partCount
 )
 
@@ -53,6 +54,11 @@ func bindings() []binding {
 	return append(append(courtBindings(), stripBindings()...),
 		binding{onMatchPlan, one(fyne.KeyEscape), false, func() string { return words.T("close the match plan") }, func(e *Editor) bool { e.plan.Close(); return true }},
 		binding{onPhoto, one(fyne.KeyEscape), false, func() string { return words.T("cancel a drag, or close the photo") }, always((*Editor).escapePhoto)},
+		onReel(fyne.KeyEscape, func() string { return words.T("close the page of reels") }),
+		onReel(fyne.KeySpace, func() string { return words.T("play or pause the reel") }),
+		onReel(fyne.KeyRight, func() string { return words.T("pick the next take") }),
+		onReel(fyne.KeyLeft, func() string { return words.T("pick the previous take") }),
+		onReel(fyne.KeyDelete, func() string { return words.T("delete the take picked") }),
 
 		binding{anywhere, one(fyne.KeySpace), false, func() string { return words.T("play or pause") }, always(func(e *Editor) { e.session.TogglePlay() })},
 		binding{anywhere, one(fyne.KeyRight), false, func() string { return words.T("next event") }, always(func(e *Editor) { e.session.NextEvent() })},
@@ -137,17 +143,22 @@ func (e *Editor) pageOr(where part) part {
 		return onMatchPlan
 	case e.photos.page.Shown():
 		return onPhoto
+	case e.reels.Shown():
+		return onReels
 	}
 	return where
 }
 
 // page says whether a part takes the place of the others.
-func (p part) page() bool { return p == onMatchPlan || p == onPhoto }
+func (p part) page() bool { return p == onMatchPlan || p == onPhoto || p == onReels }
 
 // leavePages closes the page that is open.
 func (e *Editor) leavePages() {
 	if e.plan.Shown() {
 		e.plan.Close()
+	}
+	if e.reels.Shown() {
+		e.reels.Close()
 	}
 	e.photos.page.Close()
 	e.closeStart()

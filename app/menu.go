@@ -92,6 +92,7 @@ func (e *Editor) playMenu() *fyne.Menu {
 		e.needs(e.notComparing, e.item(words.T("Stop comparing"), e.stopComparing, nil)),
 		fyne.NewMenuItemSeparator(),
 		e.item(words.T("Match plan…"), e.openMatchPlan, ctrl(fyne.KeyM)),
+		e.item(words.T("Reels…"), e.openReels, ctrl(fyne.KeyR)),
 		fyne.NewMenuItemSeparator(),
 		e.item(words.T("Before you run it…"), e.showCautions, nil),
 	)...)

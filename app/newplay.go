@@ -58,9 +58,7 @@ func (e *Editor) askVariation(title string, of func(formation.Written, court.Rec
 
 // rest ends what the hand or the clock is doing before a dialog opens.
 func (e *Editor) rest() {
-	if e.plan.Shown() {
-		e.plan.Close()
-	}
+	e.leavePages()
 	e.court.Cancel()
 	e.session.Pause()
 }

@@ -1,6 +1,8 @@
 package words
 
 import (
+	"errors"
+	"fmt"
 	"math"
 	"strconv"
 	"strings"
@@ -8,6 +10,7 @@ import (
 	"homeside/model/lesson"
 	"homeside/model/rally"
 	"homeside/model/reel"
+	"homeside/model/units"
 )
 
 // SpeedTag says in a clip that a play runs slower or faster than in a match;
@@ -69,4 +72,58 @@ func TakesLeft(left []reel.Left) string {
 		all[i] = T("take %d: %s", l.Index+1, why)
 	}
 	return T("Left out: %s.", strings.Join(all, "; "))
+}
+
+var cameraWords = [...]string{
+	lesson.WholeCourt:     Text("the whole court"),
+	lesson.HalfCourt:      Text("half the court"),
+	lesson.Follow:         Text("follows a player"),
+	lesson.PushIn:         Text("pushes in on a player"),
+	lesson.BehindReceiver: Text("from behind the receiver"),
+}
+
+// Cameras are the kinds of camera in their order.
+func Cameras() []string { return all(cameraWords[:]...) }
+
+var cornerWords = [...]string{Text("no logo"), Text("top left"), Text("top right"), Text("bottom left"), Text("bottom right")}
+
+// Corners are the corners of a picture in their order, none first.
+func Corners() []string { return all(cornerWords[:]...) }
+
+var recipeWords = [...]string{
+	reel.Teach:    Text("teach: title, signal, slow with freezes, match speed"),
+	reel.SlowFast: Text("slow, then at match speed"),
+	reel.Loop:     Text("again and again at match speed"),
+}
+
+// Recipes are the ways to make a reel in their order.
+func Recipes() []string { return all(recipeWords[:]...) }
+
+// FitRefused says why no reel lasts as long as is wanted.
+func FitRefused(err error) string {
+	var length *reel.LengthError
+	switch {
+	case !errors.As(err, &length):
+		return T("No reel was made: %s.", err)
+	case length.Want < length.Least:
+		return T("Too short: one pass at match speed takes %.1f s.", float64(length.Least))
+	}
+	return T("Too long: such a reel lasts at most %.0f s.", math.Floor(float64(length.Most)))
+}
+
+// ClipTime says a moment of a clip and how long it is: "0:03.5 of 0:20.0".
+func ClipTime(at, of units.Seconds) string { return T("%s of %s", ClipClock(at), ClipClock(of)) }
+
+// ClipClock is a time of a clip in minutes, seconds and tenths.
+func ClipClock(t units.Seconds) string {
+	tenths := int(math.Round(float64(max(t, 0)) * 10))
+	return fmt.Sprintf("%d:%02d.%d", tenths/600, tenths/10%60, tenths%10)
+}
+
+// ReelName is a reel's number and name.
+func ReelName(i int, name string) string {
+	if name == "" {
+		name = T("Reel %d", i+1)
+	}
+	return fmt.Sprintf("%d. %s", i+1, name)
 }

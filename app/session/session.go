@@ -32,6 +32,7 @@ type Session struct {
 	pointedAt units.Seconds // see pointed
 
 	picked []edit.Part // see Picked; parts that have gone among them
+	reels  reels       // worked on
 
 	solved  *rally.Rally // of the present lesson and play; nil after a change
 	problem error
@@ -67,7 +68,7 @@ func (s *Session) load(l lesson.Lesson, path string) {
 	s.forget()
 	s.now, s.picked = 0, nil
 	s.walk, s.compare = walk{rallies: len(l.Match.Rallies)}, compare{}
-	s.loop, s.chosen = loop{}, nil
+	s.loop, s.chosen, s.reels = loop{}, nil, reels{}
 	s.walkToPlay()
 }
 
@@ -131,6 +132,7 @@ func (s *Session) forget() {
 	s.walk.game, s.walk.problem = nil, nil
 	s.checked = checked{}
 	s.compare.forget()
+	s.reels.forget()
 	s.revision++
 }
 

@@ -27,7 +27,7 @@ func (f *Film) sceneryOf(n, width, height int) *scenery {
 	t := f.takes[n]
 	out := &scenery{place: f.placeOf(t, width, height)}
 	layouts := f.layouts(width, height, t, out.place, f.Reel.At(t.Start))
-	for i, p := range t.seen() {
+	for i, p := range f.seen(t) {
 		layouts[i].PxPerPoint = f.scene(width, height).PxPerPoint
 		out.still = append(out.still, p.StaticIn(layouts[i]).Panels)
 	}
@@ -64,7 +64,7 @@ func (f *Film) shoot(s *canvas.Scene, m reel.Moment) {
 	t := f.takes[m.Take]
 	layouts := f.layouts(s.Width, s.Height, t, sc.place, m)
 	s.PxPerPoint = sharp(s.PxPerPoint, sc, layouts[0].Court, t)
-	for i, p := range t.seen() {
+	for i, p := range f.seen(t) {
 		if l := layouts[i]; l.Court.Lens.On() {
 			f.sky(s, sides[i]+"sky", l)
 		}
@@ -98,13 +98,14 @@ func (f *Film) sky(s *canvas.Scene, name string, l compose.Layout) {
 const skyFar = 1e4
 
 // seen are the take's pictures as its camera sees them.
-func (t take) seen() []compose.Picture {
-	if t.Camera.Kind != lesson.BehindReceiver {
-		return t.pictures
-	}
+func (f *Film) seen(t take) []compose.Picture {
 	out := make([]compose.Picture, len(t.pictures))
 	for i, p := range t.pictures {
-		out[i] = p.Seen(compose.Sight{Behind: compose.TheReceiver})
+		if t.Camera.Kind == lesson.BehindReceiver {
+			p = p.Seen(compose.Sight{Behind: compose.TheReceiver})
+		}
+		p.Look = f.Look
+		out[i] = p
 	}
 	return out
 }

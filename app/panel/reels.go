@@ -1,0 +1,289 @@
+package panel
+
+import (
+	"image"
+
+	"fyne.io/fyne/v2"
+	fynecanvas "fyne.io/fyne/v2/canvas"
+	"fyne.io/fyne/v2/container"
+	"fyne.io/fyne/v2/theme"
+	"fyne.io/fyne/v2/widget"
+
+	"homeside/app/session"
+	"homeside/canvas/film"
+	"homeside/model/lesson"
+	"homeside/model/reel"
+	"homeside/words"
+)
+
+// ReelEvents are what the page of reels asks of the window. All may be nil.
+type ReelEvents struct {
+	Close   func()
+	Export  func() // the reel worked on
+	Logo    func() // asks for another picture
+	Painted func() // the preview has been painted
+}
+
+// Reels is the page where a clip is put together: on top which reel and how long,
+// below it the preview and what is picked, at the bottom the running order.
+type Reels struct {
+	Box     *fyne.Container
+	session *session.Session
+	events  ReelEvents
+	back    *widget.Button
+	which   *Dropdown
+	name    *commitEntry
+	seconds *widget.Entry
+	recipe  *Dropdown
+	corner  *Dropdown
+	line    *widget.Label
+	preview *reelPreview
+	strip   *takeStrip
+	take    *takeForm
+	card    *cardForm
+	none    *widget.Label
+	worked  *fyne.Container // all that needs a reel
+	ofReel  *fyne.Container // of the head, likewise
+	export  *widget.Button
+	pulse   *fynecanvas.Raster
+	named   map[string]fyne.CanvasObject
+	film    *film.Film
+	made    int // the revision shown
+	picked  int // what of the reel was shown last
+}
+
+// NewReels is the page of a session's reels, hidden until Open.
+func NewReels(s *session.Session, events ReelEvents) *Reels {
+	p := &Reels{session: s, events: events, made: -1, named: map[string]fyne.CanvasObject{}}
+	p.line = widget.NewLabel("")
+	p.line.Truncation = fyne.TextTruncateEllipsis
+	p.preview = newReelPreview(func() { p.refreshStrip() }, nil)
+	p.preview.frame.Safe = true
+	p.pulse = fynecanvas.NewRaster(func(int, int) image.Image { invoke(p.events.Painted); return image.NewRGBA(image.Rect(0, 0, 1, 1)) })
+	p.strip = newTakeStrip(s, p.key)
+	p.take, p.card = newTakeForm(s, p.Say, p.freezeHere), newCardForm(s, p.Say)
+	p.none = wrapped()
+	p.none.SetText(words.T("A reel is a clip made of takes: stretches of plays, each with its own camera and speed. Begin with a new reel, or let one be made of the play shown that lasts as long as you want."))
+	p.layOut()
+	p.Box.Hide()
+	return p
+}
+
+// button is a button that tests can press by a name.
+func (p *Reels) button(name, text string, icon fyne.Resource, do func()) *widget.Button {
+	b := widget.NewButtonWithIcon(text, icon, do)
+	p.named[name] = b
+	return b
+}
+
+// formWidth is the room of what is picked.
+const formWidth = 380
+
+func (p *Reels) layOut() {
+	picked := container.NewVScroll(container.NewPadded(container.NewVBox(p.take.box, p.card.box)))
+	picked.SetMinSize(fyne.NewSize(formWidth, 100))
+	order := container.NewBorder(nil, nil, nil, p.orderButtons(), p.strip.box)
+	p.worked = container.NewBorder(nil, order, nil, picked, p.preview.box)
+	p.named["reel-play"], p.named["reel-shape"], p.named["reel-camera"] = p.preview.play, p.preview.shape, p.take.camera
+	p.named["reel-caption"], p.named["reel-freeze"] = p.take.caption, p.take.freeze
+	p.Box = container.NewBorder(p.head(), nil, nil, nil, container.NewStack(container.NewPadded(p.none), p.worked))
+}
+
+// head is which reel there is, and how long one is to last.
+func (p *Reels) head() fyne.CanvasObject {
+	s := p.session
+	p.back = p.button("reel-back", words.T("Back to the court"), theme.NavigateBackIcon(), p.Close)
+	p.which = NewDropdown(nil, func(string) { s.SelectReel(p.which.SelectedIndex()) })
+	p.which.PlaceHolder = words.T("no reels yet")
+	p.name = newCommitEntry(func(text string) {
+		s.ChangeReel(words.T("rename a reel"), func(r lesson.Reel) lesson.Reel { r.Name = text; return r })
+	})
+	p.corner = NewDropdown(words.Corners(), func(string) {
+		s.ChangeReel(words.T("place the logo"), func(r lesson.Reel) lesson.Reel {
+			r.Logo = lesson.Corner(max(p.corner.SelectedIndex(), 0))
+			return r
+		})
+	})
+	p.seconds = widget.NewEntry()
+	p.seconds.SetText("20")
+	p.seconds.OnSubmitted = func(string) { p.fit() }
+	p.recipe = NewDropdown(words.Recipes(), nil)
+	p.recipe.Selected = p.recipe.Options[0]
+	p.named["reel-seconds"], p.named["reel-recipe"], p.named["reel-which"] = p.seconds, p.recipe, p.which
+	p.ofReel = container.NewHBox(container.NewGridWrap(fyne.NewSize(230, 36), p.name), p.button("reel-delete", words.T("Delete"), theme.DeleteIcon(), s.DeleteReel),
+		container.NewGridWrap(fyne.NewSize(160, 36), p.corner), p.button("reel-logo", words.T("Logo…"), theme.MediaPhotoIcon(), func() { invoke(p.events.Logo) }))
+	first := container.NewHBox(p.back, container.NewGridWrap(fyne.NewSize(230, 36), p.which), p.button("reel-new", words.T("New reel"), theme.ContentAddIcon(), s.AddReel),
+		p.ofReel, container.NewGridWrap(fyne.NewSize(1, 1), p.pulse))
+	p.export = p.button("reel-export", words.T("Export…"), theme.DocumentSaveIcon(), func() { invoke(p.events.Export) })
+	second := container.NewHBox(beside(words.T("Make one of the play shown that lasts")), container.NewGridWrap(fyne.NewSize(60, 36), p.seconds), beside(words.T("seconds:")),
+		container.NewGridWrap(fyne.NewSize(400, 36), p.recipe), p.button("reel-fit", words.T("Fit"), theme.ConfirmIcon(), p.fit), p.export)
+	return container.NewVBox(first, container.NewBorder(nil, nil, second, nil, p.line), widget.NewSeparator())
+}
+
+func (p *Reels) orderButtons() fyne.CanvasObject {
+	s := p.session
+	return container.NewGridWithColumns(2,
+		p.button("take-add", words.T("Add"), theme.ContentAddIcon(), s.AddTake), p.button("take-copy", words.T("Copy"), theme.ContentCopyIcon(), s.DuplicateTake),
+		p.button("take-left", "", theme.NavigateBackIcon(), func() { s.MoveTake(-1) }), p.button("take-right", "", theme.NavigateNextIcon(), func() { s.MoveTake(1) }),
+		p.button("take-delete", words.T("Delete"), theme.DeleteIcon(), s.DeleteTake))
+}
+
+// Open shows the page as the lesson is now.
+func (p *Reels) Open() {
+	p.Box.Show()
+	p.made = -1
+	p.Refresh()
+}
+
+// Shown says whether the page is shown.
+func (p *Reels) Shown() bool { return p.Box.Visible() }
+
+// Close goes back to the court.
+func (p *Reels) Close() {
+	p.preview.stop()
+	p.Box.Hide()
+	invoke(p.events.Close)
+}
+
+// Refresh shows the reel again if the page is shown and something has changed.
+func (p *Reels) Refresh() {
+	if !p.Box.Visible() || p.made == p.session.Revision() {
+		return
+	}
+	p.made = p.session.Revision()
+	r, ok := p.session.Reel()
+	show(p.none, !ok)
+	for _, o := range []fyne.CanvasObject{p.worked, p.ofReel, p.export} {
+		show(o, ok)
+	}
+	p.pulse.Refresh()
+	var names []string
+	for i, one := range p.session.Lesson().Reels {
+		names = append(names, words.ReelName(i, one.Name))
+	}
+	relabel(p.which, names, p.session.ReelIndex())
+	p.name.show(r.Name)
+	relabel(p.corner, words.Corners(), int(r.Logo))
+	if !ok {
+		p.film = nil
+		p.preview.show(nil)
+		p.strip.refresh(nil, 9, 16)
+		return
+	}
+	p.film = film.Of(p.session.Lesson(), p.session.SolvedReel())
+	p.refreshStrip()
+	p.refreshPicked()
+	p.preview.show(p.film)
+	p.showPicked()
+	p.tellLeft()
+}
+
+func (p *Reels) refreshStrip() {
+	if p.film != nil {
+		w, h := p.preview.size()
+		p.strip.refresh(p.film, w, h)
+	}
+}
+
+// refreshPicked shows the form of what is picked.
+func (p *Reels) refreshPicked() {
+	_, isTake := p.session.Take()
+	show(p.take.box, isTake)
+	show(p.card.box, !isTake)
+	p.take.refresh()
+	p.card.refresh()
+}
+
+// showPicked shows the beginning of what is picked when that is another.
+func (p *Reels) showPicked() {
+	pick := p.session.ReelPick()
+	if pick == p.picked || p.preview.playing {
+		return
+	}
+	p.picked = pick
+	switch k := shownTake(p.film.Reel, pick); {
+	case pick == session.TitleCard:
+		p.preview.seek(0)
+	case pick == session.EndCard:
+		p.preview.seek(p.film.Reel.Length())
+	case k >= 0:
+		p.preview.seek(p.film.Reel.Takes[k].Start)
+	}
+}
+
+// tellLeft says which takes cannot be shown.
+func (p *Reels) tellLeft() {
+	if left := p.film.Reel.Left; len(left) > 0 {
+		p.Say(words.TakesLeft(left))
+	}
+}
+
+// fit makes the reel anew so that it lasts as long as asked for.
+func (p *Reels) fit() {
+	n, err := secondsOf(p.seconds.Text, 1, 3600)
+	if err != nil {
+		p.Say(err.Error())
+		return
+	}
+	left, err := p.session.FitReel(n, reel.FitOptions{Recipe: reel.Recipe(max(p.recipe.SelectedIndex(), 0))})
+	switch {
+	case err != nil:
+		p.Say(words.FitRefused(err))
+	case len(left) > 0:
+		p.Say(words.FitLeft(left))
+	default:
+		p.Say(words.T("The reel lasts %s.", words.ClipClock(p.session.SolvedReel().Length())))
+	}
+}
+
+// freezeHere adds a freeze to the take picked at the moment that the preview shows.
+func (p *Reels) freezeHere() {
+	if p.film == nil {
+		return
+	}
+	m := p.film.Reel.At(p.preview.at)
+	if m.Card != nil || p.film.Reel.Takes[m.Take].Index != p.session.ReelPick() {
+		p.Say(words.T("The preview shows another part of the reel: move it into this take first."))
+		return
+	}
+	at := p.film.Reel.Takes[m.Take].Rally.AnchorAt(m.T)
+	p.take.set(words.T("add a freeze"), func(t *lesson.Take) {
+		t.Freezes = append(t.Freezes[:len(t.Freezes):len(t.Freezes)], lesson.Freeze{At: at, Length: usualFreeze})
+	})
+}
+
+// usualFreeze is how long a new freeze holds.
+const usualFreeze = 2
+
+// key is a key on the running order.
+func (p *Reels) key(k *fyne.KeyEvent) {
+	switch k.Name {
+	case fyne.KeyEscape:
+		p.Close()
+	case fyne.KeySpace:
+		p.preview.toggle()
+	case fyne.KeyDelete, fyne.KeyBackspace:
+		p.session.DeleteTake()
+	case fyne.KeyLeft:
+		p.session.PickTake(max(p.session.ReelPick()-1, session.TitleCard))
+	case fyne.KeyRight:
+		p.session.PickTake(p.session.ReelPick() + 1)
+	}
+}
+
+// Press is a key that no control of the page has taken.
+func (p *Reels) Press(k *fyne.KeyEvent) { p.key(k) }
+
+// Say shows a line on the page.
+func (p *Reels) Say(text string) { p.line.SetText(text) }
+
+// Shape is the size in pixels of the shape that is previewed.
+func (p *Reels) Shape() (width, height int) { return p.preview.size() }
+
+// Named are the page's controls by name, for tests of the window.
+func (p *Reels) Named() map[string]fyne.CanvasObject {
+	for i, c := range p.strip.cards {
+		p.named[takeControl(i)] = c
+	}
+	return p.named
+}
