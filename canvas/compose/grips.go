@@ -132,6 +132,9 @@ func (g gripper) style() canvas.Style {
 	return canvas.Style{Fill: look.Sky, Stroke: g.p.look().Ink, Width: canvas.Pts(look.Outline)}
 }
 
+// accent is a colour that stands out from the court in every look.
+func (g gripper) accent() colour { return g.p.look().Teams[court.Near].Run }
+
 // picked draws what shows that a part is picked, and its handles.
 func (g gripper) picked(a edit.Part) {
 	switch a.Kind {
@@ -172,7 +175,7 @@ func (g gripper) hover(a edit.Part) {
 
 // ring is a circle round a player: full for one who is picked.
 func (g gripper) ring(id game.Player, picked bool) {
-	style := canvas.Style{Stroke: look.Blue, Width: canvas.Pts(2.2)}
+	style := canvas.Style{Stroke: g.accent(), Width: canvas.Pts(2.2)}
 	if !picked {
 		style.Width = canvas.Pts(1.2)
 	}
@@ -310,7 +313,7 @@ func (g gripper) aim(shot int) {
 		Move(at.Shift(0, -out)).Line(at.Shift(0, out))
 	g.add(canvas.Shape{
 		ID: gripID(edit.Part{Kind: edit.AimPart, Index: shot}), Label: words.OfShot(words.Text("aim of %s: drag to move it"), shot),
-		Path: path, Style: canvas.Style{Stroke: look.Blue, Width: canvas.Pts(1.6)},
+		Path: path, Style: canvas.Style{Stroke: g.accent(), Width: canvas.Pts(1.6)},
 	})
 }
 
@@ -334,7 +337,7 @@ func (g gripper) mark(i int, picked bool) {
 		ID: fmt.Sprintf("outline.%d", i), Label: words.T("a mark that is picked"),
 		Path: canvas.Path{}.Move(at(r.Min.X, r.Min.Y, -room, -room)).Line(at(r.Max.X, r.Min.Y, room, -room)).
 			Line(at(r.Max.X, r.Max.Y, room, room)).Line(at(r.Min.X, r.Max.Y, -room, room)).Close(),
-		Style: canvas.Style{Stroke: look.Blue, Width: canvas.Pts(1.2), Dash: []canvas.Points{4, 3}},
+		Style: canvas.Style{Stroke: g.accent(), Width: canvas.Pts(1.2), Dash: []canvas.Points{4, 3}},
 	})
 	if m.Kind.HasTip() {
 		g.add(canvas.Shape{
@@ -358,6 +361,6 @@ func (g gripper) band(r court.Rect) {
 	pale.A = 0x30
 	g.add(canvas.Shape{
 		ID: "band", Label: words.T("what is in here is picked"),
-		Path: canvas.Box(r), Style: canvas.Style{Fill: pale, Stroke: look.Blue, Width: canvas.Pts(1)},
+		Path: canvas.Box(r), Style: canvas.Style{Fill: pale, Stroke: g.accent(), Width: canvas.Pts(1)},
 	})
 }
