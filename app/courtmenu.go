@@ -163,14 +163,38 @@ func (e *Editor) straighten(a edit.Part) {
 }
 
 func (e *Editor) shotItems(r *rally.Rally, i int) []*fyne.MenuItem {
-	s := r.Strokes[i]
+	s, last := r.Strokes[i], len(r.Strokes)-1
+	partner := s.By.Partner()
 	return []*fyne.MenuItem{
 		e.item(words.T("Show the contact (%s)", words.Seconds(s.At)), e.seek(s.At), nil),
 		e.item(words.T("Show the bounce (%s)", words.Seconds(s.At+s.Planned.Duration)), e.seek(s.At+s.Planned.Duration), nil),
 		fyne.NewMenuItemSeparator(),
 		e.item(words.T("Aim deep"), func() { e.aim(i, deepAim) }, nil),
 		e.item(words.T("Aim short"), func() { e.aim(i, shortAim) }, nil),
+		e.item(words.T("Hit by %s", r.NameOf(partner)), func() { e.hitBy(i, partner) }, nil),
+		fyne.NewMenuItemSeparator(),
+		unless(i < last, e.item(words.T("Add a shot"), e.addShot, nil)),
+		unless(i == last, e.item(words.T("Delete the shots after this one"), func() { e.cutShots(i + 1) }, nil)),
+		unless(i == 0, e.item(words.T("Delete this shot and those after it"), func() { e.cutShots(i) }, nil)),
 	}
+}
+
+// addShot adds the shot that usually follows and shows it.
+func (e *Editor) addShot() {
+	e.court.Cancel()
+	if !e.session.AddShot(words.T("add a shot")) {
+		e.say(words.T("This play has no room for another shot."))
+	}
+}
+
+func (e *Editor) cutShots(n int) {
+	e.court.Cancel()
+	e.session.CutShots(words.T("delete shots"), n)
+}
+
+func (e *Editor) hitBy(i int, by game.Player) {
+	p, _ := e.session.Play()
+	e.session.ReplacePlay(words.T("change who hits"), edit.HitBy(p, i, by))
 }
 
 // How far from the net the menu aims: deep is 3 ft inside the baseline, short in

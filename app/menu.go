@@ -81,6 +81,7 @@ func (e *Editor) playMenu() *fyne.Menu {
 		e.item(words.T("Import plays…"), e.askImport, ctrlShift(fyne.KeyI)),
 		e.needs(e.noPlay, e.item(words.T("Delete this play"), e.session.DeletePlay, nil)),
 		fyne.NewMenuItemSeparator(),
+		e.needs(e.noPlay, e.item(words.T("Add a shot"), e.addShot, ctrlShift(fyne.KeyA))),
 	}
 	items = append(items, e.transformItems()...)
 	return fyne.NewMenu(words.T("Play‖noun"), append(items,

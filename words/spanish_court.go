@@ -103,4 +103,13 @@ var spanishCourt = catalogue{
 	"To the end":                "Hasta el final",
 	"Seen from":                 "Se ve desde",
 	"until":                     "hasta",
+
+	"Hit by %s":                               "Golpea %s",
+	"Add a shot":                              "Añadir un golpe",
+	"add a shot":                              "añadir un golpe",
+	"Delete the shots after this one":         "Borrar los golpes siguientes",
+	"Delete this shot and those after it":     "Borrar este golpe y los siguientes",
+	"delete shots":                            "borrar golpes",
+	"change who hits":                         "cambiar quién golpea",
+	"This play has no room for another shot.": "En esta jugada no caben más golpes.",
 }

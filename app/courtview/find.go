@@ -11,6 +11,7 @@ import (
 	"homeside/model/court"
 	"homeside/model/edit"
 	"homeside/model/game"
+	"homeside/model/lesson"
 )
 
 // reach is how far beside a thing, in points, the pointer still takes hold.
@@ -41,20 +42,40 @@ func (v *View) feetFrom(px canvas.Px, at court.Point) canvas.Px {
 }
 
 // partAt is the part of the play under a position; nothing where there is none.
-// Handles, players and marks lie over runs and bounces.
+// Handles, players and marks lie over runs and bounces; these lie over a zone or
+// a highlight, which would else hide all that is in it.
 func (v *View) partAt(at fyne.Position) edit.Part {
 	if v.session.Current() == nil || v.frames == nil {
 		return edit.Part{}
 	}
-	px, near := v.toPx(at), reach*v.layout.PxPerPoint
-	isPart := func(id string) bool { _, ok := v.picture.PartOfShape(id); return ok }
-	for _, s := range []*canvas.Scene{v.moving(), v.still} {
-		if id, ok := pick.At(s, px, near, isPart); ok {
-			a, _ := v.picture.PartOfShape(id)
-			return a
-		}
+	a := v.pick(v.moving(), at)
+	if a.Kind != edit.NoPart && !v.isArea(a) {
+		return a
 	}
-	return edit.Part{}
+	if under := v.pick(v.still, at); under.Kind != edit.NoPart {
+		return under
+	}
+	return a
+}
+
+// pick is the topmost part that a scene shows at a position.
+func (v *View) pick(s *canvas.Scene, at fyne.Position) edit.Part {
+	id, _ := pick.At(s, v.toPx(at), reach*v.layout.PxPerPoint, func(id string) bool {
+		_, ok := v.picture.PartOfShape(id)
+		return ok
+	})
+	a, _ := v.picture.PartOfShape(id)
+	return a
+}
+
+// isArea says whether a part is a mark that covers a stretch of the court.
+func (v *View) isArea(a edit.Part) bool {
+	p, ok := v.session.Play()
+	if !ok || a.Kind != edit.MarkPart || !a.In(p) {
+		return false
+	}
+	k := p.Marks[a.Index].Kind
+	return k == lesson.ZoneMark || k == lesson.HighlightMark
 }
 
 // moving is what is drawn over the still part at the moment shown.

@@ -286,3 +286,33 @@ func TestZoom(t *testing.T) {
 	w.keys("ctrl+0")
 	w.waitFor("zoomed 1.00")
 }
+
+// A shot is added, aimed, and taken away from its menu.
+func TestAddAShot(t *testing.T) {
+	path, before := copyLesson(t)
+	w := openWindow(t, path)
+	n := len(before.Plays[0].Shots)
+	w.keys("ctrl+shift+a")
+	w.waitFor(`step "add a shot" modified=true`)
+	w.waitFor("painted")
+	w.screenshot("shot.png")
+	shots := w.save(path).Plays[0].Shots
+	if len(shots) != n+1 || shots[n].By.Team() == shots[n-1].By.Team() {
+		t.Fatalf("the play has %d shots, the last by %v after %v; want one more, by the other team", len(shots), shots[len(shots)-1].By, shots[n-1].By)
+	}
+	aim := shots[n].Aim
+	to := court.Pt(aim.X+2, aim.Y)
+	w.pull(aim, to)
+	w.waitFor(`modified=true`)
+	w.waitFor("painted")
+	if got := w.save(path).Plays[0].Shots[n].Aim; got.Distance(to) > 0.5 {
+		t.Errorf("aimed at %v, want about %v", got, to)
+	}
+	w.clickAt(to, 3)
+	w.waitFor("menu shot")
+	w.keys("Up", "Return") // the last item
+	w.waitFor(`step "delete shots" modified=true`)
+	if got := len(w.save(path).Plays[0].Shots); got != n {
+		t.Errorf("after the shot was deleted there are %d, want %d", got, n)
+	}
+}

@@ -123,6 +123,18 @@ var edits = map[string]anEdit{
 		return edit.Leave(p, id, i, new(d.anchor(p)))
 	}),
 	"AimAt": onList(shots, func(d *draws, p lesson.Play, i int) lesson.Play { return edit.AimAt(p, i, d.beyond()) }),
+	"AddShot": onPlay(func(d *draws, p lesson.Play) (lesson.Play, bool) {
+		if len(p.Shots) >= fewTakes {
+			return p, false
+		}
+		next := edit.NextShot(lesson.Lesson{}, p, game.PlayerOf(p.Shots[len(p.Shots)-1].By.Team().Other(), 1+d.IntN(2)), d.beyond().X)
+		return edit.AddShot(p, next), true
+	}),
+	"HitBy": onList(shots, func(d *draws, p lesson.Play, i int) lesson.Play { return edit.HitBy(p, i, d.player()) }),
+	"CutShots": onPlay(func(d *draws, p lesson.Play) (lesson.Play, bool) {
+		at := func(a lesson.Anchor) units.Seconds { return units.Seconds(a.Event.Shot) + a.Offset }
+		return edit.CutShots(p, d.IntN(len(p.Shots)+2), at), true
+	}),
 	"TakeTime": onList(shots, func(d *draws, p lesson.Play, i int) lesson.Play {
 		return edit.TakeTime(p, i, 0.1+units.Seconds(5*d.Float64()))
 	}),
