@@ -24,7 +24,9 @@ func (e *Editor) newStart() *panel.Start {
 
 // openStart shows the start page.
 func (e *Editor) openStart() {
-	e.rest()
+	e.leavePages()
+	e.court.Cancel()
+	e.session.Pause()
 	e.editing.Hide()
 	e.start.Open(e.recentLessons(), !e.desk.Blank())
 	e.win.Canvas().Focus(e.start.FocusOn())
@@ -42,10 +44,9 @@ func (e *Editor) closeStart() {
 	e.trace.say("start page closed")
 }
 
-// leaveStart goes to the court when something has been put into the lesson that
-// the start page was shown for want of.
+// leaveStart goes to the court when something has changed there.
 func (e *Editor) leaveStart() {
-	if e.start.Shown() && !e.start.CanClose() && !e.desk.Blank() {
+	if e.start.Shown() && !e.desk.Blank() {
 		e.closeStart()
 	}
 }

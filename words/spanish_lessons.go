@@ -136,4 +136,5 @@ var spanishLessons = catalogue{
 	"Skip":            "Saltar",
 	"Next":            "Siguiente",
 	"Done":            "Listo",
+	"The players of the plays are those of this lesson, by their places in the teams.": "Los jugadores de las jugadas son los de esta lección, según su puesto en los equipos.",
 }

@@ -56,7 +56,8 @@ func NewPlayImport(sources []Source, changed func(int), pick, accept, cancel fun
 	p.search = newSearchEntry(func(string) { p.find() }, p.leaveSearch)
 	p.all = widget.NewCheck(words.T("All"), p.tickAll)
 	from := container.NewBorder(nil, nil, widget.NewLabel(words.T("From")), widget.NewButton(words.T("A file…"), func() { p.pick() }), p.from)
-	p.Box = container.NewBorder(container.NewVBox(from, container.NewBorder(nil, nil, nil, p.all, p.search)), nil, nil, nil, p.list)
+	note := caption(words.T("The players of the plays are those of this lesson, by their places in the teams."))
+	p.Box = container.NewBorder(container.NewVBox(from, container.NewBorder(nil, nil, nil, p.all, p.search)), note, nil, nil, p.list)
 	p.refill(0)
 	return p
 }

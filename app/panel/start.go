@@ -2,6 +2,7 @@ package panel
 
 import (
 	"image"
+	"path/filepath"
 
 	"fyne.io/fyne/v2"
 	fynecanvas "fyne.io/fyne/v2/canvas"
@@ -113,9 +114,9 @@ func (p *Start) Open(recent []string, back bool) {
 	show(p.back, back)
 	p.recent.RemoveAll()
 	for _, path := range recent {
-		b := widget.NewButton(p.events.Brief(path), func() { p.events.Recent(path) })
+		b := widget.NewButton(shortened(filepath.Base(path), longestTab), func() { p.events.Recent(path) })
 		b.Importance, b.Alignment = widget.LowImportance, widget.ButtonAlignLeading
-		p.recent.Add(b)
+		p.recent.Add(container.New(layout.NewCustomPaddedVBoxLayout(-6), b, caption(p.events.Brief(filepath.Dir(path)))))
 	}
 	if len(recent) == 0 {
 		p.recent.Add(caption(words.T("Lessons you open or save stand here.")))
