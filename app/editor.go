@@ -62,7 +62,7 @@ type Editor struct {
 	trace    *Trace
 	held     courtview.Snapshot // a cover to compare with
 	shown    int                // the revision the words were made for
-	painted  int                // the last revision traced
+	painted  whereabouts        // as it was last traced
 	cards    cards
 	sights   []*fyne.MenuItem // the ways of seeing the court
 	bindings []binding
@@ -259,10 +259,11 @@ func (e *Editor) say(text string) {
 // paintedRevision is called from within a paint. It tells where the players
 // are in the window, in pixels.
 func (e *Editor) paintedRevision(revision int) {
-	if revision == e.painted || !e.trace.written() {
+	now := e.whereabouts(revision)
+	if now == e.painted || !e.trace.written() {
 		return
 	}
-	e.painted = revision
+	e.painted = now
 	for id, at := range e.court.OnScreen() {
 		e.trace.say("at %v %.0f %.0f", id, at.X, at.Y)
 	}

@@ -4,6 +4,8 @@ import (
 	"time"
 
 	"fyne.io/fyne/v2"
+
+	"homeside/canvas/compose"
 )
 
 // frameFor tells the trace of every frame of the court: the time of day in
@@ -20,8 +22,18 @@ func (e *Editor) frameFor(o Options) func(revision, pixels int) {
 	}
 }
 
-// zoomed tells the trace anew where things are.
-func (e *Editor) zoomed(scale float64) {
-	e.painted = -1
-	e.trace.say("zoomed %.2f", scale)
+// whereabouts are what decides where things are on the court in the window.
+type whereabouts struct {
+	revision int
+	sight    compose.Sight
+	place    fyne.Position
+	size     fyne.Size
+	zoom     float64
 }
+
+func (e *Editor) whereabouts(revision int) whereabouts {
+	return whereabouts{revision + 1, e.court.Sight(), fyne.CurrentApp().Driver().AbsolutePositionForObject(e.court), e.court.Size(), e.court.Zoomed()}
+}
+
+// zoomed tells the trace how large the court is drawn.
+func (e *Editor) zoomed(scale float64) { e.trace.say("zoomed %.2f", scale) }
