@@ -42,7 +42,7 @@ func guideSteps() []guideStep {
 			func(e *Editor) fyne.CanvasObject { return e.bar.play }, did("playing=true")},
 		{func() string {
 			return words.T("Drag a player to another place. Times and checks follow the hand.")
-		}, func(e *Editor) fyne.CanvasObject { return e.court }, did(`step "move`)},
+		}, func(e *Editor) fyne.CanvasObject { return e.court }, didStep},
 		{func() string { return words.T("Ctrl+Z takes it back; nothing can go wrong here.") },
 			func(e *Editor) fyne.CanvasObject { return e.court }, did("undone")},
 		{func() string {
@@ -60,6 +60,11 @@ func guideSteps() []guideStep {
 // did waits for something that the window says it has done.
 func did(prefix string) func(string) bool {
 	return func(what string) bool { return strings.HasPrefix(what, prefix) }
+}
+
+// didStep waits for any step done to the lesson.
+func didStep(what string) bool {
+	return strings.HasPrefix(what, `step "`) && !strings.HasPrefix(what, `step ""`)
 }
 
 // Size of the guide's box, and how far from the control it stands.
