@@ -43,6 +43,7 @@ type cards struct {
 	match  *widget.AccordionItem
 	shot   *widget.AccordionItem
 	player *widget.AccordionItem
+	notes  *widget.AccordionItem
 	scroll *container.Scroll
 	begun  bool // a match was kept when the cards were last refreshed
 }
@@ -57,7 +58,8 @@ func (e *Editor) side() fyne.CanvasObject {
 	e.cards.checks.Open = true
 	e.cards.match = widget.NewAccordionItem(words.T("Match"), e.match.Box)
 	e.cards.player = widget.NewAccordionItem(words.T("Player"), e.player.Box)
-	e.cards.fold = widget.NewAccordion(e.cards.checks, e.cards.match, e.cards.shot, e.cards.player)
+	e.cards.notes = widget.NewAccordionItem(words.T("Notes"), e.notes.Box)
+	e.cards.fold = widget.NewAccordion(e.cards.checks, e.cards.match, e.cards.shot, e.cards.player, e.cards.notes)
 	e.cards.fold.MultiOpen = true
 	e.shot.Resized, e.bought.Resized = e.cards.fold.Refresh, e.cards.fold.Refresh
 	e.cards.scroll = container.NewVScroll(container.New(narrow{}, e.cards.fold))

@@ -56,6 +56,7 @@ type Editor struct {
 	tell     *panel.Tell
 	bought   *panel.Bought
 	player   *panel.Player
+	notes    *panel.Notes
 	bar      *playbar
 	status   *widget.Label
 	clock    *frameClock
@@ -106,6 +107,7 @@ func New(a fyne.App, o Options) *Editor {
 	e.tell = panel.NewTell(e.session)
 	e.bought = panel.NewBought(e.session, e.askSaveChart)
 	e.player = panel.NewPlayer(e.session)
+	e.notes = panel.NewNotes(e.session, e.guard(e.askDescribePlay))
 	e.bar = newPlaybar(e.session, e.say)
 	e.status = widget.NewLabel(words.Caution())
 	e.status.Truncation = fyne.TextTruncateEllipsis
@@ -213,6 +215,7 @@ func (e *Editor) changed() {
 		e.plays.Refresh()
 		e.score.Refresh()
 		e.match.Refresh()
+		e.notes.Refresh()
 		e.cards.refresh(e.session)
 		e.bought.Refresh()
 		e.plan.Refresh()

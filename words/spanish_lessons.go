@@ -137,4 +137,5 @@ var spanishLessons = catalogue{
 	"Next":            "Siguiente",
 	"Done":            "Listo",
 	"The players of the plays are those of this lesson, by their places in the teams.": "Los jugadores de las jugadas son los de esta lección, según su puesto en los equipos.",
+	"No notes yet.": "Aún sin notas.",
 }
