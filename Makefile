@@ -12,7 +12,7 @@ BUILTIN := assets/lessons/left-hand-middle.json
 BUILD_PACKAGES := gcc libc6-dev pkg-config libgl-dev libxcursor-dev libxrandr-dev libxinerama-dev libxi-dev libxxf86vm-dev
 RUN_PACKAGES   := libgl1 libx11-6 libxcursor1 libxrandr2 libxinerama1 libxi6
 CHECK_PACKAGES := ffmpeg librsvg2-bin poppler-utils libxml2-utils chromium gcc libc6-dev pkg-config libcairo2-dev alsa-utils
-TEST_PACKAGES  := xvfb xdotool openbox x11-utils $(CHECK_PACKAGES)
+TEST_PACKAGES  := xvfb xdotool openbox x11-utils python3-xlib $(CHECK_PACKAGES)
 
 # The checker's version is pinned, so that a new one does not fail old code.
 STATICCHECK := honnef.co/go/tools/cmd/staticcheck@v0.8.2

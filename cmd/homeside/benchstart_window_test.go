@@ -103,14 +103,14 @@ func BenchmarkOpenManyPlays(b *testing.B) {
 // playedFor is how long BenchmarkMemory plays, and from when on it measures the
 // growth: what is made once has been made by then.
 const (
-	playedFor = 2 * time.Minute
-	warmedUp  = 40 * time.Second
+	playedFor = 3 * time.Minute
+	warmedUp  = 90 * time.Second
 )
 
 // BenchmarkMemory plays for some minutes with the cover on and tells what the
 // program holds of the memory (VmRSS) at the end, what is its own of that
 // (RssAnon: without the program's and the libraries' files), and both as they
-// would be after an hour if they went on growing as they did after the first 40 s.
+// would be after an hour if they went on growing as they did after the first 90 s.
 func BenchmarkMemory(b *testing.B) {
 	path, _ := copyLesson(b)
 	w := openWindow(b, path)

@@ -5,6 +5,7 @@ package main
 import (
 	"image/gif"
 	"os"
+	"os/exec"
 	"path/filepath"
 	"testing"
 
@@ -200,6 +201,35 @@ func TestBadFilesAndAVanishedFolder(t *testing.T) {
 	w.saveAs(elsewhere)
 	if l := readLesson(t, elsewhere); len(l.Plays) == 0 {
 		t.Error("the lesson saved elsewhere is empty")
+	}
+}
+
+// Files are dropped onto the window as a file manager drops them: a lesson opens
+// in a tab of its own, a folder is said to be none.
+func TestDroppedFiles(t *testing.T) {
+	path, _ := copyLesson(t)
+	other, _ := copyLesson(t)
+	w := openWindow(t, path)
+	w.drop(other)
+	w.waitFor("opened " + other)
+	w.waitFor("painted")
+	w.drop(path, other) // both are open: the last is shown
+	w.waitFor("opened " + other)
+	w.keys("ctrl+Prior")
+	w.waitFor("lesson 1 of 2")
+	w.drop(t.TempDir())
+	w.waitFor("failed")
+	w.waitFor("asking Homeside")
+	w.screenshot("dropped.png")
+}
+
+// drop drops files onto the editor's window.
+func (w *window) drop(files ...string) {
+	w.t.Helper()
+	c := exec.Command("/usr/bin/python3", append([]string{"testdata/drop.py", w.id}, files...)...)
+	c.Env = w.env()
+	if out, err := c.CombinedOutput(); err != nil {
+		w.t.Fatalf("drop %v: %v: %s", files, err, out)
 	}
 }
 
