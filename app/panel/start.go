@@ -50,9 +50,19 @@ type Start struct {
 
 // Sizes of the page's pictures.
 var (
-	firstSize   = fyne.NewSize(190, 330)
-	builtInSize = CardSize{Picture: fyne.NewSize(118, 180), Title: 66, Text: 24}
+	firstSize      = fyne.NewSize(190, 330)
+	builtInPicture = fyne.NewSize(118, 180)
 )
+
+// builtInSize is the size of a built-in lesson's card, with three lines for its
+// title in letters of any size.
+func builtInSize() CardSize {
+	letters := theme.TextSize() / 14 // of the usual size
+	return CardSize{Picture: builtInPicture, Title: 66 * letters, Text: 24 * letters}
+}
+
+// longestRecent is how many letters of a file's name stand on its button.
+const longestRecent = 24
 
 const (
 	firstPoint   = 0.72 // a point of the first play's drawing
@@ -70,7 +80,7 @@ func NewStart(builtIn []lesson.Lesson, events StartEvents) *Start {
 	p.draw.Importance = widget.HighImportance
 	p.back = widget.NewButtonWithIcon(words.T("Back to the court"), theme.NavigateBackIcon(), events.Close)
 	p.form = NewPairForm(p.refresh, p.take)
-	p.gallery = NewGallery(len(builtIn), len(builtIn), builtInSize)
+	p.gallery = NewGallery(len(builtIn), len(builtIn), builtInSize())
 	p.gallery.OnAccept = p.openChosen
 	p.gallery.OnTapped = func(int) { p.openChosen() }
 	p.pulse = fynecanvas.NewRaster(func(int, int) image.Image { events.Painted(); return image.NewRGBA(image.Rect(0, 0, 1, 1)) })
@@ -114,7 +124,7 @@ func (p *Start) Open(recent []string, back bool) {
 	show(p.back, back)
 	p.recent.RemoveAll()
 	for _, path := range recent {
-		b := widget.NewButton(shortened(filepath.Base(path), longestTab), func() { p.events.Recent(path) })
+		b := widget.NewButton(brief(filepath.Base(path), longestRecent), func() { p.events.Recent(path) })
 		b.Importance, b.Alignment = widget.LowImportance, widget.ButtonAlignLeading
 		p.recent.Add(container.New(layout.NewCustomPaddedVBoxLayout(-6), b, caption(p.events.Brief(filepath.Dir(path)))))
 	}
@@ -141,7 +151,7 @@ func pictured(all []lesson.Lesson) []Choice {
 	for i, l := range all {
 		choices[i] = Choice{Title: l.Title, Text: words.Plays(len(l.Plays))}
 		if r, err := rally.Solve(l, 0); err == nil {
-			choices[i].Picture = smallCourt(r, l.Venue.Surface(), builtInSize.Picture, builtInPoint, 0)
+			choices[i].Picture = smallCourt(r, l.Venue.Surface(), builtInPicture, builtInPoint, 0)
 		}
 	}
 	return choices

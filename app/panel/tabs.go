@@ -89,14 +89,20 @@ func LessonTitle(title string) string {
 }
 
 func tabTitle(p session.Paper) string {
-	title := []rune(LessonTitle(p.Lesson.Title))
-	if len(title) > longestTab {
-		title = append(title[:longestTab-1], '…')
-	}
+	title := brief(LessonTitle(p.Lesson.Title), longestTab)
 	if p.Modified {
-		return "• " + string(title)
+		return "• " + title
 	}
-	return string(title)
+	return title
+}
+
+// brief is a text of at most so many letters; an ellipsis stands for the rest.
+func brief(text string, most int) string {
+	r := []rune(text)
+	if len(r) > most {
+		return string(r[:most-1]) + "…"
+	}
+	return text
 }
 
 // Named are the tabs by name, for tests of the window.
