@@ -2,6 +2,7 @@ package app
 
 import (
 	"io/fs"
+	"reflect"
 	"slices"
 	"strings"
 	"testing"
@@ -20,7 +21,7 @@ import (
 func TestBuiltInLessonsAreListed(t *testing.T) {
 	var there []string
 	err := fs.WalkDir(assets.Lessons, "lessons", func(path string, d fs.DirEntry, err error) error {
-		if err == nil && !d.IsDir() {
+		if err == nil && !d.IsDir() && path != assets.SpanishLessons+"/"+d.Name() {
 			there = append(there, path)
 		}
 		return err
@@ -32,9 +33,63 @@ func TestBuiltInLessonsAreListed(t *testing.T) {
 	if !slices.Equal(there, listed) {
 		t.Errorf("embedded %v, listed %v", there, listed)
 	}
-	if got := len(builtIn()); got != len(assets.LessonNames) {
-		t.Errorf("%d of %d built-in lessons can be read", got, len(assets.LessonNames))
+	if en, es := len(inEnglish()), len(inSpanish()); en != len(assets.LessonNames) || es != en {
+		t.Errorf("of %d built-in lessons %d can be read in English, %d in Spanish", len(assets.LessonNames), en, es)
 	}
+}
+
+// The Spanish lessons are the English ones with other words, and all of them.
+func TestSpanishLessonsAreTheSame(t *testing.T) {
+	for i, en := range inEnglish() {
+		es := inSpanish()[i]
+		if a, b := said(en), said(es); len(a) != len(b) {
+			t.Errorf("%s: %d texts, in Spanish %d", en.Title, len(a), len(b))
+		} else {
+			for n := range a {
+				if a[n] == b[n] && a[n] != "" {
+					t.Errorf("%s: %q is not translated", en.Title, a[n])
+				}
+			}
+		}
+		if !reflect.DeepEqual(wordless(en), wordless(es)) {
+			t.Errorf("%s: the Spanish lesson differs in more than its words", en.Title)
+		}
+	}
+}
+
+// said are a lesson's texts, in their order; a score is said alike everywhere.
+func said(l lesson.Lesson) []string {
+	all := []string{l.Title, l.Notes}
+	for _, p := range l.Plays {
+		all = append(append(all, p.Title, p.Notes), p.Tags...)
+		for _, m := range p.Marks {
+			all = append(all, m.Text)
+		}
+		for _, c := range p.Cues {
+			if c.Text != p.Situation.Call.String() {
+				all = append(all, c.Text)
+			}
+		}
+	}
+	return all
+}
+
+// wordless is a lesson without its texts.
+func wordless(l lesson.Lesson) lesson.Lesson {
+	l.Title, l.Notes = "", ""
+	l.Plays = slices.Clone(l.Plays)
+	for i, p := range l.Plays {
+		p.Title, p.Notes, p.Tags = "", "", nil
+		p.Marks, p.Cues = slices.Clone(p.Marks), slices.Clone(p.Cues)
+		for n := range p.Marks {
+			p.Marks[n].Text = ""
+		}
+		for n := range p.Cues {
+			p.Cues[n].Text = ""
+		}
+		l.Plays[i] = p
+	}
+	return l
 }
 
 // The built-in lessons are of invented people with names, and every play of

@@ -28,10 +28,14 @@ var ArabicRegular []byte
 //go:embed fonts/NotoSansArabic-Bold.ttf
 var ArabicBold []byte
 
-// Lessons are the built-in lessons, named *.json.
+// Lessons are the built-in lessons, named *.json; those in SpanishLessons are the
+// same with Spanish words.
 //
 //go:embed lessons
 var Lessons embed.FS
+
+// SpanishLessons is the folder of the lessons in Spanish.
+const SpanishLessons = "lessons/es"
 
 // LessonNames are the built-in lessons in the order to show them in.
 var LessonNames = [...]string{

@@ -84,7 +84,7 @@ var spanishLessons = catalogue{
 	"1 play":                        "1 jugada",
 	"%d plays":                      "%d jugadas",
 	"There is no play to describe.": "No hay ninguna jugada que describir.",
-	"stack, serve, beginners":       "apilado, saque, principiantes",
+	"stack, serve, beginners":       "apilarse, saque, principiantes",
 	"Title":                         "Título",
 	"Tags":                          "Etiquetas",
 	"Used in this lesson: %s":       "Usadas en esta lección: %s",
