@@ -26,7 +26,7 @@ func (e *Editor) dropped(_ fyne.Position, what []fyne.URI) {
 		paths = append(paths, u.Path())
 	}
 	e.trace.say("dropped %d", len(paths))
-	if len(paths) == 1 && isPicture(paths[0]) && e.onPicture != nil {
+	if len(paths) == 1 && isPicture(paths[0]) && e.onPicture != nil && !e.desk.Blank() {
 		e.onPicture(paths[0])
 		return
 	}

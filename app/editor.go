@@ -253,6 +253,9 @@ func (e *Editor) say(text string) {
 		e.plan.Say(text)
 		e.reels.Say(text)
 	}
+	if e.start != nil {
+		e.start.Say(text)
+	}
 	if text == "" {
 		text = e.idleLine()
 	}

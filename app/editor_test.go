@@ -176,12 +176,19 @@ func TestDroppingSeveralFiles(t *testing.T) {
 }
 
 func TestAPictureIsHandedOn(t *testing.T) {
-	b := newBench(t)
+	b := newBench(t, lessonFile(t, "a"))
 	var got string
 	b.onPicture = func(path string) { got = path }
 	b.dropped(fyne.Position{}, []fyne.URI{storage.NewFileURI("/tmp/court.JPG")})
 	if got != "/tmp/court.JPG" {
 		t.Errorf("the picture's taker heard %q, want /tmp/court.JPG", got)
+	}
+	empty := newBench(t)
+	empty.onPicture = func(string) { t.Error("a picture was handed on without a play to lay it under") }
+	empty.dropped(fyne.Position{}, []fyne.URI{storage.NewFileURI("/tmp/court.JPG")})
+	empty.wait()
+	if empty.asked() != "Homeside" {
+		t.Errorf("a picture on the start page: shown %q, want a sentence", empty.asked())
 	}
 }
 

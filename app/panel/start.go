@@ -40,6 +40,7 @@ type Start struct {
 	small   *fynecanvas.Image
 	said    *widget.Label
 	wrong   *widget.Label
+	line    *widget.Label // what the window says of files
 	recent  *fyne.Container
 	builtIn []lesson.Lesson
 	gallery *Gallery
@@ -72,7 +73,7 @@ const (
 
 // NewStart is the start page, hidden until Open.
 func NewStart(builtIn []lesson.Lesson, events StartEvents) *Start {
-	p := &Start{events: events, builtIn: builtIn, said: wrapped(), wrong: wrapped(), recent: container.NewVBox(), small: fynecanvas.NewImageFromImage(nil)}
+	p := &Start{events: events, builtIn: builtIn, said: wrapped(), wrong: wrapped(), line: caption(""), recent: container.NewVBox(), small: fynecanvas.NewImageFromImage(nil)}
 	p.small.FillMode = fynecanvas.ImageFillContain
 	p.small.SetMinSize(firstSize)
 	p.wrong.Importance = widget.DangerImportance
@@ -94,10 +95,11 @@ func (p *Start) layOut() fyne.CanvasObject {
 		heading(words.T("Describe your pair: Homeside draws your first play")), p.form.Box,
 		container.NewHBox(p.draw, p.back), p.wrong, p.said)
 	pair := container.NewBorder(nil, nil, nil, container.NewVBox(p.small), first)
+	p.line.Wrapping, p.line.Truncation = fyne.TextWrapWord, fyne.TextTruncateOff
 	other := container.NewVBox(
 		widget.NewButtonWithIcon(words.T("Open a file…"), theme.FolderOpenIcon(), p.events.Open),
 		widget.NewButtonWithIcon(words.T("Empty lesson"), theme.DocumentCreateIcon(), p.events.Empty))
-	files := container.NewBorder(container.NewVBox(heading(words.T("Recent lessons")), other), nil, nil, nil, container.NewVScroll(p.recent))
+	files := container.NewBorder(container.NewVBox(heading(words.T("Recent lessons")), other), p.line, nil, nil, container.NewVScroll(p.recent))
 	top := container.NewBorder(nil, nil, nil, container.New(&fixedWidth{recentWidth}, files), pair)
 	below := container.NewVBox(heading(words.T("Built-in lessons, with invented people")), container.NewHScroll(p.gallery.Box))
 	return container.New(layout.NewCustomPaddedLayout(6, 6, 12, 12), container.NewBorder(nil, below, nil, nil, container.NewVScroll(top)))
@@ -138,6 +140,9 @@ func (p *Start) Open(recent []string, back bool) {
 	p.refresh()
 	p.Box.Show()
 }
+
+// Say shows a line on the page.
+func (p *Start) Say(text string) { p.line.SetText(text) }
 
 // Shown says whether the page is shown.
 func (p *Start) Shown() bool { return p.Box.Visible() }
