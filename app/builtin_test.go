@@ -123,6 +123,15 @@ func checkBuiltIn(t *testing.T, l lesson.Lesson, i int, p lesson.Play) {
 	if err != nil {
 		t.Fatalf("%s, %s: %v", l.Title, p.Title, err)
 	}
+	until := r.From
+	for _, c := range p.Cues {
+		if c.Kind == lesson.Caption {
+			if from := r.TimeAt(c.Span.From); from < until {
+				t.Errorf("%s, %s: the caption %q begins before the one before it ends", l.Title, p.Title, c.Text)
+			}
+			until = r.TimeAt(c.Span.To)
+		}
+	}
 	for _, f := range slices.Concat(rules.Check(r, l), advice.Check(r)) {
 		if f.Severity == finding.Fault || f.Severity == finding.Late {
 			t.Errorf("%s, %s: %s", l.Title, p.Title, words.Finding(f, l))
