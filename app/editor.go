@@ -238,11 +238,14 @@ func (e *Editor) traceStep() {
 
 // title names the lesson and marks one that differs from its file.
 func (e *Editor) title() {
-	name := panel.LessonTitle(e.session.Lesson().Title)
-	if e.session.Modified() {
+	name := panel.LessonTitle(e.session.Lesson().Title) + " - Homeside"
+	switch {
+	case e.session.Modified():
 		name = "• " + name
+	case e.desk.Blank():
+		name = "Homeside"
 	}
-	e.win.SetTitle(name + " - Homeside")
+	e.win.SetTitle(name)
 	e.tabs.Refresh()
 }
 

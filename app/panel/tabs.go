@@ -10,6 +10,7 @@ import (
 	"fyne.io/fyne/v2/widget"
 
 	"homeside/app/session"
+	"homeside/app/tips"
 	"homeside/words"
 )
 
@@ -31,8 +32,8 @@ type Tabs struct {
 // tab is one lesson's: its title, a line under the one shown, and the way to close it.
 type tab struct {
 	box   *fyne.Container
-	title *widget.Button
-	close *widget.Button
+	title *tips.Button
+	close *tips.Button
 	line  *fynecanvas.Rectangle
 }
 
@@ -71,13 +72,27 @@ func (t *Tabs) Refresh() {
 
 func (t *Tabs) add() {
 	i := len(t.tabs)
-	b := &tab{title: widget.NewButton("", func() { t.show(i) }), line: fynecanvas.NewRectangle(theme.Color(theme.ColorNamePrimary))}
-	b.close = widget.NewButtonWithIcon("", theme.WindowCloseIcon(), func() { t.close(i) })
+	b := &tab{line: fynecanvas.NewRectangle(theme.Color(theme.ColorNamePrimary))}
+	b.title = tips.New("", nil, func() string { return t.tip(i) }, func() { t.show(i) })
+	b.close = tips.New("", theme.WindowCloseIcon(), func() string { return words.T("Closes this lesson; what is unsaved is asked about") }, func() { t.close(i) })
 	b.close.Importance = widget.LowImportance
 	b.line.SetMinSize(fyne.NewSize(0, 3))
 	b.box = container.NewBorder(nil, b.line, nil, b.close, b.title)
 	t.tabs = append(t.tabs, b)
 	t.row.Add(b.box)
+}
+
+// tip is the whole title of a lesson and where it is kept.
+func (t *Tabs) tip(i int) string {
+	if i >= t.desk.Len() {
+		return ""
+	}
+	p := t.desk.Paper(i)
+	where := p.Path
+	if where == "" {
+		where = words.T("in no file yet")
+	}
+	return LessonTitle(p.Lesson.Title) + ": " + where
 }
 
 // LessonTitle is what a lesson is called in the window.
