@@ -145,6 +145,7 @@ func (a *autosave) close() {
 	close(a.news)
 	<-a.ended
 	_ = a.journal.Close() // what stays behind is empty or of lessons that were let go
+	a.journal = nil       // nothing is kept any more
 }
 
 // noteUnsaved tells the journal how the lessons are now.

@@ -11,7 +11,10 @@ import (
 
 // askImport lets plays of another lesson be put behind the one shown: of a lesson
 // that is open, of a built-in one, or of a file.
-func (e *Editor) askImport() {
+func (e *Editor) askImport() { e.importing() }
+
+// importing is askImport with what lets plays be ticked.
+func (e *Editor) importing() *panel.PlayImport {
 	e.rest()
 	var q *question
 	var p *panel.PlayImport
@@ -34,6 +37,7 @@ func (e *Editor) askImport() {
 	q.dialog.Resize(fyne.NewSize(640, 620))
 	q.enableLast(false)
 	e.win.Canvas().Focus(p.FocusOn())
+	return p
 }
 
 // importSources are the other lessons that are open, then the built-in ones.

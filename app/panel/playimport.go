@@ -156,3 +156,9 @@ func (p *PlayImport) leaveSearch(all bool) {
 		c.Focus(p.list)
 	}
 }
+
+// Sources are the lessons that can be chosen.
+func (p *PlayImport) Sources() []Source { return p.sources }
+
+// TickAll ticks all plays listed.
+func (p *PlayImport) TickAll() { p.tickAll(true) }
