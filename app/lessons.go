@@ -75,7 +75,11 @@ func (e *Editor) askUnsaved(question string, unsaved []int, goOn func()) {
 	for _, i := range unsaved {
 		names = append(names, "• "+panel.LessonTitle(e.desk.Paper(i).Lesson.Title))
 	}
-	e.ask(question, words.T("These lessons have changes that are in no file yet:")+"\n"+strings.Join(names, "\n"),
+	text := words.T("These lessons have changes that are in no file yet:")
+	if len(unsaved) == 1 {
+		text = words.T("This lesson has changes that are in no file yet:")
+	}
+	e.ask(question, text+"\n"+strings.Join(names, "\n"),
 		answer{label: words.T("Cancel")}, answer{label: words.T("Do not save"), do: goOn}, answer{label: words.T("Save"), do: func() { e.saveThese(unsaved, goOn) }})
 }
 

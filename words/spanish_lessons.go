@@ -139,4 +139,5 @@ var spanishLessons = catalogue{
 	"The players of the plays are those of this lesson, by their places in the teams.": "Los jugadores de las jugadas son los de esta lección, según su puesto en los equipos.",
 	"No notes yet.": "Aún sin notas.",
 	"Closes this lesson; what is unsaved is asked about": "Cierra esta lección; antes pregunta por lo que no está guardado",
+	"This lesson has changes that are in no file yet:":   "Esta lección tiene cambios que aún no están en ningún archivo:",
 }

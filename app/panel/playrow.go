@@ -21,6 +21,10 @@ const (
 	thumbPoint  = 0.45 // a point of its drawing
 )
 
+// tickedScale is how much larger the small courts are where plays are chosen by
+// their pictures.
+const tickedScale = 1.4
+
 // playRow is a play in a list: a small court, the title and the tags. It can be
 // dragged; a line shows where what is dragged would come in.
 type playRow struct {
@@ -67,6 +71,7 @@ func (r *playRow) make(ticked bool) {
 	left := container.NewHBox(r.small)
 	if ticked {
 		r.check = widget.NewIcon(theme.CheckButtonIcon())
+		r.small.SetMinSize(fyne.NewSize(thumbWidth*tickedScale, thumbHeight*tickedScale))
 		left = container.NewHBox(r.check, r.small)
 	}
 	inner := container.NewBorder(nil, r.tags, nil, nil, r.title)
