@@ -59,6 +59,9 @@ func (a *autosave) note(papers []keptPaper) {
 	a.news <- papers
 }
 
+// keeps says whether there is a journal. A nil autosave has none.
+func (a *autosave) keeps() bool { return a != nil && a.journal != nil }
+
 // then does something once what has been told is kept; nothing if that fails.
 func (a *autosave) then(do func()) {
 	if a.journal != nil {

@@ -186,7 +186,7 @@ func TestRecoveredOverAChangedFile(t *testing.T) {
 	b.rename("ours")
 	b.keptNow()
 	b.crash()
-	if err := writeLesson(path, lesson.Lesson{Title: "theirs"}); err != nil {
+	if err := writeLesson(t.Context(), path, lesson.Lesson{Title: "theirs"}); err != nil {
 		t.Fatal(err)
 	}
 	again := stateBench(t, folder)

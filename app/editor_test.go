@@ -2,6 +2,7 @@ package app
 
 import (
 	"bytes"
+	"context"
 	"errors"
 	"io"
 	"os"
@@ -81,7 +82,7 @@ func (b *bench) answer(keys ...fyne.KeyName) {
 func lessonFile(t *testing.T, title string) string {
 	t.Helper()
 	path := filepath.Join(t.TempDir(), "lesson.json")
-	if err := writeLesson(path, lesson.Lesson{Title: title, Plays: []lesson.Play{edit.OrdinaryPlay()}}); err != nil {
+	if err := writeLesson(t.Context(), path, lesson.Lesson{Title: title, Plays: []lesson.Play{edit.OrdinaryPlay()}}); err != nil {
 		t.Fatal(err)
 	}
 	return path
@@ -203,7 +204,7 @@ func TestAChangedFileIsAskedAbout(t *testing.T) {
 		path := lessonFile(t, "before")
 		b := newBench(t, path)
 		b.rename("ours")
-		if err := writeLesson(path, lesson.Lesson{Title: "theirs"}); err != nil {
+		if err := writeLesson(t.Context(), path, lesson.Lesson{Title: "theirs"}); err != nil {
 			t.Fatal(err)
 		}
 		b.save()
@@ -250,11 +251,18 @@ func TestSavingWhereItCannotBe(t *testing.T) {
 		b.rename("after")
 		b.write(c.to, stamp{}, func() { t.Errorf("saving to %s went on", c.to) })
 		b.wait()
+		if strings.Contains(b.traced.String(), "asking Save the lesson") {
+			t.Errorf("saving to %s asks for another file before it was wanted", c.to)
+		}
 		if b.asked() != "Homeside" || !b.session.Modified() || b.session.Path() != path || titleIn(t, path) != "before" {
 			t.Errorf("saving to %s: shown %q, modified %v, path %s, want it said and all kept", c.to, b.asked(), b.session.Modified(), b.session.Path())
 		}
-		if got := reason(writeLesson(c.to, b.session.Lesson())); got != c.want {
+		if got := reason(writeLesson(t.Context(), c.to, b.session.Lesson())); got != c.want {
 			t.Errorf("saving to %s: %q, want %q", c.to, got, c.want)
+		}
+		b.answer(fyne.KeyReturn)
+		if b.asked() != "Save the lesson" {
+			t.Errorf("after Enter %q is asked, want where to save the lesson", b.asked())
 		}
 	}
 }
@@ -265,12 +273,16 @@ func TestSlowWorkCanBeCancelled(t *testing.T) {
 	b := newBench(t)
 	release := make(chan bool)
 	outcomes := make(chan error, 2)
-	b.background("Opening…", func() error { <-release; return nil }, func(err error) { outcomes <- err })
+	var stopped context.Context
+	b.stoppable("Opening…", func(ctx context.Context) error { stopped = ctx; <-release; return nil }, func(err error) { outcomes <- err })
 	b.background("Opening…", func() error { return nil }, func(err error) { outcomes <- errors.New("two at once") })
 	b.waitUntil(func() bool { return b.asked() == "Opening…" })
 	b.answer(fyne.KeyEscape)
 	if err := <-outcomes; err == nil || b.working || b.asked() != "" {
 		t.Errorf("cancelled: %v, working %v, shown %q", err, b.working, b.asked())
+	}
+	if stopped.Err() == nil {
+		t.Error("the work that was cancelled was not told")
 	}
 	close(release)
 	b.background("Opening…", func() error { return io.EOF }, func(err error) { outcomes <- err })

@@ -137,9 +137,9 @@ func (e *Editor) saveTo(path string, goOn func()) {
 func (e *Editor) write(path string, before stamp, goOn func()) {
 	paper := e.desk.Paper(e.desk.Shown())
 	var after stamp
-	e.background(words.T("Saving…"), func() (err error) {
+	e.stoppable(words.T("Saving…"), func(ctx context.Context) (err error) {
 		if err = before.check(path); err == nil {
-			err = writeLesson(path, paper.Lesson)
+			err = writeLesson(ctx, path, paper.Lesson)
 		}
 		if err == nil {
 			after, err = stampOf(path)
@@ -150,12 +150,28 @@ func (e *Editor) write(path string, before stamp, goOn func()) {
 		case errors.Is(err, errChanged):
 			e.askOverwrite(path, goOn)
 		case err != nil:
-			e.fail(err, words.T("Your lesson is still open here; save it under another name or in another folder."))
+			e.saveFailed(err, goOn)
 		default:
 			e.saved(paper, path, after)
 			goOn()
 		}
 	})
+}
+
+// saveFailed says why a lesson could not be saved, what is kept and where, and
+// offers to save it elsewhere.
+func (e *Editor) saveFailed(err error, goOn func()) {
+	e.trace.say("failed %v", err)
+	if errors.Is(err, context.Canceled) {
+		e.say(words.T("Saving was cancelled."))
+		return
+	}
+	kept := words.T("Your lesson is still open here; save it under another name or in another folder.")
+	if e.autosave.keeps() {
+		kept += " " + words.T("Its changes are also kept, for a crash, in %s.", briefPath(e.state))
+	}
+	e.ask("Homeside", explain(err, kept), answer{label: words.T("Close")},
+		answer{label: words.T("Save under another name…"), do: func() { e.askSaveAsThen(goOn) }})
 }
 
 func (e *Editor) saved(p session.Paper, path string, s stamp) {
@@ -183,8 +199,8 @@ func (e *Editor) askPath(title, confirm, path string, extra fyne.CanvasObject, a
 	e.trace.say("asking %s", title)
 }
 
-func writeLesson(path string, l lesson.Lesson) error {
-	return export.Save(context.Background(), path, func(w io.Writer) error { return lessonfile.Write(w, l) })
+func writeLesson(ctx context.Context, path string, l lesson.Lesson) error {
+	return export.Save(ctx, path, func(w io.Writer) error { return lessonfile.Write(w, l) })
 }
 
 // suggestedPath is the lesson's own path or one made from its title.

@@ -140,4 +140,6 @@ var spanishLessons = catalogue{
 	"No notes yet.": "Aún sin notas.",
 	"Closes this lesson; what is unsaved is asked about": "Cierra esta lección; antes pregunta por lo que no está guardado",
 	"This lesson has changes that are in no file yet:":   "Esta lección tiene cambios que aún no están en ningún archivo:",
+	"Saving was cancelled.":                              "Se ha cancelado el guardado.",
+	"Its changes are also kept, for a crash, in %s.":     "Sus cambios se conservan también, por si hay un fallo, en %s.",
 }
