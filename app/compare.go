@@ -6,7 +6,6 @@ import (
 	"fyne.io/fyne/v2"
 	fynecanvas "fyne.io/fyne/v2/canvas"
 	"fyne.io/fyne/v2/container"
-	"fyne.io/fyne/v2/dialog"
 	"fyne.io/fyne/v2/widget"
 
 	"homeside/app/courtview"
@@ -61,7 +60,7 @@ func (e *Editor) showCompared(held, now courtview.Snapshot) {
 			p.CoverDifference(s, cover.Difference{Before: held.Cover, After: now.Cover})
 		})),
 	)
-	dialog.ShowCustom(words.T("Court covered, compared"), words.T("Close"), box, e.win)
+	e.askWith(words.T("Court covered, compared"), box, answer{label: words.T("Close")})
 }
 
 func compared(title string, img image.Image) fyne.CanvasObject {

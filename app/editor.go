@@ -44,6 +44,7 @@ type Editor struct {
 	stamps   map[int]stamp // of the open lessons' files, by the lessons' ids
 	state    string        // the folder for unsaved lessons
 	autosave *autosave     // nil without one
+	asking   []*question   // those open, and some that were
 	working  bool          // a file is being read or written
 	inWindow func(func())  // does something on the window's own goroutine
 	court    *courtview.View

@@ -329,3 +329,23 @@ func TestWithRecent(t *testing.T) {
 		t.Errorf("recent: %s, want %s", got, want)
 	}
 }
+
+// Under a dialog no key reaches the court, and Escape closes the question even
+// where nothing in it has the keys.
+func TestKeysUnderADialog(t *testing.T) {
+	b := newBench(t, lessonFile(t, "a"))
+	b.showCautions()
+	b.win.Canvas().Unfocus()
+	b.press(onCourt, &fyne.KeyEvent{Name: fyne.KeySpace})
+	if b.session.Playing() {
+		t.Error("under a dialog the space bar plays")
+	}
+	b.press(onCourt, &fyne.KeyEvent{Name: fyne.KeyEscape})
+	if b.asked() != "" {
+		t.Errorf("Escape leaves %q open", b.asked())
+	}
+	b.press(onCourt, &fyne.KeyEvent{Name: fyne.KeySpace})
+	if !b.session.Playing() {
+		t.Error("after the dialog the space bar does not play")
+	}
+}

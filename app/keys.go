@@ -121,6 +121,12 @@ func (e *Editor) typed(where part, r rune) {
 func letter(k fyne.KeyName) bool { return len(k) == 1 && k[0] >= 'A' && k[0] <= 'Z' }
 
 func (e *Editor) act(where part, k fyne.KeyName) {
+	if e.win.Canvas().Overlays().Top() != nil { // a dialog in which nothing has the keys
+		if k == fyne.KeyEscape {
+			e.escape()
+		}
+		return
+	}
 	if e.start.Shown() {
 		if k == fyne.KeyEscape && e.start.CanClose() {
 			e.closeStart()

@@ -2,7 +2,6 @@ package app
 
 import (
 	"fyne.io/fyne/v2"
-	"fyne.io/fyne/v2/dialog"
 
 	"homeside/app/panel"
 	"homeside/words"
@@ -12,18 +11,15 @@ import (
 func (e *Editor) askLesson() {
 	e.session.Cancel()
 	form := panel.NewLessonForm(e.session.Lesson())
-	d := dialog.NewCustomConfirm(words.T("The lesson"), words.T("Use"), words.T("Cancel"), form.Box, func(ok bool) {
-		if !ok {
-			return
-		}
+	use := func() {
 		l, err := form.Lesson()
 		if err != nil {
 			e.say(words.Refused(err))
 			return
 		}
 		e.session.Do(words.T("change what holds for the lesson"), l)
-	}, e.win)
-	d.Resize(fyne.NewSize(560, 480))
-	d.Show()
+	}
+	q := e.askWith(words.T("The lesson"), form.Box, answer{label: words.T("Cancel")}, answer{label: words.T("Use"), do: use})
+	q.dialog.Resize(fyne.NewSize(560, 480))
 	e.trace.say("asking the lesson")
 }

@@ -42,6 +42,7 @@ func (e *Editor) ask(title, text string, answers ...answer) *question {
 // askWith shows a question with something else than a text.
 func (e *Editor) askWith(title string, content fyne.CanvasObject, answers ...answer) *question {
 	q := &question{}
+	e.asking = append(slices.DeleteFunc(e.asking, func(q *question) bool { return q.done }), q)
 	for i, a := range answers {
 		b := newKeyButton(a.label, func() { q.give(a.do) }, func(k *fyne.KeyEvent) { q.key(e.win.Canvas(), i, k) })
 		q.buttons = append(q.buttons, b)
@@ -94,6 +95,17 @@ func (q *question) enableLast(yes bool) {
 	}
 }
 
+// escape gives the first answer of the question on top, where a dialog that is no
+// question has not been opened over it.
+func (e *Editor) escape() {
+	for i := len(e.asking) - 1; i >= 0; i-- {
+		if q := e.asking[i]; !q.done {
+			q.first()
+			return
+		}
+	}
+}
+
 func (q *question) key(c fyne.Canvas, i int, k *fyne.KeyEvent) {
 	switch k.Name {
 	case fyne.KeyEscape:
@@ -115,7 +127,9 @@ func (e *Editor) confirm(title, text string, goOn func()) {
 }
 
 // inform says something that needs no answer.
-func (e *Editor) inform(title, text string) { e.ask(title, text, answer{label: words.T("Close")}) }
+func (e *Editor) inform(title, text string) *question {
+	return e.ask(title, text, answer{label: words.T("Close")})
+}
 
 // keyButton is a button that hands the keys on that a button does not take.
 type keyButton struct {
