@@ -12,6 +12,7 @@ import (
 	"homeside/model/edit"
 	"homeside/model/game"
 	"homeside/model/lesson"
+	"homeside/model/units"
 )
 
 // reach is how far beside a thing, in points, the pointer still takes hold.
@@ -119,6 +120,10 @@ func (v *View) onApex(px canvas.Px) bool {
 	return ok
 }
 
+// bodyHigh is the height at which a figure that stands is taken hold of; from
+// straight above it does not show.
+const bodyHigh units.Feet = 3.6
+
 // OnScreen is where things are in the window, in device pixels: each player by
 // name, the apex handle as "apex", every aim as "aim0" and so on, the middles of
 // runs as "bend.near1.0" with the number of the run, marks as "mark0", and two
@@ -136,7 +141,7 @@ func (v *View) OnScreen() map[string]canvas.Px {
 	}
 	on := func(name string, p court.Point) { put(name, v.layout.Court.ToPx(p)) }
 	for id, p := range r.At(v.session.Now()).Players {
-		on(game.Player(id).String(), p.Drawn.Place)
+		put(game.Player(id).String(), v.layout.Court.VecToPx(canvas.Above(p.Drawn.Place, bodyHigh)))
 		for i, run := range r.Tracks[id].Runs {
 			from, to := run.Way.Ends()
 			on("bend."+game.Player(id).String()+"."+strconv.Itoa(i), from.Add(to).Times(0.25).Add(run.Way.Handle().Times(0.5)))
