@@ -42,7 +42,6 @@ func (e *Editor) sightItems() []*fyne.MenuItem {
 // see shows the court in a way and marks which.
 func (e *Editor) see(item int, s compose.Sight) {
 	s.End = e.court.Sight().End
-	e.painted = -1 // tell anew where things are
 	e.court.SetSight(s)
 	mark(e.sights, item)
 	e.win.MainMenu().Refresh()

@@ -18,6 +18,7 @@ type Presenter struct {
 	stage   *stage
 	paired  bool // the play beside was chosen here
 	play    int  // that is shown
+	full    bool // the whole screen was asked for
 }
 
 // New is the presenter of a session. say is told what happens, for tests; nil
@@ -49,7 +50,6 @@ func (p *Presenter) Open() {
 	p.win.Canvas().SetOnTypedRune(p.rune)
 	p.win.SetOnClosed(p.closed)
 	p.win.Resize(fyne.NewSize(1280, 800))
-	p.win.SetFullScreen(true)
 	p.win.Show()
 	p.say("present open")
 }
@@ -63,7 +63,7 @@ func (p *Presenter) Close() {
 
 // closed is called when the window has gone, whoever closed it.
 func (p *Presenter) closed() {
-	p.win, p.stage = nil, nil
+	p.win, p.stage, p.full = nil, nil, false
 	if p.paired {
 		p.paired = false
 		p.session.StopComparing()
@@ -84,8 +84,19 @@ func (p *Presenter) Refresh() {
 	p.stage.Refresh()
 }
 
+// painted is called from within a paint. Only a window that is there can be made
+// full screen: a manager of windows may not have seen one that is about to be.
 func (p *Presenter) painted() {
-	p.say("painted present %s level=%d pair=%d strokes=%d", p.stage.eventName(), p.stage.level, p.stage.pair, len(p.stage.strokes))
+	if !p.full {
+		p.full = true
+		fyne.Do(func() {
+			if p.win != nil {
+				p.win.SetFullScreen(true)
+			}
+		})
+	}
+	g := p.stage
+	p.say("painted present %s level=%d pair=%d strokes=%d %dx%d", g.eventName(), g.level, g.pair, len(g.strokes), g.img.Rect.Dx(), g.img.Rect.Dy())
 }
 
 // OnScreen is where the apex handle is in the presenter's window, in device pixels.

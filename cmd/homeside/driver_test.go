@@ -57,7 +57,22 @@ func openDisplay(t testing.TB) *window {
 	w := &window{t: t, home: t.TempDir()}
 	w.display = startDisplay(t)
 	w.start(exec.Command("openbox"))
+	w.waitForManager()
 	return w
+}
+
+// waitForManager asks until the manager of windows says on the root window that it
+// is there: a program that starts before takes the screen without one.
+func (w *window) waitForManager() {
+	w.t.Helper()
+	for late := time.Now().Add(patience); time.Now().Before(late); {
+		c := exec.Command("xprop", "-root", "_NET_SUPPORTING_WM_CHECK")
+		c.Env = w.env()
+		if out, err := c.Output(); err == nil && strings.Contains(string(out), "window id") {
+			return
+		}
+	}
+	w.t.Fatal("xprop (Debian package x11-utils) sees no manager of windows")
 }
 
 // open starts the editor on some files.

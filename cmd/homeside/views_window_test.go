@@ -296,9 +296,8 @@ func TestPresent(t *testing.T) {
 	editor := w.id
 	w.keys("ctrl+F5")
 	w.waitFor("present open")
-	w.waitFor("painted present serve.before level=0 pair=0 strokes=0")
+	w.waitFor("painted present serve.before level=0 pair=0 strokes=0 1400x900") // all of the screen
 	w.id = lastWord(w.do("search", "--sync", "--onlyvisible", "--name", "presenting"))
-	w.do("windowactivate", "--sync", w.id)
 	w.keys("Next")
 	w.waitFor("painted present serve.contact")
 	w.keys("Next")
