@@ -1,0 +1,196 @@
+package photopage
+
+import (
+	"bytes"
+	"image"
+	"image/color"
+	"math"
+	"testing"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/driver/desktop"
+	"fyne.io/fyne/v2/test"
+
+	"homeside/app/session"
+	"homeside/assets"
+	"homeside/canvas"
+	"homeside/export/photo"
+	"homeside/model/court"
+	"homeside/model/game"
+	"homeside/model/lesson/lessontest"
+	"homeside/model/lessonfile"
+	"homeside/words"
+)
+
+// opened is the page of the built-in lesson, whose first play has the sample's
+// photo, 960 x 540 units large, with a grey picture at a quarter of its size.
+func opened(t *testing.T) (*Page, *session.Session) {
+	t.Helper()
+	test.NewTempApp(t)
+	data, err := assets.Lessons.ReadFile(assets.FirstLesson)
+	if err != nil {
+		t.Fatal(err)
+	}
+	l, err := lessonfile.Read(bytes.NewReader(data))
+	if err != nil {
+		t.Fatal(err)
+	}
+	l.Plays[0].Photo = new(lessontest.SamplePhoto())
+	l.Plays[0].Photo.Kept = ""
+	var p *Page
+	s := session.New(l, "", func() {
+		if p != nil {
+			p.Refresh()
+		}
+	})
+	p = New(s, Events{Close: func() {}, Choose: func() {}, Keep: func(bool) {}, Export: func() {}, Painted: func() {}, Key: func(*fyne.KeyEvent) {}})
+	p.Open()
+	p.view.Resize(fyne.NewSize(960, 540))
+	grey := image.NewRGBA(image.Rect(0, 0, 480, 270))
+	for i := range grey.Pix {
+		grey.Pix[i] = 0x80
+	}
+	p.Show(photo.Picture{Image: grey, Width: 1920, Height: 1080}, "")
+	p.view.paint(960, 540)
+	return p, s
+}
+
+func (v *view) press(at canvas.Px) {
+	v.MouseDown(&desktop.MouseEvent{PointEvent: fyne.PointEvent{Position: fyne.NewPos(float32(at.X), float32(at.Y))}, Button: desktop.MouseButtonPrimary})
+}
+
+func (v *view) pull(to canvas.Px) {
+	v.Dragged(&fyne.DragEvent{PointEvent: fyne.PointEvent{Position: fyne.NewPos(float32(to.X), float32(to.Y))}})
+}
+
+// A mark is dragged in the photo's own pixels, two for one of the view, as a step;
+// Escape's cancel puts it back.
+func TestDragAMark(t *testing.T) {
+	p, s := opened(t)
+	was := s.Photo().Points[1]
+	at := p.view.toView(was.X, was.Y)
+	p.view.press(canvas.Px{X: at.X + 3, Y: at.Y}) // held beside its middle
+	p.view.pull(canvas.Px{X: at.X + 13, Y: at.Y - 20})
+	if got := s.Photo().Points[1]; math.Abs(got.X-was.X-20) > 0.01 || math.Abs(got.Y-was.Y+40) > 0.01 {
+		t.Errorf("dragged by 10, -20 the mark is at %v, %v, want %v, %v", got.X, got.Y, was.X+20, was.Y-40)
+	}
+	p.view.paint(960, 540) // with the photo magnified
+	if !p.Cancel() || s.Photo().Points[1] != was || p.Cancel() {
+		t.Errorf("cancelled, the mark is at %v, want %v", s.Photo().Points[1], was)
+	}
+	p.view.press(at)
+	p.view.pull(canvas.Px{X: at.X + 5, Y: at.Y})
+	p.view.DragEnd()
+	p.view.MouseUp(nil)
+	if step, _ := s.CanUndo(); step != "move point 2 of the photo" {
+		t.Errorf("the step is %q", step)
+	}
+}
+
+// Keys choose a mark by its number and move it by a pixel.
+func TestKeysMoveAMark(t *testing.T) {
+	p, s := opened(t)
+	p.view.TypedRune('3')
+	p.view.TypedRune('9') // there is none
+	was := s.Photo().Points[2]
+	p.view.TypedKey(&fyne.KeyEvent{Name: fyne.KeyUp})
+	if got := s.Photo().Points[2]; got.Y != was.Y-1 || got.X != was.X {
+		t.Errorf("after Up the mark is at %v, want a pixel above %v", got, was)
+	}
+	if p.points.rows[2].number.TextStyle.Bold != true || p.points.rows[0].number.TextStyle.Bold {
+		t.Error("the chosen mark is not the bold one")
+	}
+}
+
+// A click on the ground places the player whose turn it is, and the next one's
+// turn comes.
+func TestClickPlacesPlayers(t *testing.T) {
+	p, s := opened(t)
+	m, err := s.PhotoMap()
+	if err != nil {
+		t.Fatal(err)
+	}
+	for i, want := range []court.Point{court.Pt(3, -4), court.Pt(-4, 5)} {
+		px, _ := m.ToPx(want)
+		p.view.press(p.view.toView(px.X, px.Y))
+		p.view.MouseUp(nil)
+		id := game.Players[i]
+		if got := s.Current().At(s.Now()).Players[id].Drawn.Place; got.Distance(want) > 0.05 {
+			t.Errorf("%v stands at %v, want %v", id, got, want)
+		}
+	}
+	if got := p.who.SelectedIndex(); got != 2 {
+		t.Errorf("the next click is for player %d, want 2", got)
+	}
+}
+
+// What the page says follows the state of the photo.
+func TestPageSays(t *testing.T) {
+	p, s := opened(t)
+	if got, want := p.fit.Text, words.Fits(4, 0); got != want || p.export.Disabled() {
+		t.Errorf("with four points it says %q, want %q; export disabled: %v", got, want, p.export.Disabled())
+	}
+	s.AddPhotoPoint(court.Pt(10, 22))
+	if p.points.rows[4].off.Text == "" {
+		t.Error("with five points no residual is shown")
+	}
+	s.DropPhotoPoint(4)
+	if p.points.rows[4].box.Visible() || !p.points.rows[0].drop.Disabled() {
+		t.Error("of four points one can be taken away, or the fifth is still there")
+	}
+	s.MovePhotoPoint(0, s.Photo().Points[1].X, s.Photo().Points[1].Y)
+	s.Commit("one on the other")
+	_, err := s.PhotoMap()
+	if got, want := p.fit.Text, words.PhotoReason(err); got != want || !p.export.Disabled() {
+		t.Errorf("with two marks in one place it says %q, want %q; export disabled: %v", got, want, p.export.Disabled())
+	}
+	p.Show(photo.Picture{}, "gone.jpg")
+	if got := p.help.Text; got != words.T("The picture %s is not there. Its points are kept: put it back beside the lesson, or choose it again.", "gone.jpg") {
+		t.Errorf("without the picture it says %q", got)
+	}
+	p.view.paint(300, 200)
+	s.RemovePhoto()
+	if p.all.Visible() {
+		t.Error("without a photo its points are shown")
+	}
+	p.view.press(canvas.Px{X: 10, Y: 10}) // on nothing
+	p.Close()
+	if p.Shown() || len(p.Named()) != 0 || len(p.OnScreen()) != 0 {
+		t.Error("closed, the page is still there")
+	}
+}
+
+// A point that is added is one that the photo shows.
+func TestAddedPointIsShown(t *testing.T) {
+	p, s := opened(t)
+	test.Tap(p.points.add)
+	q := s.Photo().Points[4]
+	if q.X < 0 || q.Y < 0 || q.X > 1920 || q.Y > 1080 || p.points.landmark(q.Court) < 0 {
+		t.Errorf("the added point is %+v, want a landmark in the picture", q)
+	}
+	if worst := p.points.worst(mustMap(t, s)); worst.Inches() > 0.01 {
+		t.Errorf("the added point spoils the fit by %v in", worst.Inches())
+	}
+}
+
+func mustMap(t *testing.T, s *session.Session) (m [3][3]float64) {
+	t.Helper()
+	got, err := s.PhotoMap()
+	if err != nil {
+		t.Fatal(err)
+	}
+	return got
+}
+
+// The picture stands in the middle of a view of another shape.
+func TestPhotoIsFitted(t *testing.T) {
+	p, _ := opened(t)
+	p.view.Resize(fyne.NewSize(600, 600))
+	img := p.view.paint(600, 600).(*image.RGBA)
+	if a := p.view.area; math.Abs(a.Width()-600) > 1 || math.Abs(a.Height()-337.5) > 1 || math.Abs(a.Min.Y-131) > 1 {
+		t.Errorf("the photo is at %+v, want 600 x 337 in the middle", p.view.area)
+	}
+	if got := img.RGBAAt(20, 140); got != (color.RGBA{0x80, 0x80, 0x80, 0x80}) && got.R != 0x80 {
+		t.Errorf("the photo's pixel is %v, want grey", got)
+	}
+}
