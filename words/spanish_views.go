@@ -2,8 +2,8 @@ package words
 
 // spanishViews has the ways of seeing the court.
 var spanishViews = catalogue{
-	"Upright court":                 "Pista de pie",
-	"Lying court":                   "Pista acostada",
+	"Upright court":                 "Cancha de pie",
+	"Lying court":                   "Cancha acostada",
 	"Near half":                     "Mitad cercana",
 	"Far half":                      "Mitad lejana",
 	"From behind the receiver":      "Desde detrás de quien recibe",
