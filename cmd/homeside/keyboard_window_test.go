@@ -26,7 +26,7 @@ func TestKeyboardOnly(t *testing.T) {
 	w.screenshot("keyboard-court.png")
 
 	w.keys("ctrl+4") // the rally strip
-	w.keys("Down", "Down", "Down", "n", "n", "n")
+	w.keys("n", "n", "n") // on from what was picked on the court
 	w.waitFor("chosen Tobin arrives")
 	w.keys("shift+Right")
 	w.waitFor(`step "change when Tobin arrives" modified=true`)
