@@ -25,7 +25,7 @@ func TestKeyboardOnly(t *testing.T) {
 	w.waitFor("picked Place of Tobin")
 	w.screenshot("keyboard-court.png")
 
-	w.keys("ctrl+4") // the rally strip
+	w.keys("ctrl+4")      // the rally strip
 	w.keys("n", "n", "n") // on from what was picked on the court
 	w.waitFor("chosen Tobin arrives")
 	w.keys("shift+Right")
