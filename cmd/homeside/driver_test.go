@@ -108,13 +108,14 @@ func (w *window) kill() {
 }
 
 // startDisplay starts a virtual screen; it says its number itself when it is up.
+// It does not begin anew when its last client leaves, as xprop may be that.
 func startDisplay(t testing.TB) string {
 	t.Helper()
 	number, toServer, err := os.Pipe()
 	if err != nil {
 		t.Fatal(err)
 	}
-	server := exec.Command("Xvfb", "-displayfd", "3", "-screen", "0", "1400x900x24", "-nolisten", "tcp")
+	server := exec.Command("Xvfb", "-displayfd", "3", "-screen", "0", "1400x900x24", "-nolisten", "tcp", "-noreset")
 	server.ExtraFiles = []*os.File{toServer}
 	startProcess(t, server)
 	toServer.Close()
