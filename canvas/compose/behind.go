@@ -37,7 +37,7 @@ func (p Picture) behind(l *Layout) {
 		return
 	}
 	at, end := p.stands()
-	must := p.mustShow()
+	must := p.mustShow(at.Y, end)
 	for back := leastBehind; back <= mostBehind; back += behindStep {
 		eye := canvas.Vec{X: at.X * feet(inward), Y: at.Y + back*end.Sign(), Z: l.eyeHigh(back)}
 		cam, ok := canvas.LookAt(eye, eye.Add(canvas.Vec{Y: -end.Sign()}))
@@ -128,9 +128,10 @@ func (p Picture) farthestBack(e court.End) game.Player {
 // showEvery is the time between the moments whose places must be shown.
 const showEvery units.Seconds = 0.25
 
-// mustShow is what the camera has to show: the net, the players from head to
-// foot and the ball, at every moment of the play.
-func (p Picture) mustShow() []canvas.Vec {
+// mustShow is what a camera behind a y of an end has to show: the net, the players
+// from head to foot and the ball, until it has passed that y, at every moment of
+// the play.
+func (p Picture) mustShow(behind feet, end court.End) []canvas.Vec {
 	must := []canvas.Vec{{X: -court.PostDistance / 2}, {X: court.PostDistance / 2}}
 	for t := p.Rally.From; t <= p.Rally.To; t += showEvery {
 		f := p.Rally.At(t)
@@ -138,7 +139,9 @@ func (p Picture) mustShow() []canvas.Vec {
 			at := who.Run.Place
 			must = append(must, canvas.Vec{X: at.X - armLong, Y: at.Y, Z: -framedBelow}, canvas.Vec{X: at.X + armLong, Y: at.Y, Z: tall})
 		}
-		must = append(must, canvas.Above(f.Ball.Ground(), min(f.Ball.Height().Feet(), mostBallHigh)))
+		if ball := f.Ball.Ground(); ball.Y*end.Sign() <= behind*end.Sign() {
+			must = append(must, canvas.Above(ball, min(f.Ball.Height().Feet(), mostBallHigh)))
+		}
 	}
 	return must
 }
