@@ -61,13 +61,15 @@ func (l *Layout) eyeHigh(back feet) feet {
 }
 
 // look fits what must be shown into the layout's area and says whether all of it
-// is near enough to straight ahead.
+// is in front of the camera and near enough to straight ahead.
 func (l *Layout) look(cam canvas.Camera, must []canvas.Vec) bool {
 	toNet := feet(math.Abs(float64(cam.Eye.Y)))
 	v := canvas.View{PxPerFoot: 1, Lens: cam.Lens(toNet)}
 	low, high := canvas.Px{X: math.Inf(1), Y: math.Inf(1)}, canvas.Px{X: math.Inf(-1), Y: math.Inf(-1)}
+	all := true
 	for _, at := range must {
 		if cam.Depth(at) < leastInFront {
+			all = false // somebody stands behind the camera
 			continue
 		}
 		px := v.VecToPx(at)
@@ -84,7 +86,7 @@ func (l *Layout) look(cam canvas.Camera, must []canvas.Vec) bool {
 	v.Origin = canvas.Px{X: mid.X - v.PxPerFoot*(low.X+high.X)/2, Y: mid.Y - v.PxPerFoot*(low.Y+high.Y)/2}
 	l.Court = v
 	wide := max(-low.X, high.X, -low.Y, high.Y) / float64(toNet)
-	return wide <= widestTan
+	return all && wide <= widestTan
 }
 
 // stands is the place at the serve that the camera is behind of, and its end.
