@@ -5,7 +5,6 @@ import (
 	"context"
 	"io"
 	"path/filepath"
-	"strings"
 
 	"fyne.io/fyne/v2"
 
@@ -96,7 +95,7 @@ func (e *Editor) readPhoto(at *lesson.Photo) {
 		e.photos.page.Show(photo.Picture{}, "")
 		return
 	}
-	path, there := e.photoFile(at.File)
+	path, there := photo.Find(e.session.Path(), at.File)
 	if !there && at.Kept == "" {
 		e.photos.page.Show(photo.Picture{}, at.File)
 		e.trace.say("photo missing %s", at.File)
@@ -123,51 +122,6 @@ func (e *Editor) readPhoto(at *lesson.Photo) {
 	})
 }
 
-// photoFile is where a photo's file is: as it is called, beside the lesson, or
-// beside the lesson by its last name. False if it is nowhere.
-func (e *Editor) photoFile(file string) (string, bool) {
-	if file == "" {
-		return "", false
-	}
-	own := filepath.FromSlash(file)
-	tries := []string{own}
-	if lesson := e.session.Path(); lesson != "" {
-		folder := filepath.Dir(lesson)
-		tries = []string{filepath.Join(folder, filepath.Base(own))}
-		if filepath.IsAbs(own) {
-			tries = append([]string{own}, tries...)
-		} else {
-			tries = append([]string{filepath.Join(folder, own)}, tries...)
-		}
-	}
-	for _, path := range tries {
-		if exists(path) {
-			return path, true
-		}
-	}
-	return "", false
-}
-
-// nameForLesson is how the lesson calls a picture: from its own folder if the
-// picture is in or below it, so that both can be moved together.
-func (e *Editor) nameForLesson(path string) string {
-	if whole, err := filepath.Abs(path); err == nil {
-		path = whole
-	}
-	if e.session.Path() == "" {
-		return filepath.ToSlash(path)
-	}
-	folder, err := filepath.Abs(filepath.Dir(e.session.Path()))
-	if err != nil {
-		return filepath.ToSlash(path)
-	}
-	rel, err := filepath.Rel(folder, path)
-	if err != nil || rel == ".." || strings.HasPrefix(rel, ".."+string(filepath.Separator)) {
-		return filepath.ToSlash(path)
-	}
-	return filepath.ToSlash(rel)
-}
-
 func (e *Editor) askPhoto() {
 	folder := documents()
 	if p := e.session.Path(); p != "" {
@@ -188,7 +142,7 @@ func (e *Editor) putPhoto(path string) {
 			e.fail(err, words.T("The lesson is unchanged."))
 			return
 		}
-		e.photos.shown = photoKey{file: e.nameForLesson(path)}
+		e.photos.shown = photoKey{file: photo.Name(e.session.Path(), path)}
 		e.photos.page.Show(p, "")
 		e.session.PutPhoto(e.photos.shown.file, p.Width, p.Height)
 		e.trace.say("photo shown")

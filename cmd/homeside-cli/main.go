@@ -26,6 +26,7 @@ var errFaults = errors.New("faults found")
 // commands are the commands in the order of the help text.
 var commands = []func() *cobra.Command{
 	exportCommand,
+	photoCommand,
 	infoCommand,
 	checkCommand,
 	coverCommand,
