@@ -41,8 +41,9 @@ var photoExts = []string{".jpg", ".jpeg", ".png"}
 // newPhotos is the photo's page; it takes the court's place while it is open.
 func (e *Editor) newPhotos() photos {
 	e.onPicture = func(path string) {
-		e.openPhoto()
-		e.putPhoto(path)
+		if e.openPhoto(); e.photos.page.Shown() {
+			e.putPhoto(path)
+		}
 	}
 	return photos{page: photopage.New(e.session, photopage.Events{
 		Close: e.closePhoto, Choose: e.askPhoto, Keep: e.keepPhoto, Export: e.askExportPhoto,

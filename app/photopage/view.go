@@ -282,7 +282,7 @@ func (v *view) release() {
 		return
 	}
 	v.drag = false
-	v.session.Commit(words.T("move point %d of the photo", v.chosen+1))
+	v.session.Commit(session.PhotoPointStep(v.chosen))
 	v.Refresh()
 }
 
@@ -321,6 +321,5 @@ func (v *view) TypedKey(k *fyne.KeyEvent) {
 		return
 	}
 	q := at.Points[v.chosen]
-	v.session.MovePhotoPoint(v.chosen, within(q.X+way[0], at.Width), within(q.Y+way[1], at.Height))
-	v.session.Commit(words.T("move point %d of the photo", v.chosen+1))
+	v.session.NudgePhotoPoint(v.chosen, within(q.X+way[0], at.Width), within(q.Y+way[1], at.Height))
 }

@@ -77,6 +77,24 @@ func (s *Session) MovePhotoPoint(i int, x, y float64) {
 	s.Preview(s.withPhoto(photo))
 }
 
+// photoPoint is a point that keys move.
+type photoPoint int
+
+// NudgePhotoPoint puts point i at a place in the photo, in its pixels; nudges of
+// one point that follow one another are one step.
+func (s *Session) NudgePhotoPoint(i int, x, y float64) {
+	s.Cancel()
+	photo := s.savedPhoto()
+	if photo == nil || i < 0 || i >= len(photo.Points) || x-x != 0 || y-y != 0 {
+		return
+	}
+	photo.Points[i].X, photo.Points[i].Y = x, y
+	s.doMore(photoPoint(i), PhotoPointStep(i), s.withPhoto(photo))
+}
+
+// PhotoPointStep names the step that moves point i.
+func PhotoPointStep(i int) string { return words.T("move point %d of the photo", i+1) }
+
 // NamePhotoPoint says which point of the court point i is, as one step.
 func (s *Session) NamePhotoPoint(i int, at court.Point) {
 	s.changePhoto(words.T("name a point of the photo"), func(p *lesson.Photo) {

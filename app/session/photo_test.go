@@ -89,6 +89,27 @@ func TestMovePhotoPoint(t *testing.T) {
 	}
 }
 
+// Nudges of a point are one step; the next point's are another.
+func TestNudgePhotoPoint(t *testing.T) {
+	s := photographed(t)
+	was := s.Photo().Points[1]
+	s.NudgePhotoPoint(1, was.X+1, was.Y)
+	s.NudgePhotoPoint(1, was.X+2, was.Y)
+	s.NudgePhotoPoint(0, 5, 5)
+	s.NudgePhotoPoint(9, 5, 5)
+	s.NudgePhotoPoint(0, math.NaN(), 5)
+	lastStep(t, s, "move point 1 of the photo")
+	s.Undo()
+	lastStep(t, s, "move point 2 of the photo")
+	if got := s.Photo().Points[1].X; got != was.X+2 {
+		t.Errorf("the point is at %v, want %v", got, was.X+2)
+	}
+	s.Undo()
+	if got := s.Photo().Points[1]; got != was {
+		t.Errorf("after one undo the point is at %v, want %v", got, was)
+	}
+}
+
 // Points are added where the map has them, named and taken away.
 func TestPhotoPoints(t *testing.T) {
 	s := photographed(t)
