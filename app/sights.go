@@ -43,6 +43,7 @@ func (e *Editor) sightItems() []*fyne.MenuItem {
 func (e *Editor) see(item int, s compose.Sight) {
 	s.End = e.court.Sight().End
 	e.court.SetSight(s)
+	e.court.Fit() // a zoom was of the view before
 	mark(e.sights, item)
 	e.win.MainMenu().Refresh()
 	e.trace.say("seen %s", e.sights[item].Label)
@@ -59,4 +60,5 @@ func (e *Editor) seeFromEnd(far bool) {
 		s.End = court.Far
 	}
 	e.court.SetSight(s)
+	e.court.Fit() // a zoom was of the view before
 }
