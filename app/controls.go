@@ -35,5 +35,6 @@ func (e *Editor) controls() map[string]fyne.CanvasObject {
 	maps.Copy(all, e.tell.Named())
 	maps.Copy(all, e.plan.Named())
 	maps.Copy(all, e.reels.Named())
+	maps.Copy(all, e.exports.Named())
 	return all
 }

@@ -12,6 +12,7 @@ import (
 	tooltip "github.com/dweymouth/fyne-tooltip"
 
 	"homeside/app/courtview"
+	"homeside/app/exporting"
 	"homeside/app/panel"
 	"homeside/app/present"
 	"homeside/app/rallystrip"
@@ -75,6 +76,7 @@ type Editor struct {
 	onPicture  func(path string) // takes a picture that is dropped; nil while nobody wants one
 	plan       *panel.MatchPlan
 	reels      *panel.Reels
+	exports    *exporting.Page
 	start      *panel.Start
 	guide      *guide
 	pairs      keptPairs
@@ -115,6 +117,7 @@ func New(a fyne.App, o Options) *Editor {
 	e.clock = newFrameClock(e.session)
 	e.plan = e.newMatchPlan()
 	e.reels = e.newReels()
+	e.exports = e.newExports()
 	e.photos = e.newPhotos()
 	e.start = e.newStart()
 	e.guide = newGuide(e)
@@ -122,7 +125,7 @@ func New(a fyne.App, o Options) *Editor {
 	e.presenter = present.New(a, e.session, e.tracePresenter)
 	e.win.SetOnClosed(e.presenter.Close)
 	e.editing = container.NewStack(e.content())
-	e.win.SetContent(tooltip.AddWindowToolTipLayer(container.NewBorder(e.tabs.Box, nil, nil, nil, container.NewStack(e.editing, e.plan.Box, e.reels.Box, e.photos.page.Box, e.start.Box, e.guide.layer)), e.win.Canvas()))
+	e.win.SetContent(tooltip.AddWindowToolTipLayer(container.NewBorder(e.tabs.Box, nil, nil, nil, container.NewStack(e.editing, e.plan.Box, e.reels.Box, e.exports.Box, e.photos.page.Box, e.start.Box, e.guide.layer)), e.win.Canvas()))
 	e.bindings = bindings()
 	e.win.SetMainMenu(e.menu())
 	e.win.Canvas().SetOnTypedKey(func(k *fyne.KeyEvent) { e.press(onCourt, k) })

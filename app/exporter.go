@@ -1,152 +1,124 @@
 package app
 
 import (
-	"context"
-	"errors"
+	"net/url"
 	"path/filepath"
-	"strconv"
-	"strings"
+	"slices"
 
 	"fyne.io/fyne/v2"
-	"fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/dialog"
-	"fyne.io/fyne/v2/layout"
-	"fyne.io/fyne/v2/widget"
+	"fyne.io/fyne/v2/storage"
 
-	"homeside/app/panel"
+	"homeside/app/exporting"
 	"homeside/canvas"
 	"homeside/canvas/compose"
-	"homeside/export"
+	"homeside/canvas/film"
 	"homeside/export/formats"
+	"homeside/model/reel"
 	"homeside/words"
 )
 
-// sizes to choose from, by what they are for.
-var sizes = []struct {
-	name          string
-	width, height int
-}{
-	{words.Text("Phone, 720 x 1280"), 720, 1280},
-	{words.Text("Phone, 1080 x 1920"), 1080, 1920},
-	{words.Text("Video, 1280 x 720"), 1280, 720},
-	{words.Text("Video, 1920 x 1080"), 1920, 1080},
-	{words.Text("Square, 1080 x 1080"), 1080, 1080},
+// newExports is the page of exports; it takes the court's place while it is open.
+func (e *Editor) newExports() *exporting.Page {
+	return exporting.New(e.app.Preferences(), exporting.Events{
+		Offers: e.offers, Folder: func() string { return filepath.Dir(e.suggestedPath()) }, Close: e.closeExports,
+		Painted: func() {
+			e.traceControls()
+			e.trace.say("painted exports")
+		},
+		Trace:  e.trace.say,
+		Unless: func(path string, goOn func()) { e.unlessExists(path, "", goOn) },
+		Fail:   func(err error) { e.fail(err, words.T("Nothing was written. Your lesson is unchanged.")) },
+		Browse: e.browseFolder, Show: e.showFolder,
+	})
 }
 
-var rates = []string{"10", "15", "25", "30", "50"}
-
-// sizeFor is the first size that suits a way of seeing.
-func sizeFor(seen compose.Sight) int {
-	wide := seen.Turn == canvas.Lying || seen.Behind != compose.Nobody
-	for i, s := range sizes {
-		if wide && s.width > s.height {
-			return i
-		}
-	}
-	return 0
-}
-
-// exportForm is what the export dialog asks besides the file.
-type exportForm struct {
-	format, size, rate, speed *panel.Dropdown
-}
-
-func newExportForm(seen compose.Sight) *exportForm {
-	f := &exportForm{
-		format: panel.NewDropdown(nil, nil), size: panel.NewDropdown(nil, nil), rate: panel.NewDropdown(rates, nil), speed: panel.NewDropdown(speedNames(), nil),
-	}
-	for _, m := range formats.All {
-		f.format.Options = append(f.format.Options, words.Said(m.Name))
-	}
-	for _, s := range sizes {
-		f.size.Options = append(f.size.Options, words.Said(s.name))
-	}
-	f.format.SetSelectedIndex(0)
-	f.size.SetSelectedIndex(sizeFor(seen))
-	f.speed.SetSelectedIndex(0)
-	f.rate.SetSelected("25")
-	return f
-}
-
-func (f *exportForm) box() fyne.CanvasObject {
-	return container.New(layout.NewFormLayout(),
-		widget.NewLabel(words.T("Format")), f.format,
-		widget.NewLabel(words.T("Size")), f.size,
-		widget.NewLabel(words.T("Frames a second (clips)")), f.rate,
-		widget.NewLabel(words.T("Speed (clips)")), f.speed,
-	)
-}
-
-// askExport asks for a file and its form and starts the export. A still shows
-// the present moment, a clip the whole play.
+// askExport opens the page of exports with the play shown.
 func (e *Editor) askExport() {
-	r := e.session.Current()
-	if r == nil {
+	if e.reels.Shown() {
+		e.exportReel()
+		return
+	}
+	e.openExports(0)
+}
+
+// exportReel opens the page of exports with the reel worked on.
+func (e *Editor) exportReel() {
+	if _, ok := e.session.Reel(); ok {
+		e.openExports(1 + e.session.ReelIndex())
+	}
+}
+
+func (e *Editor) openExports(i int) {
+	if e.session.Current() == nil {
 		e.say(words.T("There is no play to export."))
 		return
 	}
-	f := newExportForm(e.court.Sight())
-	path := filepath.Join(filepath.Dir(e.suggestedPath()), fileName(r.Play.Title)+formats.All[0].Ext)
-	e.askPath(words.T("Export the play"), words.T("Export"), path, f.box(), func(path string) {
-		if filepath.Ext(path) == "" || f.format.SelectedIndex() > 0 {
-			path = strings.TrimSuffix(path, filepath.Ext(path)) + formats.All[f.format.SelectedIndex()].Ext
-		}
-		if m := formats.All[f.format.SelectedIndex()]; m.Needs != nil && m.Needs() != nil {
-			e.fail(m.Needs(), words.T("Nothing was written. The other formats work without it."))
-			return
-		}
-		e.unlessExists(path, "", func() { e.export(path, f) })
-	})
+	e.rest()
+	e.editing.Hide()
+	e.exports.Open(i)
+	e.traceControls()
+	e.trace.say("exports open")
 }
 
-// export runs in the background on a snapshot, with progress and a way to cancel.
-func (e *Editor) export(path string, f *exportForm) {
-	src := compose.Of(e.session.Current(), e.session.Lesson().Venue.Surface(), canvas.Upright).Seen(e.court.Sight())
-	now := e.session.Now()
-	fps, _ := strconv.Atoi(f.rate.Selected)
-	size := sizes[f.size.SelectedIndex()]
-	ctx, cancel := context.WithCancel(context.Background())
-	progress := e.showProgress(filepath.Base(path), cancel)
-	o := &export.Options{Width: size.width, Height: size.height, FPS: fps, Speed: speeds[f.speed.SelectedIndex()].rate, At: &now, Progress: progress.set}
-	go func() {
-		err := formats.Save(ctx, path, src, o)
-		cancel()
-		fyne.Do(func() { e.exported(path, err, progress) })
-	}()
+func (e *Editor) closeExports() {
+	e.editing.Show()
+	e.win.Canvas().Unfocus()
+	e.trace.say("exports closed")
 }
 
-func (e *Editor) exported(path string, err error, p *progress) {
-	p.dialog.Hide()
-	switch {
-	case errors.Is(err, context.Canceled):
-		e.say(words.T("Export cancelled; nothing was written."))
-		e.trace.say("cancelled %s", path)
-	case err != nil:
-		e.fail(err, words.T("Nothing was written. Your lesson is unchanged."))
-	default:
-		e.say(words.T("Exported %s", path))
-		e.trace.say("exported %s", path)
+// offers are the play shown, the reels, and all plays for papers and pages.
+func (e *Editor) offers() []exporting.Offer {
+	title := e.session.Current().Play.Title
+	all := []exporting.Offer{{Name: words.T("The play shown: %s", title), File: fileName(title), Make: func() (exporting.Subject, error) { return e.playSubject(e.session.PlayIndex()), nil }}}
+	for i, r := range e.session.Lesson().Reels {
+		all = append(all, exporting.Offer{Name: words.T("Reel %s", words.ReelName(i, r.Name)), File: fileName(r.Name), Make: func() (exporting.Subject, error) { return e.reelSubject(i), nil }})
+	}
+	lesson := e.session.Lesson().Title
+	return append(all, exporting.Offer{Name: words.T("All plays, for paper and phones"), File: fileName(lesson), Make: func() (exporting.Subject, error) { return e.playSubject(), nil }})
+}
+
+// playSubject is the play shown as the court shows it; numbers are the plays that
+// paper and pages have, none for all.
+func (e *Editor) playSubject(numbers ...int) exporting.Subject {
+	l, r := e.session.Lesson(), e.session.Current()
+	return exporting.Subject{
+		Name: r.Play.Title, Lesson: l, Plays: numbers, At: e.session.Now(), Told: formats.Tell(l, r),
+		Source: compose.Of(r, l.Venue.Surface(), canvas.Upright).Seen(e.court.Sight()),
 	}
 }
 
-// progress is the dialog of an export under way.
-type progress struct {
-	dialog dialog.Dialog
-	bar    *widget.ProgressBar
+// reelSubject is reel i of the lesson; its plays are those of its takes.
+func (e *Editor) reelSubject(i int) exporting.Subject {
+	l := e.session.Lesson()
+	solved := reel.Solve(l, l.Reels[i])
+	var numbers []int
+	for _, t := range solved.Takes {
+		if !slices.Contains(numbers, t.Play-1) {
+			numbers = append(numbers, t.Play-1)
+		}
+	}
+	return exporting.Subject{
+		Name: l.Reels[i].Name, Lesson: l, Plays: numbers, Told: formats.TellReel(l, solved), Source: film.Of(l, solved),
+		At: min(1, solved.Length()),
+	}
 }
 
-func (e *Editor) showProgress(name string, cancel func()) *progress {
-	p := &progress{bar: widget.NewProgressBar()}
-	p.dialog = dialog.NewCustomWithoutButtons(words.T("Exporting %s", name), container.NewVBox(p.bar, widget.NewButton(words.T("Cancel"), cancel)), e.win)
-	p.dialog.Resize(fyne.NewSize(420, 140))
-	p.dialog.Show()
-	return p
+// browseFolder asks for a folder.
+func (e *Editor) browseFolder(from string, taken func(string)) {
+	d := dialog.NewFolderOpen(func(u fyne.ListableURI, err error) {
+		if err == nil && u != nil {
+			taken(u.Path())
+		}
+	}, e.win)
+	if at, err := storage.ListerForURI(storage.NewFileURI(from)); err == nil {
+		d.SetLocation(at)
+	}
+	d.Show()
 }
 
-// set is called by the export's own goroutine.
-func (p *progress) set(done, total int) {
-	fyne.Do(func() {
-		p.bar.TextFormatter = func() string { return words.T("%d of %d frames", done, total) }
-		p.bar.SetValue(float64(done) / float64(max(total, 1)))
-	})
+// showFolder opens a folder in the desktop's own way.
+func (e *Editor) showFolder(folder string) error {
+	e.trace.say("showing %s", folder)
+	return e.app.OpenURL(&url.URL{Scheme: "file", Path: folder})
 }

@@ -57,6 +57,8 @@ func partName(p part) string {
 		return words.T("In the match plan")
 	case onPhoto:
 		return words.T("On the photo")
+	case onExports:
+		return words.T("On the page of exports")
 	case onReels:
 		return words.T("On the page of reels")
 	default:

@@ -21,6 +21,7 @@ const (
 	onMatchPlan
 	onPhoto
 	onReels
+	onExports
 	partCount
 )
 
@@ -54,6 +55,7 @@ func bindings() []binding {
 	return append(append(courtBindings(), stripBindings()...),
 		binding{onMatchPlan, one(fyne.KeyEscape), false, func() string { return words.T("close the match plan") }, func(e *Editor) bool { e.plan.Close(); return true }},
 		binding{onPhoto, one(fyne.KeyEscape), false, func() string { return words.T("cancel a drag, or close the photo") }, always((*Editor).escapePhoto)},
+		binding{onExports, one(fyne.KeyEscape), false, func() string { return words.T("close the page of exports") }, always(func(e *Editor) { e.exports.Close() })},
 		onReel(fyne.KeyEscape, func() string { return words.T("close the page of reels") }),
 		onReel(fyne.KeySpace, func() string { return words.T("play or pause the reel") }),
 		onReel(fyne.KeyRight, func() string { return words.T("pick the next take") }),
@@ -151,12 +153,14 @@ func (e *Editor) pageOr(where part) part {
 		return onPhoto
 	case e.reels.Shown():
 		return onReels
+	case e.exports.Shown():
+		return onExports
 	}
 	return where
 }
 
 // page says whether a part takes the place of the others.
-func (p part) page() bool { return p == onMatchPlan || p == onPhoto || p == onReels }
+func (p part) page() bool { return p == onMatchPlan || p == onPhoto || p == onReels || p == onExports }
 
 // leavePages closes the page that is open.
 func (e *Editor) leavePages() {
@@ -165,6 +169,9 @@ func (e *Editor) leavePages() {
 	}
 	if e.reels.Shown() {
 		e.reels.Close()
+	}
+	if e.exports.Shown() {
+		e.exports.Close()
 	}
 	e.photos.page.Close()
 	e.closeStart()

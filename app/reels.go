@@ -24,7 +24,7 @@ func onReel(k fyne.KeyName, says func() string) binding {
 // newReels is the page of reels; it takes the court's place while it is open.
 func (e *Editor) newReels() *panel.Reels {
 	return panel.NewReels(e.session, panel.ReelEvents{
-		Close: e.closeReels, Export: e.askExport, Logo: e.askLogo,
+		Close: e.closeReels, Export: e.exportReel, Logo: e.askLogo, Plays: func(on bool) { e.trace.say("reel %s", map[bool]string{true: "plays", false: "rests"}[on]) },
 		Painted: func() {
 			e.traceControls()
 			e.trace.say("painted reel %d", e.session.Revision())

@@ -127,3 +127,47 @@ func ReelName(i int, name string) string {
 	}
 	return fmt.Sprintf("%d. %s", i+1, name)
 }
+
+// ExportEstimate says about how long a clip is, how large its file will be and how
+// long writing it takes; seconds 0 for what is no clip.
+func ExportEstimate(clip units.Seconds, bytes, takes float64) string {
+	about := T("About %s, ready in about %s.", FileSize(bytes), roughTime(takes))
+	if clip > 0 {
+		about = T("A clip of %s.", ClipClock(clip)) + " " + about
+	}
+	return about
+}
+
+// FileSize is a file's size in round figures; 1 MB is a million bytes.
+func FileSize(bytes float64) string {
+	switch {
+	case bytes < 1e3:
+		return T("1 kB")
+	case bytes < 1e6:
+		return T("%.0f kB", bytes/1e3)
+	case bytes < 1e7:
+		return T("%.1f MB", bytes/1e6)
+	case bytes < 1e9:
+		return T("%.0f MB", bytes/1e6)
+	}
+	return T("%.1f GB", bytes/1e9)
+}
+
+// roughTime is a time to wait.
+func roughTime(seconds float64) string {
+	switch {
+	case seconds < 1:
+		return T("a second")
+	case seconds < 90:
+		return T("%.0f seconds", math.Ceil(seconds))
+	}
+	return T("%.0f minutes", math.Ceil(seconds/60))
+}
+
+// ExportProgress says how far an export is and how long it still takes.
+func ExportProgress(done, total int, left float64) string {
+	if done >= total {
+		return T("%d of %d", done, total)
+	}
+	return T("%d of %d, %s left", done, total, roughTime(left))
+}

@@ -27,15 +27,8 @@ type FrameView struct {
 	shape   fyne.Size
 	at      units.Seconds
 
-	frames *raster.Frames // of what was drawn last
-	drawn  drawnFrames
-}
-
-// drawnFrames is what frames were made of.
-type drawnFrames struct {
-	source export.Source
-	ground export.Ground
-	size   image.Point
+	frames *raster.Frames // of what is shown, at a size; nil for none yet
+	drawn  image.Point
 }
 
 // NewFrameView is a view of nothing.
@@ -51,7 +44,7 @@ func NewFrameView() *FrameView {
 func (v *FrameView) Show(src export.Source, g export.Ground, width, height int, at units.Seconds) {
 	shape := fyne.NewSize(float32(width), float32(height))
 	resized := shape != v.shape
-	v.source, v.ground, v.shape, v.at = src, g, shape, at
+	v.source, v.ground, v.shape, v.at, v.frames = src, g, shape, at, nil
 	if resized {
 		v.Box.Refresh()
 	}
@@ -72,12 +65,12 @@ func (v *FrameView) draw(w, h int) image.Image {
 	if v.source == nil || w < 2 || h < 2 {
 		return image.NewRGBA(image.Rect(0, 0, max(w, 1), max(h, 1)))
 	}
-	if made := (drawnFrames{v.source, v.ground, image.Pt(w, h)}); v.frames == nil || v.drawn != made {
+	if size := image.Pt(w, h); v.frames == nil || v.drawn != size {
 		static := *v.ground.Under(v.source.Static(w, h))
 		if static.Background.A == 0 {
 			static.Background = look.Daylight.Paper
 		}
-		v.frames, v.drawn = raster.NewFrames(&static), made
+		v.frames, v.drawn = raster.NewFrames(&static), size
 	}
 	s := v.source.Moving(w, h, v.at)
 	if v.Safe {

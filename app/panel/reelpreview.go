@@ -32,15 +32,15 @@ type reelPreview struct {
 	figure *widget.Label
 	film   *film.Film // nil for none
 	at     units.Seconds
-	moved  func(at units.Seconds) // to another moment
+	plays  func(bool) // told when it starts and when it rests
 
 	tick    *fyne.Animation
 	last    time.Time
 	playing bool
 }
 
-func newReelPreview(reshaped func(), moved func(units.Seconds)) *reelPreview {
-	p := &reelPreview{frame: NewFrameView(), figure: widget.NewLabel(""), moved: moved}
+func newReelPreview(reshaped func(), plays func(bool)) *reelPreview {
+	p := &reelPreview{frame: NewFrameView(), figure: widget.NewLabel(""), plays: plays}
 	p.shape = NewDropdown(nil, func(string) { p.show(p.film); reshaped() })
 	for _, s := range shapes {
 		p.shape.Options = append(p.shape.Options, words.Said(s.name))
@@ -94,9 +94,6 @@ func (p *reelPreview) seek(at units.Seconds) {
 	p.at = min(max(at, 0), to)
 	p.frame.Seek(p.at)
 	p.mark()
-	if p.moved != nil {
-		p.moved(p.at)
-	}
 }
 
 // toggle starts or pauses; at the end it starts again from the beginning.
@@ -114,6 +111,7 @@ func (p *reelPreview) toggle() {
 	p.playing, p.last = true, time.Now()
 	p.play.SetIcon(theme.MediaPauseIcon())
 	p.tick.Start()
+	p.plays(true)
 }
 
 func (p *reelPreview) stop() {
@@ -121,6 +119,7 @@ func (p *reelPreview) stop() {
 		p.playing = false
 		p.tick.Stop()
 		p.play.SetIcon(theme.MediaPlayIcon())
+		p.plays(false)
 	}
 }
 

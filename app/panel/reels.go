@@ -21,7 +21,8 @@ type ReelEvents struct {
 	Close   func()
 	Export  func() // the reel worked on
 	Logo    func() // asks for another picture
-	Painted func() // the preview has been painted
+	Painted func() // the page has been painted
+	Plays   func(bool)
 }
 
 // Reels is the page where a clip is put together: on top which reel and how long,
@@ -57,7 +58,7 @@ func NewReels(s *session.Session, events ReelEvents) *Reels {
 	p := &Reels{session: s, events: events, made: -1, named: map[string]fyne.CanvasObject{}}
 	p.line = widget.NewLabel("")
 	p.line.Truncation = fyne.TextTruncateEllipsis
-	p.preview = newReelPreview(func() { p.refreshStrip() }, nil)
+	p.preview = newReelPreview(func() { p.refreshStrip() }, p.played)
 	p.preview.frame.Safe = true
 	p.pulse = fynecanvas.NewRaster(func(int, int) image.Image { invoke(p.events.Painted); return image.NewRGBA(image.Rect(0, 0, 1, 1)) })
 	p.strip = newTakeStrip(s, p.key)
@@ -233,6 +234,12 @@ func (p *Reels) fit() {
 		p.Say(words.FitLeft(left))
 	default:
 		p.Say(words.T("The reel lasts %s.", words.ClipClock(p.session.SolvedReel().Length())))
+	}
+}
+
+func (p *Reels) played(on bool) {
+	if p.events.Plays != nil {
+		p.events.Plays(on)
 	}
 }
 

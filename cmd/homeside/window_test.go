@@ -97,13 +97,12 @@ func TestEscapeCancelsADrag(t *testing.T) {
 	}
 }
 
-// exportStill exports through the dialog and reads the picture.
+// exportStill exports on the page of exports and reads the picture.
 func (w *window) exportStill(path string) {
 	w.t.Helper()
 	w.keys("ctrl+e")
-	w.waitFor("asking Export the play")
-	w.typeText(path)
-	w.keys("Return")
+	w.waitFor("painted exports")
+	w.exportTo(path)
 	w.waitFor("exported " + path)
 	f, err := os.Open(path)
 	if err != nil {

@@ -1,0 +1,240 @@
+package exporting
+
+import (
+	"bytes"
+	"context"
+	"fmt"
+	"os"
+	"path/filepath"
+	"strings"
+	"testing"
+
+	"fyne.io/fyne/v2/test"
+
+	"homeside/export"
+	"homeside/export/formats"
+	"homeside/export/handout"
+	"homeside/model/units"
+)
+
+// Whatever export/formats and export/handout have is offered, each once.
+func TestEveryFormatIsOffered(t *testing.T) {
+	keys := map[string]int{}
+	for _, o := range Outputs() {
+		keys[o.Key]++
+		if o.Name == "" || !strings.HasPrefix(o.Ext, ".") || o.write == nil && o.save == nil {
+			t.Errorf("output %+v lacks a name, an ending or a way to be written", o)
+		}
+	}
+	var want []string
+	for _, f := range formats.All {
+		want = append(want, f.Ext)
+	}
+	for _, f := range formats.Texts {
+		want = append(want, f.Ext)
+	}
+	for _, s := range handout.Sheets {
+		want = append(want, "handout "+s.Name)
+	}
+	for _, key := range append(want, ".html") {
+		if keys[key] != 1 {
+			t.Errorf("%s is offered %d times, want once", key, keys[key])
+		}
+	}
+	if len(keys) != len(want)+1 {
+		t.Errorf("%d outputs, want %d", len(keys), len(want)+1)
+	}
+}
+
+// Every output that needs nothing writes something of a play.
+func TestEveryOutputWrites(t *testing.T) {
+	s := subject(t)
+	for i, o := range Outputs() {
+		if o.Needs != nil {
+			continue
+		}
+		c := usual
+		c.Output = i
+		opt := c.options(o, s)
+		opt.Width, opt.Height = 48, 64
+		if o.Kind == Clip {
+			opt.FPS = 2
+		}
+		path := filepath.Join(t.TempDir(), "x"+o.Ext)
+		if err := o.Save(context.Background(), path, s, opt); err != nil {
+			t.Errorf("%s: %v", o.Name, err)
+		} else if info, err := os.Stat(path); err != nil || !info.IsDir() && info.Size() < 20 {
+			t.Errorf("%s: %v, %v; want a file", o.Name, info, err)
+		}
+	}
+}
+
+// The presets are of what is offered.
+func TestPresets(t *testing.T) {
+	outputs := Outputs()
+	for _, p := range Presets {
+		c := p.choice(outputs)
+		o := outputs[c.Output]
+		if o.Key != p.key && o.Key != p.without || o.Needs != nil && o.Needs() != nil {
+			t.Errorf("preset %q chooses %s, want %s or, where that needs what is not here, %q", p.Name, o.Key, p.key, p.without)
+		}
+		if sizeKey(Sizes[c.Size]) != p.size || Rates[c.Rate] != p.rate || Grounds[c.Ground] != p.ground {
+			t.Errorf("preset %q chooses %+v, want %s, %d, %s", p.Name, c, p.size, p.rate, p.ground)
+		}
+		if p.ground == "clear" && (!outputs[find(outputs, p.key)].Clear || p.without != "" && !outputs[find(outputs, p.without)].Clear) {
+			t.Errorf("preset %q is transparent, and its formats are not", p.Name)
+		}
+		if _, err := c.options(o, subject(t)).Checked(); err != nil {
+			t.Errorf("preset %q: %v", p.Name, err)
+		}
+	}
+}
+
+// A machine without ffmpeg gets formats that work without it.
+func TestPresetsWithoutFFmpeg(t *testing.T) {
+	t.Setenv("PATH", t.TempDir())
+	outputs := Outputs()
+	for _, p := range Presets {
+		if o := outputs[p.choice(outputs).Output]; o.Needs != nil && o.Needs() != nil {
+			t.Errorf("without ffmpeg preset %q chooses %s, which needs it", p.Name, o.Key)
+		}
+	}
+}
+
+func TestChoiceIsKept(t *testing.T) {
+	outputs := Outputs()
+	p := test.NewTempApp(t).Preferences()
+	if got := kept(p, outputs); got != usual {
+		t.Errorf("nothing kept gives %+v, want the usual %+v", got, usual)
+	}
+	want := Choice{Output: find(outputs, ".srt"), Size: 4, Rate: 3, Speed: 2, Ground: 4}
+	want.keep(p, outputs)
+	if got := kept(p, outputs); got != want {
+		t.Errorf("kept %+v, want %+v", got, want)
+	}
+	p.SetString(keptOutput, "gone")
+	p.SetString(keptSize, "1x1")
+	want.Output, want.Size = usual.Output, usual.Size
+	if got := kept(p, outputs); got != want {
+		t.Errorf("what is not offered any more gives %+v, want %+v", got, want)
+	}
+}
+
+// A format gets only options that it has.
+func TestOptionsOfAnOutput(t *testing.T) {
+	s := subject(t)
+	s.At = 2
+	all := Choice{Size: 3, Rate: len(Rates) - 1, Speed: 1, Ground: 1}
+	for _, o := range Outputs() {
+		opt := all.options(o, s)
+		if (opt.At != nil) != (o.Kind == Still) || (opt.FPS != 0) != (o.Kind == Clip) || (opt.Speed != 0) != (o.Kind == Clip || o.Kind == Words) || opt.Ground.Clear != o.Clear || opt.FPS > o.MaxFPS {
+			t.Errorf("options of %s: %+v", o.Name, opt)
+		}
+	}
+}
+
+// The estimate of a clip is near what it turns out to be: packed frame by frame
+// within a tenth, a GIF within two fifths.
+func TestEstimates(t *testing.T) {
+	s := subject(t)
+	outputs := Outputs()
+	for key, within := range map[string]float64{".avi": 0.1, ".gif": 0.4, ".vtt": 0, ".png": 0} {
+		o := outputs[find(outputs, key)]
+		opt := Choice{Rate: 2}.options(o, s)
+		opt.Width, opt.Height = 96, 160
+		got, err := Measure(context.Background(), o, s, opt)
+		if err != nil {
+			t.Fatalf("Measure(%s): %v", key, err)
+		}
+		var b bytes.Buffer
+		if err := o.write(context.Background(), &b, s, opt); err != nil {
+			t.Fatal(err)
+		}
+		if ratio := got.Bytes / float64(b.Len()); ratio < 1-within || ratio > 1+within || got.Time <= 0 {
+			t.Errorf("Measure(%s) = %.0f bytes in %v, want %d within %.0f %%", key, got.Bytes, got.Time, b.Len(), 100*within)
+		}
+	}
+}
+
+func TestMeasureStops(t *testing.T) {
+	ctx, cancel := context.WithCancel(context.Background())
+	cancel()
+	outputs := Outputs()
+	s := subject(t)
+	o := outputs[find(outputs, ".gif")]
+	if e, err := Measure(ctx, o, s, Choice{}.options(o, s)); err == nil {
+		t.Errorf("Measure with a cancelled context = %+v, want its error", e)
+	}
+	if _, err := Measure(context.Background(), outputs[find(outputs, ".frames")], s, &export.Options{}); err != errUnmeasured {
+		t.Errorf("Measure of a folder = %v, want %v", err, errUnmeasured)
+	}
+}
+
+// The page writes what is chosen into the folder of the lesson, keeps the choice
+// and shows the folder.
+func TestPageExports(t *testing.T) {
+	o := open(t)
+	test.Tap(o.presets[7]) // captions
+	if got, want := o.path.Text, filepath.Join(o.folder, "first.vtt"); got != want {
+		t.Errorf("the file is suggested as %s, want %s", got, want)
+	}
+	if !strings.HasPrefix(o.text.Text, "WEBVTT") || !o.textBox.Visible() || o.frame.Box.Visible() {
+		t.Errorf("captions are previewed as %q, text shown %v, frame shown %v", o.text.Text, o.textBox.Visible(), o.frame.Box.Visible())
+	}
+	o.path.SetText(filepath.Join(o.folder, "mine.gif")) // another output's ending is put right
+	test.Tap(o.export)
+	path := filepath.Join(o.folder, "mine.vtt")
+	o.wait(t, "exported "+path)
+	if data, err := os.ReadFile(path); err != nil || !bytes.HasPrefix(data, []byte("WEBVTT")) {
+		t.Errorf("%s: %.20q, %v", path, data, err)
+	}
+	test.Tap(o.show)
+	o.wait(t, "shown "+o.folder)
+	o.again(t, test.NewTempApp(t))
+	if got := o.chosenOutput().Key; got != ".vtt" || o.path.Text != filepath.Join(o.folder, "first.vtt") {
+		t.Errorf("after a restart %s into %s, want .vtt as before, named anew", got, o.path.Text)
+	}
+}
+
+// A clip that is cancelled midway leaves nothing.
+func TestPageCancels(t *testing.T) {
+	o := open(t)
+	o.output.SetSelectedIndex(find(o.outputs, ".avi"))
+	o.size.SetSelectedIndex(4) // 4K: long enough to press Cancel
+	test.Tap(o.export)
+	o.wait(t, "export runs")
+	test.Tap(o.cancel)
+	o.wait(t, "cancelled")
+	if left, err := os.ReadDir(o.folder); err != nil || len(left) > 0 {
+		t.Errorf("a cancelled export leaves %v, %v; want nothing", left, err)
+	}
+	if o.export.Disabled() || o.bar.Visible() || o.cancel.Visible() {
+		t.Error("after a cancelled export the page is not as before")
+	}
+}
+
+func TestPageNamesAndEndings(t *testing.T) {
+	o := open(t)
+	for _, c := range []struct{ key, path, want string }{
+		{".gif", "/a/x.png", "/a/x.gif"}, {".gif", "/a/x", "/a/x.gif"}, {".gif", "/a/x.y", "/a/x.y.gif"}, {".vtt", "/a/x.chapters.vtt", "/a/x.vtt"},
+		{".chapters.vtt", "/a/x.vtt", "/a/x.chapters.vtt"}, {".frames", "/a/x.MP4", "/a/x.frames"},
+	} {
+		o.choice.Output = find(o.outputs, c.key)
+		if got := o.withExt(c.path); got != c.want {
+			t.Errorf("withExt(%s) of %s = %s, want %s", c.path, c.key, got, c.want)
+		}
+	}
+}
+
+// The estimate is said in figures that people use.
+func TestLength(t *testing.T) {
+	s := subject(t)
+	from, to := s.Source.Span()
+	o := Output{Kind: Clip}
+	if got, want := length(o, s, &export.Options{Speed: 0.5}), 2*(to-from); fmt.Sprint(got) != fmt.Sprint(want) {
+		t.Errorf("length at half speed = %v, want %v", got, want)
+	}
+	if got := length(Output{Kind: Still}, s, &export.Options{}); got != units.Seconds(0) {
+		t.Errorf("length of a still = %v, want 0", got)
+	}
+}

@@ -1,0 +1,122 @@
+package exporting
+
+import (
+	"context"
+	"errors"
+	"path/filepath"
+	"time"
+
+	"fyne.io/fyne/v2"
+
+	"homeside/words"
+)
+
+// job is an export under way.
+type job struct {
+	path   string
+	cancel context.CancelFunc
+	begun  time.Time
+	told   time.Time // when the bar was moved last
+}
+
+// ask exports to the path of the field, after a yes if a file is there.
+func (g *Page) ask() {
+	if g.job != nil || !g.ready || g.export.Disabled() || g.path.Text == "" {
+		return
+	}
+	path := g.withExt(g.path.Text)
+	g.path.SetText(path)
+	g.events.Unless(path, func() { g.start(path) })
+}
+
+// start exports in the background on a snapshot.
+func (g *Page) start(path string) {
+	g.measuring()
+	o, s := g.chosenOutput(), g.subject
+	opt := g.choice.options(o, s)
+	ctx, cancel := context.WithCancel(context.Background())
+	j := &job{path: path, cancel: cancel, begun: time.Now()}
+	g.job = j
+	opt.Progress = func(done, total int) { fyne.Do(func() { g.progress(j, done, total) }) }
+	opt.Lacks = func(letters []rune) { fyne.Do(func() { g.say(words.Lacks(letters)) }) }
+	g.folder = filepath.Dir(path)
+	g.prefs.SetString(keptFolder, g.folder)
+	g.say(words.T("Exporting %s", filepath.Base(path)))
+	g.bar.SetValue(0)
+	g.bar.TextFormatter = func() string { return "" }
+	g.running(true)
+	go func() {
+		err := o.Save(ctx, path, s, opt)
+		cancel()
+		fyne.Do(func() { g.done(j, err) })
+	}()
+	g.events.Trace("exporting %s", path)
+}
+
+// running shows the controls of an export under way, or those of none.
+func (g *Page) running(yes bool) {
+	visible(g.bar, yes)
+	visible(g.cancel, yes)
+	able(g.export, !yes && g.ready)
+	if yes {
+		g.show.Hide()
+	}
+	g.pulse.Refresh()
+}
+
+// oftenEnough is how often the bar moves: it would slow down what it tells of.
+const oftenEnough = 100 * time.Millisecond
+
+func (g *Page) progress(j *job, done, total int) {
+	now := time.Now()
+	if g.job != j || total < 1 || done < total && now.Sub(j.told) < oftenEnough {
+		return
+	}
+	first := j.told.IsZero()
+	j.told = now
+	left := time.Duration(0)
+	if done > 0 {
+		left = now.Sub(j.begun) * time.Duration(total-done) / time.Duration(done)
+	}
+	g.bar.TextFormatter = func() string { return words.ExportProgress(done, total, left.Seconds()) }
+	g.bar.SetValue(float64(done) / float64(total))
+	if first {
+		g.events.Trace("export runs %d of %d", done, total)
+	}
+}
+
+// stop cancels the export under way.
+func (g *Page) stop() {
+	if g.job != nil {
+		g.job.cancel()
+	}
+}
+
+func (g *Page) done(j *job, err error) {
+	if g.job != j {
+		return
+	}
+	g.job = nil
+	g.running(false)
+	switch {
+	case errors.Is(err, context.Canceled):
+		g.say(words.T("Export cancelled; nothing was written."))
+		g.events.Trace("cancelled %s", j.path)
+	case err != nil:
+		g.say("")
+		g.events.Fail(err)
+	default:
+		g.written = j.path
+		g.say(words.T("Exported %s", j.path))
+		g.show.Show()
+		g.events.Trace("exported %s", j.path)
+	}
+	g.pulse.Refresh()
+}
+
+// showFolder opens the folder of what was written last.
+func (g *Page) showFolder() {
+	if err := g.events.Show(filepath.Dir(g.written)); err != nil {
+		g.say(words.Sentence(err))
+	}
+}

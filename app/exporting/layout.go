@@ -1,0 +1,191 @@
+package exporting
+
+import (
+	"context"
+	"fmt"
+	"path/filepath"
+	"slices"
+	"strings"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/container"
+	"fyne.io/fyne/v2/layout"
+	"fyne.io/fyne/v2/theme"
+	"fyne.io/fyne/v2/widget"
+
+	"homeside/app/panel"
+	"homeside/export"
+	"homeside/words"
+)
+
+// pathEntry is a field whose Enter exports.
+type pathEntry struct{ widget.Entry }
+
+// make makes the controls.
+func (g *Page) make() {
+	g.what = panel.NewDropdown(nil, func(string) { g.choose() })
+	changed := func(string) { g.changed() }
+	var outputs, sizes, rates, speeds, grounds []string
+	for _, o := range g.outputs {
+		outputs = append(outputs, o.Name)
+	}
+	for _, s := range Sizes {
+		sizes = append(sizes, words.Said(s.name))
+	}
+	for _, r := range Rates {
+		rates = append(rates, fmt.Sprint(r))
+	}
+	for _, v := range Speeds {
+		name := words.SpeedTag(v)
+		if name == "" {
+			name = words.T("match speed")
+		}
+		speeds = append(speeds, name)
+	}
+	for _, n := range Grounds {
+		grounds = append(grounds, words.Said(n))
+	}
+	g.output, g.size, g.rate = panel.NewDropdown(outputs, changed), panel.NewDropdown(sizes, changed), panel.NewDropdown(rates, changed)
+	g.speed, g.ground = panel.NewDropdown(speeds, changed), panel.NewDropdown(grounds, changed)
+	for _, p := range Presets {
+		b := widget.NewButton(words.Said(p.Name), func() { g.preset(p) })
+		b.Alignment = widget.ButtonAlignLeading
+		g.presets = append(g.presets, b)
+	}
+	g.path = &pathEntry{}
+	g.path.ExtendBaseWidget(g.path)
+	g.path.OnSubmitted = func(string) { g.ask() }
+	g.moment = widget.NewSlider(0, 1)
+	g.moment.Step = 0.01
+	g.moment.OnChanged = g.seek
+	g.text = widget.NewLabel("")
+	g.text.TextStyle.Monospace = true
+	g.textBox = container.NewScroll(g.text)
+	g.needs, g.estimate, g.line = widget.NewLabel(""), widget.NewLabel(""), widget.NewLabel("")
+	g.needs.Wrapping, g.line.Wrapping, g.estimate.Wrapping = fyne.TextWrapWord, fyne.TextWrapWord, fyne.TextWrapWord
+	g.needs.Importance = widget.WarningImportance
+	g.makeButtons()
+}
+
+func (g *Page) makeButtons() {
+	g.export = widget.NewButtonWithIcon(words.T("Export"), theme.DocumentSaveIcon(), g.ask)
+	g.export.Importance = widget.HighImportance
+	g.cancel = widget.NewButtonWithIcon(words.T("Cancel"), theme.CancelIcon(), g.stop)
+	g.show = widget.NewButtonWithIcon(words.T("Show in folder"), theme.FolderOpenIcon(), g.showFolder)
+	g.back = widget.NewButtonWithIcon(words.T("Back"), theme.NavigateBackIcon(), g.Close)
+	g.browse = widget.NewButton(words.T("Folder…"), func() {
+		g.events.Browse(filepath.Dir(g.path.Text), func(folder string) {
+			g.path.SetText(filepath.Join(folder, filepath.Base(g.path.Text)))
+		})
+	})
+	g.bar = widget.NewProgressBar()
+	g.cancel.Hide()
+	g.show.Hide()
+	g.bar.Hide()
+}
+
+// Widths of the columns at the sides.
+const (
+	presetsWidth = 240
+	formWidth    = 400
+)
+
+func (g *Page) layOut() {
+	left := container.NewVBox(g.back, widget.NewLabel(words.T("What")), g.what, widget.NewSeparator(), widget.NewLabel(words.T("What for")))
+	for i, p := range Presets {
+		about := widget.NewLabel(words.Said(p.About))
+		about.SizeName = theme.SizeNameCaptionText
+		left.Add(container.New(layout.NewCustomPaddedVBoxLayout(-6), g.presets[i], about))
+	}
+	g.rows = map[*panel.Dropdown]*widget.Label{}
+	form := container.New(layout.NewFormLayout())
+	for _, row := range []struct {
+		name string
+		d    *panel.Dropdown
+	}{
+		{words.T("Format"), g.output}, {words.T("Size"), g.size}, {words.T("Frames a second"), g.rate}, {words.T("Speed"), g.speed}, {words.T("Background"), g.ground},
+	} {
+		g.rows[row.d] = widget.NewLabel(row.name)
+		form.Add(g.rows[row.d])
+		form.Add(row.d)
+	}
+	right := container.NewVBox(form, g.needs, widget.NewLabel(words.T("File")), container.NewBorder(nil, nil, nil, g.browse, g.path),
+		g.estimate, g.export, g.bar, g.cancel, g.line, g.show, container.NewGridWrap(fyne.NewSize(1, 1), g.pulse))
+	middle := container.NewBorder(nil, g.moment, nil, nil, container.NewStack(g.frame.Box, g.textBox))
+	g.Box = container.NewPadded(container.NewBorder(nil, nil, column(left, presetsWidth), column(right, formWidth), container.NewPadded(middle)))
+}
+
+// column is a column of a width that scrolls where it is too long.
+func column(content fyne.CanvasObject, width float32) fyne.CanvasObject {
+	s := container.NewVScroll(container.NewPadded(content))
+	s.SetMinSize(fyne.NewSize(width, 100))
+	return s
+}
+
+// showChoice shows the choice in the controls, those only that count for the output.
+func (g *Page) showChoice() {
+	o, c := g.chosenOutput(), g.choice
+	for _, row := range []struct {
+		d      *panel.Dropdown
+		chosen int
+		counts bool
+	}{
+		{g.output, c.Output, true}, {g.size, c.Size, o.Kind <= Clip}, {g.rate, c.Rate, o.Kind == Clip},
+		{g.speed, c.Speed, o.Kind == Clip || o.Kind == Words}, {g.ground, c.Ground, o.Kind <= Clip},
+	} {
+		if row.d.SelectedIndex() != row.chosen {
+			row.d.Selected = row.d.Options[row.chosen]
+			row.d.Refresh()
+		}
+		visible(row.d, row.counts)
+		visible(g.rows[row.d], row.counts)
+	}
+}
+
+// longestFirst are outputs with the longest endings first.
+func longestFirst(all []Output) []Output {
+	all = slices.Clone(all)
+	slices.SortStableFunc(all, func(a, b Output) int { return len(b.Ext) - len(a.Ext) })
+	return all
+}
+
+// previewLines is how many lines of a text are shown.
+const previewLines = 200
+
+// preview is the beginning of a text as it will be written.
+func preview(o Output, s Subject, opt *export.Options) string {
+	var b strings.Builder
+	if err := o.write(context.Background(), &b, s, opt); err != nil {
+		return words.Sentence(err)
+	}
+	lines := strings.SplitN(b.String(), "\n", previewLines+1)
+	return strings.Join(lines[:min(len(lines), previewLines)], "\n")
+}
+
+func visible(o fyne.CanvasObject, yes bool) {
+	if yes {
+		o.Show()
+	} else {
+		o.Hide()
+	}
+}
+
+func able(b *widget.Button, yes bool) {
+	if yes {
+		b.Enable()
+	} else {
+		b.Disable()
+	}
+}
+
+// Named are the page's controls by name, for tests of the window.
+func (g *Page) Named() map[string]fyne.CanvasObject {
+	named := map[string]fyne.CanvasObject{
+		"export-what": g.what, "export-output": g.output, "export-size": g.size, "export-path": g.path, "export-go": g.export,
+		"export-cancel": g.cancel, "export-show": g.show, "export-back": g.back, "export-rate": g.rate,
+	}
+	for i, b := range g.presets {
+		named[fmt.Sprintf("export-preset-%d", i)] = b
+	}
+	return named
+}

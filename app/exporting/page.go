@@ -1,0 +1,263 @@
+package exporting
+
+import (
+	"context"
+	"image"
+	"path/filepath"
+	"strings"
+
+	"fyne.io/fyne/v2"
+	fynecanvas "fyne.io/fyne/v2/canvas"
+	"fyne.io/fyne/v2/widget"
+
+	"homeside/app/panel"
+	"homeside/export"
+	"homeside/model/units"
+	"homeside/words"
+)
+
+// Offer is something that can be exported. Make may take a moment.
+type Offer struct {
+	Name string
+	File string // a name for its file, without folder and ending
+	Make func() (Subject, error)
+}
+
+// Events are what the page asks of the window.
+type Events struct {
+	Offers  func() []Offer                   // the likeliest first
+	Folder  func() string                    // where files are suggested
+	Close   func()                           // back to where it was opened
+	Painted func()                           // called from within a paint
+	Trace   func(format string, args ...any) // told what happens
+	Unless  func(path string, goOn func())   // asks before a file is replaced
+	Fail    func(err error)                  // tells of a failure
+	Browse  func(from string, taken func(folder string))
+	Show    func(folder string) error // opens a folder
+}
+
+// Page is the page of exports.
+type Page struct {
+	Box     *fyne.Container
+	events  Events
+	prefs   fyne.Preferences
+	outputs []Output
+	offers  []Offer
+	subject Subject
+	ready   bool // there is a subject
+	choice  Choice
+	folder  string
+
+	what, output, size, rate, speed, ground *panel.Dropdown
+	presets                                 []*widget.Button
+	path                                    *pathEntry
+	frame                                   *panel.FrameView
+	moment                                  *widget.Slider
+	text                                    *widget.Label // of words
+	textBox                                 fyne.CanvasObject
+	needs, estimate, line                   *widget.Label
+	export, cancel, show, back, browse      *widget.Button
+	bar                                     *widget.ProgressBar
+	rows                                    map[*panel.Dropdown]*widget.Label
+	pulse                                   *fynecanvas.Raster
+
+	measuring context.CancelFunc
+	job       *job // under way; nil for none
+	written   string
+}
+
+// New is the page, hidden until Open. The last choice is kept in p.
+func New(p fyne.Preferences, e Events) *Page {
+	g := &Page{events: e, prefs: p, outputs: Outputs(), frame: panel.NewFrameView(), measuring: func() {}}
+	g.choice, g.folder = kept(p, g.outputs), p.String(keptFolder)
+	g.frame.Safe = true
+	g.pulse = fynecanvas.NewRaster(func(int, int) image.Image { e.Painted(); return image.NewRGBA(image.Rect(0, 0, 1, 1)) })
+	g.make()
+	g.layOut()
+	g.Box.Hide()
+	return g
+}
+
+// Open shows what can be exported now, offer i chosen.
+func (g *Page) Open(i int) {
+	g.offers = g.events.Offers()
+	names := make([]string, len(g.offers))
+	for k, o := range g.offers {
+		names[k] = o.Name
+	}
+	g.what.Options = names
+	g.what.ClearSelected()
+	g.Box.Show()
+	g.say("")
+	if i < len(names) {
+		g.what.SetSelectedIndex(i)
+	}
+	g.refresh()
+	c := g.choice
+	g.events.Trace("export choice %s %s %d %s %s", g.chosenOutput().Key, sizeKey(Sizes[c.Size]), Rates[c.Rate], Grounds[c.Ground], filepath.Dir(g.path.Text))
+}
+
+// Shown says whether the page is shown.
+func (g *Page) Shown() bool { return g.Box.Visible() }
+
+// Close goes back. An export under way goes on.
+func (g *Page) Close() {
+	g.measuring()
+	g.Box.Hide()
+	g.events.Close()
+}
+
+// chosenOutput is the output chosen.
+func (g *Page) chosenOutput() Output { return g.outputs[g.choice.Output] }
+
+// choose takes what is to be exported.
+func (g *Page) choose() {
+	i := g.what.SelectedIndex()
+	if i < 0 || i >= len(g.offers) {
+		return
+	}
+	s, err := g.offers[i].Make()
+	g.ready = err == nil
+	if err != nil {
+		g.say(words.Sentence(err))
+	}
+	g.subject = s
+	g.suggest()
+	g.refresh()
+}
+
+// suggest names the file after what is exported, in the folder used last.
+func (g *Page) suggest() {
+	folder := g.folder
+	if folder == "" {
+		folder = g.events.Folder()
+	}
+	name := "export"
+	if i := g.what.SelectedIndex(); i >= 0 && i < len(g.offers) {
+		name = g.offers[i].File
+	}
+	g.path.SetText(filepath.Join(folder, name+g.chosenOutput().Ext))
+}
+
+// changed takes what the controls say, keeps it and shows it.
+func (g *Page) changed() {
+	g.choice = Choice{max(g.output.SelectedIndex(), 0), max(g.size.SelectedIndex(), 0), max(g.rate.SelectedIndex(), 0), max(g.speed.SelectedIndex(), 0), max(g.ground.SelectedIndex(), 0)}
+	g.choice.keep(g.prefs, g.outputs)
+	g.path.SetText(g.withExt(g.path.Text))
+	g.refresh()
+}
+
+// withExt is a path with the ending of the output, another output's ending taken off.
+func (g *Page) withExt(path string) string {
+	for _, o := range longestFirst(g.outputs) {
+		if strings.HasSuffix(strings.ToLower(path), o.Ext) {
+			path = path[:len(path)-len(o.Ext)]
+			break
+		}
+	}
+	return path + g.chosenOutput().Ext
+}
+
+// preset takes a choice by purpose.
+func (g *Page) preset(p Preset) {
+	g.choice = p.choice(g.outputs)
+	g.choice.keep(g.prefs, g.outputs)
+	g.path.SetText(g.withExt(g.path.Text))
+	g.refresh()
+	g.events.Trace("preset %s", p.Name)
+}
+
+// refresh shows the choice, the frame, and what the file will take.
+func (g *Page) refresh() {
+	g.showChoice()
+	g.showFrame()
+	g.showNeeds()
+	g.remeasure()
+	g.pulse.Refresh()
+}
+
+// showFrame shows the frame at the moment of the slider, or the words.
+func (g *Page) showFrame() {
+	o := g.chosenOutput()
+	opt := g.choice.options(o, g.subject)
+	isText := o.Kind == Words && o.Ext != ".wav"
+	visible(g.textBox, isText)
+	visible(g.frame.Box, !isText)
+	visible(g.moment, o.Kind <= Clip)
+	if !g.ready {
+		g.frame.Show(nil, export.Ground{}, opt.Width, opt.Height, 0)
+		return
+	}
+	if isText {
+		g.text.SetText(preview(o, g.subject, opt))
+		return
+	}
+	from, to := g.subject.Source.Span()
+	g.moment.Min, g.moment.Max = float64(from), max(float64(to), float64(from)+0.01)
+	at := min(max(g.subject.At, from), to)
+	g.moment.Value = float64(at)
+	g.moment.Refresh()
+	g.frame.Show(g.subject.Source, opt.Ground, opt.Width, opt.Height, at)
+}
+
+// seek shows another moment; a still is of the moment shown.
+func (g *Page) seek(v float64) {
+	g.subject.At = units.Seconds(v)
+	g.frame.Seek(g.subject.At)
+}
+
+// showNeeds says what this machine lacks for the output.
+func (g *Page) showNeeds() {
+	text := ""
+	if o := g.chosenOutput(); o.Needs != nil && o.Needs() != nil {
+		text = words.T("This format needs the program ffmpeg, which is not on this machine. Debian and Ubuntu: apt install ffmpeg; others: ffmpeg.org. GIF, AVI and animated PNG work without it.")
+	}
+	g.needs.SetText(text)
+	visible(g.needs, text != "")
+	able(g.export, text == "" && g.ready && g.job == nil)
+}
+
+// remeasure estimates the export again, in the background.
+func (g *Page) remeasure() {
+	g.measuring()
+	g.estimate.SetText("")
+	o := g.chosenOutput()
+	if !g.ready || o.Needs != nil && o.Needs() != nil {
+		return
+	}
+	ctx, cancel := context.WithCancel(context.Background())
+	g.measuring = cancel
+	s, opt := g.subject, g.choice.options(o, g.subject)
+	g.estimate.SetText(words.T("Measuring a few frames…"))
+	go func() {
+		e, err := Measure(ctx, o, s, opt)
+		fyne.Do(func() {
+			if ctx.Err() != nil {
+				return
+			}
+			cancel()
+			g.estimated(o, opt, e, err)
+		})
+	}()
+}
+
+func (g *Page) estimated(o Output, opt *export.Options, e Estimate, err error) {
+	if err != nil {
+		g.estimate.SetText("")
+		g.events.Trace("not estimated: %v", err)
+		return
+	}
+	g.estimate.SetText(words.ExportEstimate(length(o, g.subject, opt), e.Bytes, e.Time.Seconds()))
+	g.events.Trace("estimated %.0f bytes %.2f s", e.Bytes, e.Time.Seconds())
+}
+
+// length is how long a clip is; 0 for what is no clip.
+func length(o Output, s Subject, opt *export.Options) units.Seconds {
+	if o.Kind != Clip {
+		return 0
+	}
+	from, to := s.Source.Span()
+	return units.Seconds(float64(to-from) / opt.Speed)
+}
+
+func (g *Page) say(text string) { g.line.SetText(text) }
