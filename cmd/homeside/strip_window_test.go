@@ -53,6 +53,7 @@ func TestDragInTimeWithoutSnapping(t *testing.T) {
 	w.press(tobinArrives, 30, 0)
 	w.keys("Escape")
 	w.do("mouseup", "1")
+	w.settle() // the strip is as it was again, and the next press is on what is painted
 	w.do("keydown", "ctrl")
 	w.press(tobinArrives, to.X+3-from.X, 0)
 	w.do("mouseup", "1")
