@@ -32,6 +32,9 @@ func (g *Page) ask() {
 // start exports in the background on a snapshot.
 func (g *Page) start(path string) {
 	g.measuring()
+	if g.estimate.Text == words.T("Measuring a few frames…") {
+		g.estimate.SetText("")
+	}
 	o, s := g.chosenOutput(), g.subject
 	opt := g.choice.options(o, s)
 	ctx, cancel := context.WithCancel(context.Background())

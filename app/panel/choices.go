@@ -2,6 +2,7 @@ package panel
 
 import (
 	"fmt"
+	"math"
 	"slices"
 	"strconv"
 	"strings"
@@ -98,5 +99,7 @@ func secondsOf(text string, least, most units.Seconds) (units.Seconds, error) {
 	return 0, fmt.Errorf("%s", words.T("want %v to %v seconds", float64(least), float64(most)))
 }
 
-// secondsText is a length for a field.
-func secondsText(s units.Seconds) string { return strconv.FormatFloat(float64(s), 'f', -1, 64) }
+// secondsText is a length for a field, to hundredths.
+func secondsText(s units.Seconds) string {
+	return strconv.FormatFloat(math.Round(float64(s)*100)/100, 'f', -1, 64)
+}

@@ -118,7 +118,7 @@ func (p *Reels) head() fyne.CanvasObject {
 	p.export = p.button("reel-export", words.T("Export…"), theme.DocumentSaveIcon(), func() { invoke(p.events.Export) })
 	second := container.NewHBox(beside(words.T("Make one of the play shown that lasts")), container.NewGridWrap(fyne.NewSize(60, 36), p.seconds), beside(words.T("seconds:")),
 		container.NewGridWrap(fyne.NewSize(400, 36), p.recipe), p.button("reel-fit", words.T("Fit"), theme.ConfirmIcon(), p.fit), p.export)
-	return container.NewVBox(first, container.NewBorder(nil, nil, second, nil, p.line), widget.NewSeparator())
+	return container.NewVBox(first, second, p.line, widget.NewSeparator())
 }
 
 func (p *Reels) orderButtons() fyne.CanvasObject {
