@@ -58,6 +58,7 @@ func newTakeForm(s *session.Session, say func(string), freezeHere func()) *takeF
 	})
 	f.camera = NewDropdown(words.Cameras(), func(string) { f.set(words.T("choose a camera"), f.film) })
 	f.player = NewDropdown(nil, func(string) { f.set(words.T("choose a camera"), f.film) })
+	f.player.PlaceHolder = "–" // a camera that is about nobody
 	f.across = newCommitEntry(f.setAcross)
 	f.caption = newCommitEntry(func(text string) {
 		f.set(words.T("change a take's caption"), func(t *lesson.Take) { t.Caption = text })
