@@ -15,11 +15,6 @@ func AimStep(i int) string { return T("aim %s", TheShot(i)) }
 // HeightStep names the step that makes shot i higher or lower.
 func HeightStep(i int) string { return contracted(T("change the height of %s", TheShot(i))) }
 
-// AimLine says where the aim of shot i is.
-func AimLine(i int, where string) string {
-	return contracted(T("Aim of %s: %s", TheShot(i), where))
-}
-
 // TopLine says what a hand makes of shot i as it raises or lowers it.
 func TopLine(r *rally.Rally, i int) string {
 	s := &r.Strokes[i]

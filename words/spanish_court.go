@@ -4,7 +4,6 @@ package words
 var spanishCourt = catalogue{
 	"aim %s":                            "apuntar %s",
 	"change the height of %s":           "cambiar la altura de %s",
-	"Aim of %s: %s":                     "Destino de %s: %s",
 	"%s: top at %s (%s), %s in the air": "%s: altura máxima %s (%s), %s en el aire",
 
 	"Arrow":        "Flecha",

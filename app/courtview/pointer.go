@@ -95,7 +95,9 @@ func (v *View) Dragged(e *fyne.DragEvent) {
 		v.say(v.shotLine())
 	default:
 		v.hand.Move(v.toCourt(e.Position), heldKeys())
-		v.say(v.handLine())
+		if line := v.handLine(); line != v.said {
+			v.say(line)
+		}
 		v.Refresh()
 	}
 	if v.events.Dragged != nil {

@@ -48,6 +48,7 @@ type View struct {
 	marking *lesson.MarkKind // the next press places such a mark
 	pointer fyne.Position    // where it was last seen
 	inside  bool             // it is over the view
+	said    string           // the line last told
 	pan     pan
 	space   space
 }
@@ -152,7 +153,11 @@ func (v *View) paint(w, h int) image.Image {
 		v.picture.Show = compose.Show{NoTicks: v.show.NoTicks, NoGhosts: v.show.NoGhosts, Cover: v.cover(r, max(struck, 0))}
 		v.arrange(r, w, h)
 		v.still = v.picture.StaticIn(v.layout)
-		v.frames = raster.NewFrames(v.still)
+		if v.frames == nil {
+			v.frames = raster.NewFrames(v.still)
+		} else {
+			v.frames.Restart(v.still)
+		}
 		v.drawn, anew = k, true
 	}
 	p := v.picture

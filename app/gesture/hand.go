@@ -4,7 +4,6 @@ import (
 	"homeside/app/session"
 	"homeside/model/court"
 	"homeside/model/edit"
-	"homeside/model/game"
 	"homeside/model/lesson"
 	"homeside/model/units"
 	"homeside/words"
@@ -321,12 +320,3 @@ func team(a edit.Part, at court.Point) court.End {
 
 // Measured is the end whose lines the place being dragged is measured from.
 func (h *Hand) Measured() court.End { return team(h.held, h.at) }
-
-// Player is the player that a part belongs to; false for shots and marks.
-func Player(a edit.Part) (game.Player, bool) {
-	switch a.Kind {
-	case edit.NoPart, edit.AimPart, edit.MarkPart, edit.TipPart:
-		return 0, false
-	}
-	return a.Player, true
-}

@@ -111,7 +111,11 @@ func (v *Strip) paint(w, h int) image.Image {
 			Rally: r, Width: w, Height: h, PxPerPoint: v.scale(w) * looks.Point(), Look: k.look, NoMargins: v.noMargins,
 			Signs: v.signs(), Shown: k.shown, Loop: k.loop,
 		}
-		v.frames = raster.NewFrames(v.scene.Static())
+		if v.frames == nil {
+			v.frames = raster.NewFrames(v.scene.Static())
+		} else {
+			v.frames.Restart(v.scene.Static())
+		}
 		v.drawn = k
 		if v.events.Painted != nil {
 			v.events.Painted()

@@ -11,16 +11,40 @@ import (
 // drawn once. A frame is made from the one before: where no shape changed,
 // nothing is drawn. It is not safe for two goroutines at once.
 type Frames struct {
+	under    *Raster     // draws the static layer; nil if that is another's
 	base     *image.RGBA // the static layer
 	before   *image.RGBA // the frame as it was compared last
 	frame    *Raster
 	old, new *marks
 	stale    *Tiles // to be drawn again
 	changed  *Tiles
+	anew     bool // the static layer has changed: the next frame is drawn whole
 }
 
 // NewFrames draws the static layer of a moving picture.
-func NewFrames(static *canvas.Scene) *Frames { return Over(Scene(static)) }
+func NewFrames(static *canvas.Scene) *Frames {
+	under := New(image.NewRGBA(image.Rect(0, 0, static.Width, static.Height)))
+	under.Draw(static)
+	f := Over(under.img)
+	f.under = under
+	return f
+}
+
+// Restart gives the picture another static layer, which is drawn once, and its
+// next frame is drawn whole. Images and letters are used again where the size
+// stays, so that it is cheaper than NewFrames. A layer given to Over stays as it is.
+func (f *Frames) Restart(static *canvas.Scene) {
+	if f.under == nil || f.base.Rect.Dx() != static.Width || f.base.Rect.Dy() != static.Height {
+		*f = *NewFrames(static)
+		return
+	}
+	if static.Background.A < 0xFF {
+		clear(f.base.Pix)
+	}
+	f.under.Draw(static)
+	f.old.list, f.new.list = f.old.list[:0], f.new.list[:0]
+	f.anew = true
+}
 
 // Over is the moving picture over a static layer that is drawn already. The
 // layer is only read; several Frames may share it.
@@ -41,6 +65,10 @@ func (f *Frames) Draw(moving *canvas.Scene) *image.RGBA {
 	f.old, f.new = f.new, f.old
 	f.new.record(moving)
 	f.stale.Clear()
+	if f.anew {
+		f.stale.Fill()
+		f.anew = false
+	}
 	f.spoil()
 	f.spread()
 	for box := range f.stale.Boxes() {

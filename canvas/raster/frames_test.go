@@ -147,3 +147,51 @@ func BenchmarkFrame(b *testing.B) {
 		frames.Draw(static)
 	}
 }
+
+// With another static layer the frames that follow equal a full redraw too, and
+// what is told to have changed is just what did.
+func TestRestartedFramesEqualAFullRedraw(t *testing.T) {
+	view := courtScene().Panels[0].View
+	rapid.Check(t, func(t *rapid.T) {
+		static := courtScene()
+		frames := NewFrames(static)
+		shown := clone(frames.Draw(drawMoving(t, view)))
+		for range rapid.IntRange(1, 3).Draw(t, "layers") {
+			static = courtScene()
+			static.Background = rapid.SampledFrom([]color.NRGBA{look.Daylight.Surface, look.Daylight.Court, {}}).Draw(t, "background")
+			static.Panels[0].Add(drawShape(t, 99))
+			frames.Restart(static)
+			for range rapid.IntRange(0, 2).Draw(t, "frames") {
+				moving := drawMoving(t, view)
+				got, want := frames.Draw(moving), fromScratch(static, moving)
+				if !equalBox(got, want, got.Rect) {
+					t.Fatalf("a frame over another static layer differs from a full redraw")
+				}
+				for i := range frames.changed.set {
+					if box := frames.changed.box(i); frames.changed.set[i] == equalBox(got, shown, box) {
+						t.Fatalf("the tile %v is said to have changed: %v, but its pixels say otherwise", box, frames.changed.set[i])
+					}
+				}
+				shown = clone(got)
+			}
+		}
+	})
+}
+
+// A layer that was lent stays as it is, and another size starts anew.
+func TestRestartLeavesALentLayer(t *testing.T) {
+	base := Scene(courtScene())
+	kept := clone(base)
+	frames := Over(base)
+	other := courtScene()
+	other.Background = color.NRGBA{R: 0xFF, A: 0xFF}
+	frames.Restart(other)
+	if !equalBox(base, kept, base.Rect) {
+		t.Error("Restart has drawn on a layer that was lent")
+	}
+	other.Width = 99
+	frames.Restart(other)
+	if got := frames.Draw(&canvas.Scene{Width: 99, Height: 300, PxPerPoint: 1}); got.Rect.Dx() != 99 || !equalBox(got, fromScratch(other, &canvas.Scene{}), got.Rect) {
+		t.Errorf("a layer of another size gives a picture %v", got.Rect)
+	}
+}
