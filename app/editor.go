@@ -36,40 +36,43 @@ type Options struct {
 
 // Editor is the window and what it shows.
 type Editor struct {
-	app      fyne.App
-	settings *settings.Held
-	win      fyne.Window
-	session  *session.Session // the lesson shown
-	desk     *session.Desk    // all that are open
-	tabs     *panel.Tabs
-	stamps   map[int]stamp // of the open lessons' files, by the lessons' ids
-	state    string        // the folder for unsaved lessons
-	autosave *autosave     // nil without one
-	asking   []*question   // those open, and some that were
-	working  bool          // a file is being read or written
-	inWindow func(func())  // does something on the window's own goroutine
-	court    *courtview.View
-	strip    *rallystrip.Strip
-	plays    *panel.Plays
-	score    *panel.Score
-	shot     *panel.Shot
-	match    *panel.Match
-	checks   *panel.Checks
-	tell     *panel.Tell
-	bought   *panel.Bought
-	player   *panel.Player
-	notes    *panel.Notes
-	bar      *playbar
-	status   *widget.Label
-	clock    *frameClock
-	trace    *Trace
-	held     courtview.Snapshot // a cover to compare with
-	shown    int                // the revision the words were made for
-	painted  whereabouts        // as it was last traced
-	cards    cards
-	sights   []*fyne.MenuItem // the ways of seeing the court
-	bindings []binding
-	reasons  []reasoned
+	app        fyne.App
+	settings   *settings.Held
+	win        fyne.Window
+	session    *session.Session // the lesson shown
+	desk       *session.Desk    // all that are open
+	tabs       *panel.Tabs
+	stamps     map[int]stamp // of the open lessons' files, by the lessons' ids
+	state      string        // the folder for unsaved lessons
+	autosave   *autosave     // nil without one
+	asking     []*question   // those open, and some that were
+	working    bool          // a file is being read or written
+	inWindow   func(func())  // does something on the window's own goroutine
+	court      *courtview.View
+	strip      *rallystrip.Strip
+	plays      *panel.Plays
+	score      *panel.Score
+	shot       *panel.Shot
+	match      *panel.Match
+	checks     *panel.Checks
+	tell       *panel.Tell
+	bought     *panel.Bought
+	player     *panel.Player
+	notes      *panel.Notes
+	bar        *playbar
+	status     *widget.Label
+	clock      *frameClock
+	trace      *Trace
+	held       courtview.Snapshot // a cover to compare with
+	shown      int                // the revision the words were made for
+	unseen     []string           // frames that are not yet told of, see frameFor
+	stripLater lazily
+	timing     bool        // every frame is told to the trace
+	painted    whereabouts // as it was last traced
+	cards      cards
+	sights     []*fyne.MenuItem // the ways of seeing the court
+	bindings   []binding
+	reasons    []reasoned
 
 	loopItem   *fyne.MenuItem
 	recentItem *fyne.MenuItem
@@ -102,6 +105,7 @@ func New(a fyne.App, o Options) *Editor {
 	e.strip = rallystrip.New(e.session, rallystrip.Events{
 		Key: func(k *fyne.KeyEvent) { e.press(onStrip, k) }, Rune: func(r rune) { e.typed(onStrip, r) }, Status: e.say, Menu: e.stripMenu, Cue: e.askCue, Open: e.openThing, Focused: func() { e.trace.say("focus strip") }, Painted: e.traceStrip,
 	})
+	e.stripLater = lazily{refresh: e.strip.Refresh, pause: stripPause}
 	e.plays = panel.NewPlays(e.session, e.key, e.say)
 	e.score = panel.NewScore(e.session)
 	e.shot = panel.NewShot(e.session)
@@ -193,7 +197,7 @@ func (e *Editor) changed() {
 		return // the window below follows when the play stands
 	}
 	e.court.Refresh()
-	e.strip.Refresh()
+	e.stripLater.ask(!e.court.Dragging())
 	e.bar.refresh()
 	e.clock.follow()
 	e.refreshLoop()
@@ -272,6 +276,9 @@ func (e *Editor) say(text string) {
 // paintedRevision is called from within a paint. It tells where the players
 // are in the window, in pixels.
 func (e *Editor) paintedRevision(revision int) {
+	if e.timing && (e.session.Previewing() || e.session.Playing()) {
+		return // the frames are being timed, and this takes its time
+	}
 	now := e.whereabouts(revision)
 	if now == e.painted || !e.trace.written() {
 		return

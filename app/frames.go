@@ -1,6 +1,7 @@
 package app
 
 import (
+	"fmt"
 	"time"
 
 	"fyne.io/fyne/v2"
@@ -8,18 +9,34 @@ import (
 	"homeside/canvas/compose"
 )
 
+// stripPause is how long the rally strip waits while a hand drags on the court,
+// which needs the time for itself.
+const stripPause = 60 * time.Millisecond
+
 // frameFor tells the trace of every frame of the court: the time of day in
-// nanoseconds when it was on the screen, the revision it shows and how many of
-// its pixels were drawn anew. Nothing listens unless the options ask for it.
+// nanoseconds when it was on the screen, the revision it shows, how many of its
+// pixels were drawn anew, and where the pointer was. Nothing listens unless the
+// options ask for it.
 func (e *Editor) frameFor(o Options) func(revision, pixels int) {
 	if !o.Frames || e.trace == nil {
 		return nil
 	}
+	e.timing = true
 	return func(revision, pixels int) {
-		fyne.Do(func() { // comes after the window has been drawn and shown
-			e.trace.say("frame %d %d %d", time.Now().UnixNano(), revision, pixels)
-		})
+		e.seenFrames()
+		at := e.court.Pointer()
+		e.unseen = append(e.unseen, fmt.Sprintf("%d %d %.0f %.0f", revision, pixels, at.X, at.Y))
+		fyne.Do(e.seenFrames) // comes after the window has been drawn and shown
 	}
+}
+
+// seenFrames tells of the frames drawn: whatever comes after them, a move of the
+// pointer among it, they are on the screen.
+func (e *Editor) seenFrames() {
+	for _, f := range e.unseen {
+		e.trace.say("frame %d %s", time.Now().UnixNano(), f)
+	}
+	e.unseen = nil
 }
 
 // whereabouts are what decides where things are on the court in the window.

@@ -22,7 +22,7 @@ const (
 // courtEvents are what the court tells.
 func (e *Editor) courtEvents(o Options) courtview.Events {
 	return courtview.Events{
-		Status: e.say, Painted: e.paintedRevision, Menu: e.courtMenu, Zoomed: e.zoomed, Frame: e.frameFor(o),
+		Status: e.say, Painted: e.paintedRevision, Menu: e.courtMenu, Zoomed: e.zoomed, Frame: e.frameFor(o), Dragged: e.seenFrames,
 		Key:     func(k *fyne.KeyEvent) { e.press(onCourt, k) },
 		Rune:    func(r rune) { e.typed(onCourt, r) },
 		Focused: func() { e.trace.say("focus court") },

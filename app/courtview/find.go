@@ -124,6 +124,12 @@ func (v *View) onApex(px canvas.Px) bool {
 // straight above it does not show.
 const bodyHigh units.Feet = 3.6
 
+// Pointer is where in the window the pointer was last seen over the view, in the
+// toolkit's units.
+func (v *View) Pointer() fyne.Position {
+	return fyne.CurrentApp().Driver().AbsolutePositionForObject(v).Add(v.pointer)
+}
+
 // OnScreen is where things are in the window, in device pixels: each player by
 // name, the apex handle as "apex", every aim as "aim0" and so on, the middles of
 // runs as "bend.near1.0" with the number of the run, marks as "mark0", and two

@@ -86,6 +86,9 @@ func (v *View) MouseUp(*desktop.MouseEvent) { v.release() }
 
 // Dragged implements fyne.Draggable.
 func (v *View) Dragged(e *fyne.DragEvent) {
+	if v.events.Dragged != nil {
+		v.events.Dragged()
+	}
 	v.seen(e.Position)
 	switch {
 	case v.pan.down:
@@ -99,9 +102,6 @@ func (v *View) Dragged(e *fyne.DragEvent) {
 			v.say(line)
 		}
 		v.Refresh()
-	}
-	if v.events.Dragged != nil {
-		v.events.Dragged()
 	}
 }
 
@@ -127,6 +127,9 @@ func (v *View) release() {
 	v.find()
 	v.Refresh()
 }
+
+// Dragging says whether a hand is dragging something on the court.
+func (v *View) Dragging() bool { return v.hand.Down() || v.apex.Down() }
 
 // Cancel drops a gesture under way and says whether there was one.
 func (v *View) Cancel() bool {
