@@ -32,11 +32,20 @@ func (p Picture) signals(g *canvas.Panel, f rally.Frame) {
 		back := court.Direction(giver.Facing).Times(-1)
 		hand := canvas.On(giver.Place).Along(back, canvas.Pts(signBehind))
 		p.sign(g, name, hand, back, c.Meaning)
-		p.tag(g, name+".meaning", hand, tagDown, words.Name(c.Meaning))
+		p.tag(g, name+".meaning", hand, beyondHand(g.View, giver.Place, back), words.Name(c.Meaning))
 		if c.Text != "" {
 			p.tag(g, name+".answer", canvas.On(f.Players[c.Reader].Run.Place), signBehind, c.Text)
 		}
 	}
+}
+
+// beyondHand is how far below a hand what it says stands: above it where the giver
+// stands below, who would be hidden.
+func beyondHand(v canvas.View, giver, back court.Point) canvas.Points {
+	if v.ToPx(giver.Add(back)).Y < v.ToPx(giver).Y {
+		return -tagDown
+	}
+	return tagDown
 }
 
 func (p Picture) sign(g *canvas.Panel, name string, at canvas.Pos, out court.Point, m lesson.Meaning) {

@@ -29,6 +29,9 @@ func TestSignalHand(t *testing.T) {
 			t.Errorf("%v: the answer is %+v, want yes", meaning, got)
 		}
 		// Behind far2's back, who faces down the page: above the disc.
+		if tag, disc := drawn["court/signal.1.meaning.plate"], drawn["court/player.far2"]; tag.overlaps(disc) {
+			t.Errorf("what the hand says, %+v, hides the giver at %+v", tag, disc)
+		}
 		if hand, disc := drawn["court/signal.1"], drawn["court/player.far2"]; !(hand.bottom < disc.top) {
 			t.Errorf("%v: the hand %+v is not behind the back of %+v", meaning, hand, disc)
 		}
