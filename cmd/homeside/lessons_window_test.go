@@ -41,7 +41,12 @@ func TestFirstPlay(t *testing.T) {
 	w.click("guide-next")
 	w.waitFor("guide 5")
 	clip := filepath.Join(t.TempDir(), "clip.gif")
-	w.export(clip)
+	w.keys("ctrl+e")
+	w.waitFor("painted exports")
+	w.click("export-preset-4") // a message
+	w.waitFor("preset Message")
+	w.waitFor("painted exports")
+	w.exportTo(clip)
 	w.waitFor("guide 6")
 	w.waitFor("control guide-next")
 	w.click("guide-next")
@@ -231,16 +236,6 @@ func (w *window) drop(files ...string) {
 	if out, err := c.CombinedOutput(); err != nil {
 		w.t.Fatalf("drop %v: %v: %s", files, err, out)
 	}
-}
-
-// export exports the play through the dialog, the format by the path's ending.
-func (w *window) export(path string) {
-	w.t.Helper()
-	w.keys("ctrl+e")
-	w.waitFor("asking Export the play")
-	w.typeText(path)
-	w.keys("Return")
-	w.waitFor("exported " + path)
 }
 
 func (w *window) saveAs(path string) {

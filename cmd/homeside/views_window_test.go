@@ -255,7 +255,7 @@ func TestFromBehindTheReceiver(t *testing.T) {
 		t.Fatal(err)
 	}
 	p := compose.Of(r, before.Venue.Surface(), canvas.Upright).Seen(compose.Sight{Behind: compose.TheReceiver})
-	want := raster.NewFrames(p.Static(1280, 720)).Draw(p.Moving(1280, 720, 0))
+	want := raster.NewFrames(p.Static(720, 1280)).Draw(p.Moving(720, 1280, 0))
 	got := readPicture(t, filepath.Join(filepath.Dir(path), "behind.png"))
 	if got.Bounds() != want.Bounds() {
 		t.Fatalf("the picture is %v, want %v", got.Bounds(), want.Bounds())
@@ -271,9 +271,8 @@ func (w *window) exportBehind(path string) {
 	w.t.Helper()
 	still := filepath.Join(filepath.Dir(path), "behind.png")
 	w.keys("ctrl+e")
-	w.waitFor("asking Export the play")
-	w.typeText(still)
-	w.keys("Return")
+	w.waitFor("painted exports")
+	w.exportTo(still)
 	w.waitFor("exported " + still)
 }
 
