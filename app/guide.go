@@ -49,7 +49,7 @@ func guideSteps() []guideStep {
 			return words.T("On the right stand the checks: what is against the rules, who is late, and advice.")
 		}, func(e *Editor) fyne.CanvasObject { return e.checks.Box }, nil},
 		{func() string {
-			return words.T("Now the clip for your partner: Export in the menu File, or Ctrl+E. Choose a format and press Export.")
+			return words.T("Now the clip for your partner: Export in the menu File, or Ctrl+E. Choose on the left what it is for, then press Export.")
 		}, func(e *Editor) fyne.CanvasObject { return e.court }, did("exported")},
 		{func() string {
 			return words.T("That is all. Write the next play with the button below the list of plays. Help shows this guide again.")
