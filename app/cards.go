@@ -6,6 +6,7 @@ import (
 	"fyne.io/fyne/v2/layout"
 	"fyne.io/fyne/v2/widget"
 
+	"homeside/app/looks"
 	"homeside/app/ring"
 	"homeside/app/session"
 	"homeside/words"
@@ -28,7 +29,7 @@ type narrow struct{}
 
 // MinSize implements fyne.Layout.
 func (narrow) MinSize(cards []fyne.CanvasObject) fyne.Size {
-	return fyne.NewSize(cardWidth, cards[0].MinSize().Height)
+	return fyne.NewSize(cardWidth*looks.Letters(), cards[0].MinSize().Height)
 }
 
 // Layout implements fyne.Layout.

@@ -10,6 +10,7 @@ import (
 	"strconv"
 	"strings"
 	"testing"
+	"unicode"
 )
 
 // readByPeople are the folders whose literals people would read: in labels,
@@ -126,4 +127,17 @@ func speaks(fun ast.Expr) bool {
 		return true
 	}
 	return false
+}
+
+// The tables have one word for one thing, that of the continent where most
+// players who speak Spanish are: see spanish_words.go.
+func TestSpanishHasOneVocabulary(t *testing.T) {
+	other := map[string]string{"pista": "cancha", "bola": "pelota", "tanteo": "marcador", "pala": "paleta", "resta": "recibe", "restar": "recibir"}
+	for english, es := range spanish() {
+		for _, word := range strings.FieldsFunc(strings.ToLower(es), func(r rune) bool { return !unicode.IsLetter(r) }) {
+			if better, ok := other[strings.TrimSuffix(word, "s")]; ok && english != "cue track (WAV)" { // a track of sound
+				t.Errorf("%q is %q: say %q, not %q", english, es, better, word)
+			}
+		}
+	}
 }

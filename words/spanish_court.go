@@ -24,7 +24,7 @@ var spanishCourt = catalogue{
 
 	"Press where it starts and drag to where it ends. Escape: none.": "Pulsar donde empieza y arrastrar hasta donde termina. Escape: ninguna.",
 	"Press where it stands. Escape: none.":                           "Pulsar donde va. Escape: ninguna.",
-	"Looks %d degrees clockwise from straight up the court":          "Mira a %d grados, en el sentido de las agujas del reloj desde el fondo de la pista",
+	"Looks %d degrees clockwise from straight up the court":          "Mira a %d grados, en el sentido de las agujas del reloj desde el fondo de la cancha",
 
 	"bend a run of %s": "curvar un desplazamiento de %s",
 	"turn %s":          "girar a %s",
@@ -73,7 +73,7 @@ var spanishCourt = catalogue{
 	"swap ends":                                                                              "cambiar de lado",
 	"Zoom in (wheel)":                                                                        "Acercar (rueda)",
 	"Zoom out":                                                                               "Alejar",
-	"Fit the court":                                                                          "Ver toda la pista",
+	"Fit the court":                                                                          "Ver toda la cancha",
 
 	"Add a place here, now":     "Añadir un lugar aquí, ahora",
 	"Delete the place here":     "Borrar el lugar de aquí",

@@ -39,7 +39,7 @@ var spanishStrip = catalogue{
 	"The signal of %s": "La señal de %s",
 	"“%s”":             "«%s»",
 
-	"%s is there to hit %s, so the ball says when. Drag the player on the court first to give a place of its own.": "%s está ahí para golpear %s, así que el momento lo marca la pelota. Arrastrar primero al jugador en la pista para darle un lugar propio.",
+	"%s is there to hit %s, so the ball says when. Drag the player on the court first to give a place of its own.": "%s está ahí para golpear %s, así que el momento lo marca la pelota. Arrastrar primero al jugador en la cancha para darle un lugar propio.",
 	"%s is not said by its time in the air. In the menu Time, choose “Say this shot by its time”.":                 "%s no se define por su tiempo en el aire. En el menú Tiempo, elegir «Definir este golpe por su tiempo».",
 
 	"say %s by its time": "definir %s por su tiempo",
@@ -124,7 +124,7 @@ var spanishKeys = catalogue{
 	"Rally strip: show the whole play":    "Tira del peloteo: mostrar toda la jugada",
 	"Go":                                  "Ir",
 	"Score":                               "Marcador",
-	"Court":                               "Pista",
+	"Court":                               "Cancha",
 	"Rally strip":                         "Tira del peloteo",
 	"Shot card":                           "Ficha del golpe",
 	"Player card":                         "Ficha del jugador",
@@ -160,7 +160,7 @@ var spanishKeys = catalogue{
 	"Menu key":   "tecla Menú",
 	"Tab":        "Tab",
 
-	"On the court":                            "En la pista",
+	"On the court":                            "En la cancha",
 	"pick the next place, run, aim or mark":   "elegir el siguiente lugar, desplazamiento, destino o marca",
 	"pick the previous one":                   "elegir lo anterior",
 	"open the card of what is picked":         "abrir la ficha de lo elegido",
@@ -185,7 +185,7 @@ var spanishKeys = catalogue{
 	"this lesson has no plays":              "esta lección no tiene jugadas",
 	"there is nothing to undo":              "no hay nada que deshacer",
 	"nothing was undone":                    "no se ha deshecho nada",
-	"nothing is picked on the court":        "no hay nada elegido en la pista",
+	"nothing is picked on the court":        "no hay nada elegido en la cancha",
 	"there is no other play in this lesson": "no hay otra jugada en esta lección",
 	"no play is compared with this one":     "no se compara ninguna jugada con esta",
 	"no other lesson is open":               "no hay otra lección abierta",

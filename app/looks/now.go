@@ -20,11 +20,15 @@ func Now() *look.Look {
 // pointPx is how many pixels of an unscaled screen a point takes in the window.
 const pointPx = 1.25
 
+// Letters is how much larger than usual the theme's letters are: what is sized
+// for letters is to be multiplied by it.
+func Letters() float32 {
+	if t, ok := fyne.CurrentApp().Settings().Theme().(*Theme); ok {
+		return t.letters()
+	}
+	return 1
+}
+
 // Point is how many of the toolkit's units a point of a picture takes: more with
 // large text, so that letters and the marks that hold them grow together.
-func Point() float64 {
-	if t, ok := fyne.CurrentApp().Settings().Theme().(*Theme); ok {
-		return pointPx * float64(t.letters())
-	}
-	return pointPx
-}
+func Point() float64 { return pointPx * float64(Letters()) }

@@ -7,6 +7,8 @@ import (
 	"fyne.io/fyne/v2/driver/desktop"
 	"fyne.io/fyne/v2/theme"
 	"fyne.io/fyne/v2/widget"
+
+	"homeside/app/looks"
 )
 
 // CardSize is the room of a card's parts in the window's units.
@@ -57,13 +59,22 @@ func (c *card) CreateRenderer() fyne.WidgetRenderer {
 // cardLayout puts frame, picture, title and text of a card one below the other.
 type cardLayout struct{ CardSize }
 
+// lettered is the layout with room for the letters of the theme.
+func (l cardLayout) lettered() cardLayout {
+	l.Title *= looks.Letters()
+	l.CardSize.Text *= looks.Letters()
+	return l
+}
+
 // MinSize implements fyne.Layout.
 func (l cardLayout) MinSize([]fyne.CanvasObject) fyne.Size {
+	l = l.lettered()
 	return fyne.NewSize(l.Picture.Width+2*cardAir, l.Picture.Height+l.Title+l.Text+cardAir)
 }
 
 // Layout implements fyne.Layout.
 func (l cardLayout) Layout(o []fyne.CanvasObject, size fyne.Size) {
+	l = l.lettered()
 	o[0].Resize(size)
 	o[0].Move(fyne.Position{})
 	tall := size.Height - l.Title - l.Text - cardAir

@@ -50,7 +50,7 @@ func NewPairForm(changed, enter func()) *PairForm {
 	f.lead = NewDropdown(nil, func(string) { f.change() })
 	f.goal = NewDropdown(nil, func(string) { f.change() })
 	people := container.New(layout.NewGridLayoutWithColumns(4),
-		caption(words.T("Name")), caption(words.T("Paddle hand")), caption(words.T("Legs, or age")), caption(words.T("or 15 ft from standing, in s")))
+		caption(words.T("Name")), caption(words.T("Paddle hand")), caption(words.T("Legs, or age")), caption(words.T("or %s from standing, in s", words.Length(15))))
 	for i := range f.who {
 		f.who[i] = f.person(i)
 		people.Add(f.who[i].name)

@@ -105,16 +105,26 @@ func (s strip) rules(g *canvas.Panel) {
 	if s.l.end == court.Far {
 		foot = s.l.Shown.Max.Y
 	}
-	for z := ruleStep(); z < s.l.RiseTop; z += ruleStep() {
+	for i, z := 1, ruleStep(); z < s.l.RiseTop; i, z = i+1, z+ruleStep() {
 		id := fmt.Sprintf("rule.%.0f", float64(z))
 		g.Add(canvas.Shape{
 			ID: id, Layer: canvas.Lines, Path: canvas.Polyline(s.at(-end, z), s.at(end, z)),
 			Style: canvas.Style{Stroke: s.lk.Quiet, Width: canvas.Pts(0.4), Dash: []canvas.Points{2, 3}},
-		}, canvas.Shape{
+		})
+		if i%2 == 1 && s.crowded() {
+			continue
+		}
+		g.Add(canvas.Shape{
 			ID: id + ".text", Layer: canvas.Labels, Label: words.T("%s high", words.Length(z)),
 			Text: &canvas.Text{At: canvas.On(s.at(foot, z)).Shift(3, -3), Text: words.Whole(z), Size: look.LabelSize * 0.85, Align: canvas.Start, Colour: s.lk.Quiet},
 		})
 	}
+}
+
+// crowded says whether the figures of neighbouring rules would touch one another.
+func (s strip) crowded() bool {
+	step := float64(ruleStep()) * s.l.Rise.PxPerFoot / s.l.PxPerPoint
+	return s.l.Court.Turn == canvas.Upright && step < 24
 }
 
 // flight is one stroke in profile, as far as it is played.
