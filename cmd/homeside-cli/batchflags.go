@@ -16,6 +16,13 @@ import (
 
 const exportHelp = `Draw a play as a still or a clip; the file's ending says the format.
 
+.mp4 (H.264), .webm (VP9) and .mov (ProRes 4444, for an edit) need the program
+ffmpeg (Debian and Ubuntu: apt install ffmpeg; others: ffmpeg.org), which packs
+them; the same ffmpeg gives the same bytes, as all other formats do everywhere.
+Their sides must be even. .frames is a folder of numbered PNG pictures, which
+replaces one of its kind. --background clear makes .png, .svg, .pdf, .apng,
+.webm, .mov and .frames transparent, to be laid over a picture or footage.
+
 With --play all or --format it writes several files. --out is then a pattern:
 {play} is the play's number, {title} its title as part of a file name, {ext}
 the format. Folders that are missing are made. Two files of the same name are
