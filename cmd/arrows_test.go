@@ -50,7 +50,7 @@ var arrows = []arrow{
 	{"canvas/compose", []string{"model/...", "canvas", "canvas/look", "words"}},
 	{"canvas/film", []string{"model/...", "canvas", "canvas/look", "canvas/compose", "words"}},
 	{"export", []string{"model/units", "canvas"}},
-	{"export/exporttest", []string{"model/units", "model/court", "canvas", "canvas/look", "export"}}, // for tests
+	{"export/exporttest", []string{"model/...", "canvas", "canvas/look", "export", "assets"}}, // for tests
 	{"export/pdf", []string{"canvas", "canvas/look"}},
 	{"export/still", []string{"model/units", "canvas", "canvas/look", "canvas/raster", "export", "export/pdf"}},
 	{"export/clip", []string{"model/units", "canvas", "canvas/raster", "export"}},

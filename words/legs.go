@@ -3,7 +3,6 @@ package words
 import (
 	"fmt"
 
-	"homeside/model/advice"
 	"homeside/model/finding"
 	"homeside/model/lesson"
 	"homeside/model/units"
@@ -64,23 +63,4 @@ func legSentence(f finding.Finding, l lesson.Lesson) (string, bool) {
 		text = w.less
 	}
 	return filled(text, f, l), true
-}
-
-// Remedy says what a remedy does: "Return 8 ft 6 in high".
-func Remedy(r advice.Remedy) string {
-	switch r.How {
-	case advice.HigherReturn:
-		return T("Return %s high", Length(units.Feet(r.By)))
-	case advice.DeeperReturn:
-		return T("Return to %s inside the baseline", Length(units.Feet(r.By)))
-	case advice.MoveLater:
-		return T("Be there %s later", Seconds(units.Seconds(r.By)))
-	case advice.MoveEarlier:
-		return T("Be there %s earlier", Seconds(units.Seconds(r.By)))
-	case advice.MoveNearer:
-		return T("Run %s less", Length(units.Feet(r.By)))
-	case advice.StateOrder:
-		return T("Take the order as run")
-	}
-	return ""
 }

@@ -65,20 +65,6 @@ func TestLegSentencesThatLack(t *testing.T) {
 	}
 }
 
-func TestRemediesHaveWords(t *testing.T) {
-	seen := map[string]bool{}
-	for _, how := range advice.Remedies {
-		got := Remedy(advice.Remedy{How: how, By: 8.5})
-		if got == "" || seen[got] {
-			t.Errorf("Remedy(%d) = %q, want words of its own", how, got)
-		}
-		seen[got] = true
-	}
-	if got := Remedy(advice.Remedy{How: advice.HigherReturn, By: 8.5}); got != "Return 8 ft 6 in high" {
-		t.Errorf("Remedy(higher) = %q", got)
-	}
-}
-
 func TestReturnAdvice(t *testing.T) {
 	a := advice.Answer{
 		Needs: advice.Needs{Run: 19.25, Through: 2.02, Stopped: 2.5}, Depth: 6, Apex: 9, Cap: 12, Needed: 8.5,

@@ -60,13 +60,6 @@ var spanishFindings = catalogue{
 	"Do not stack on {player}'s return: it would have to rise to {needs}, and more than {most} is too much to ask.":                           "No conviene apilarse en la devolución de {player}: tendría que subir a {needs}, y más de {most} es demasiado pedir.",
 	"Do not stack on {player}'s return: no return buys the time for that run.":                                                                "No conviene apilarse en la devolución de {player}: ninguna devolución da tiempo para esa carrera.",
 
-	"Return %s high":                   "Devolver a %s de altura",
-	"Return to %s inside the baseline": "Devolver a %s dentro de la línea de fondo",
-	"Be there %s later":                "Llegar %s después",
-	"Be there %s earlier":              "Llegar %s antes",
-	"Run %s less":                      "Correr %s menos",
-	"Take the order as run":            "Tomar el orden en que corren",
-
 	"1 fault":                 "1 falta",
 	"%d faults":               "%d faltas",
 	"1 late arrival":          "1 llegada tarde",

@@ -1,7 +1,6 @@
 package exporting
 
 import (
-	"bytes"
 	"fmt"
 	"path/filepath"
 	"testing"
@@ -9,32 +8,17 @@ import (
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/test"
 
-	"homeside/assets"
 	"homeside/canvas"
 	"homeside/canvas/compose"
+	"homeside/export/exporttest"
 	"homeside/export/formats"
-	"homeside/model/lesson"
-	"homeside/model/lessonfile"
 	"homeside/model/rally"
 )
-
-func builtIn(t testing.TB) lesson.Lesson {
-	t.Helper()
-	data, err := assets.Lessons.ReadFile(assets.FirstLesson)
-	if err != nil {
-		t.Fatal(err)
-	}
-	l, err := lessonfile.Read(bytes.NewReader(data))
-	if err != nil {
-		t.Fatal(err)
-	}
-	return l
-}
 
 // subject is the first play of the built-in lesson.
 func subject(t testing.TB) Subject {
 	t.Helper()
-	l := builtIn(t)
+	l := exporttest.BuiltIn(t)
 	r, err := rally.Solve(l, 0)
 	if err != nil {
 		t.Fatal(err)

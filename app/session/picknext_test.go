@@ -3,6 +3,7 @@ package session
 import (
 	"testing"
 
+	"homeside/model/court"
 	"homeside/model/edit"
 	"homeside/model/game"
 	"homeside/model/lesson"
@@ -45,7 +46,7 @@ func TestNudgesAreOneStep(t *testing.T) {
 	s := New(timed(), "", nil)
 	s.Pick(edit.Part{Kind: edit.PlayerPart, Player: game.Far2})
 	for range 3 {
-		if !s.Nudge("move far2", edit.Places(s.Current().Play, nilParts())[0]) {
+		if !s.Nudge("move far2", court.Pt(1, 0)) {
 			t.Fatal("nothing was nudged")
 		}
 	}
@@ -53,9 +54,4 @@ func TestNudgesAreOneStep(t *testing.T) {
 	if s.Modified() {
 		t.Error("after one undo three nudges are not all gone")
 	}
-}
-
-// nilParts is a keyframe to take a way from: any way will do.
-func nilParts() []edit.Part {
-	return []edit.Part{{Kind: edit.KeyframePart, Player: game.Far2, Index: 1}}
 }

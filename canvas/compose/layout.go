@@ -54,15 +54,10 @@ const (
 	riseGap units.Feet = 1 // between the surface's margin and the height strip
 )
 
-// ForExport divides a still or a clip: the court with a title above and a
+// ForExport divides a still or a clip of the picture: the court with a title above and a
 // caption below or, where a court upright leaves the room in a wide picture,
 // both beside it. The height strip stands beside an upright court; a lying one
 // needs the room itself.
-func ForExport(width, height int, turn canvas.Turn, surface court.Rect, rise units.Feet) Layout {
-	return Sight{Turn: turn}.forExport(width, height, surface, rise)
-}
-
-// ForExport divides a still or a clip of the picture.
 func (p Picture) ForExport(width, height int) Layout {
 	l := p.Sight.forExport(width, height, p.surface(), max(RiseOf(p.Rally), p.Rise))
 	p.behind(&l)

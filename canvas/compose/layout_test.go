@@ -19,7 +19,7 @@ func eachLayout(do func(name string, l Layout, turn canvas.Turn)) {
 	for _, s := range sizes {
 		for _, turn := range []canvas.Turn{canvas.Upright, canvas.Lying} {
 			name := fmt.Sprintf("%dx%d %v", s[0], s[1], turn)
-			do(name+" export", ForExport(s[0], s[1], turn, court.Surface, 12), turn)
+			do(name+" export", Sight{Turn: turn}.forExport(s[0], s[1], court.Surface, 12), turn)
 			do(name+" window", ForWindow(s[0], s[1], turn, court.Surface, 12, 0.75), turn)
 			do(name+" bare", Bare(s[0], s[1], turn, court.Surface, 1), turn)
 		}
@@ -122,7 +122,7 @@ func TestLayoutOfALargeVenue(t *testing.T) {
 	wide := court.RectOf(court.Pt(-110, -60), court.Pt(110, 60))
 	for _, s := range sizes {
 		for _, turn := range []canvas.Turn{canvas.Upright, canvas.Lying} {
-			l := ForExport(s[0], s[1], turn, wide, 12)
+			l := Sight{Turn: turn}.forExport(s[0], s[1], wide, 12)
 			if b := courtBox(l.Court, wide); !b.within(s[0], s[1]) || b.width() <= 0 {
 				t.Errorf("%dx%d %v: the surface is %+v, want inside", s[0], s[1], turn, b)
 			}

@@ -140,7 +140,7 @@ func TestPlayerShapesStandWhereThePlayerDoes(t *testing.T) {
 	for _, turn := range []canvas.Turn{canvas.Upright, canvas.Lying} {
 		p := pictureOf(t, invented(), 0, turn)
 		s := p.Moving(360, 640, 0)
-		l := ForExport(360, 640, turn, court.Surface, RiseOf(p.Rally))
+		l := Sight{Turn: turn}.forExport(360, 640, court.Surface, RiseOf(p.Rally))
 		drawn := extentsOf(s)
 		f := p.Rally.At(0)
 		for _, id := range game.Players {
@@ -190,7 +190,7 @@ func TestBallPathEndsAtTheNet(t *testing.T) {
 			t.Errorf("%s is drawn after the net", id)
 		}
 	}
-	net := ForExport(360, 640, canvas.Upright, court.Surface, RiseOf(p.Rally)).Court.ToPx(court.Pt(0, 0)).Y
+	net := Sight{Turn: canvas.Upright}.forExport(360, 640, court.Surface, RiseOf(p.Rally)).Court.ToPx(court.Pt(0, 0)).Y
 	if got := drawn["court/ball.return"].bottom; got > net+1 {
 		t.Errorf("the return is drawn to %v px, want to the net at %v", got, net)
 	}

@@ -84,7 +84,7 @@ func TestLongTitlesStayInTheirArea(t *testing.T) {
 		for _, size := range sizes {
 			for _, turn := range []canvas.Turn{canvas.Upright, canvas.Lying} {
 				p := pictureOf(t, l, 0, turn)
-				lay := ForExport(size[0], size[1], turn, p.surface(), RiseOf(p.Rally))
+				lay := Sight{Turn: turn}.forExport(size[0], size[1], p.surface(), RiseOf(p.Rally))
 				area, clock := areaBox(lay.Title), extentsOf(p.Moving(size[0], size[1], 0))["clock/time"]
 				for id, b := range extentsOf(p.Static(size[0], size[1])) {
 					if !strings.HasPrefix(id, "title/") {

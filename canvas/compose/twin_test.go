@@ -46,7 +46,7 @@ func TestTwin(t *testing.T) {
 		if len(disc.Style.Dash) == 0 || disc.Style.Fill == p.look().Teams[court.Near].Disc || disc.Label == "" {
 			t.Errorf("at %v the disc is %+v, %q; want it dashed, not filled like a player, with a label", at, disc.Style, disc.Label)
 		}
-		l := ForExport(720, 1280, canvas.Upright, p.surface(), RiseOf(p.Rally))
+		l := Sight{Turn: canvas.Upright}.forExport(720, 1280, p.surface(), RiseOf(p.Rally))
 		got, want := l.Court.ToCourt(centre(extentsOf(scene)["court/twin.near2"])), p.Twin.Tracks[game.Near2].RunAt(at).Place
 		if got.Distance(want) > 0.01 {
 			t.Errorf("at %v the disc is at %v, want %v", at, got, want)

@@ -1,15 +1,13 @@
 package clip
 
 import (
-	"bytes"
 	"context"
 	"testing"
 
-	"homeside/assets"
 	"homeside/canvas"
 	"homeside/canvas/compose"
 	"homeside/export"
-	"homeside/model/lessonfile"
+	"homeside/export/exporttest"
 	"homeside/model/rally"
 	"homeside/model/units"
 )
@@ -17,14 +15,7 @@ import (
 // builtIn is the first play of the lesson that a new user sees, lying.
 func builtIn(t testing.TB) export.Source {
 	t.Helper()
-	data, err := assets.Lessons.ReadFile(assets.FirstLesson)
-	if err != nil {
-		t.Fatal(err)
-	}
-	l, err := lessonfile.Read(bytes.NewReader(data))
-	if err != nil {
-		t.Fatal(err)
-	}
+	l := exporttest.BuiltIn(t)
 	r, err := rally.Solve(l, 0)
 	if err != nil {
 		t.Fatal(err)

@@ -10,27 +10,17 @@ import (
 	"strings"
 	"testing"
 
-	"homeside/assets"
+	"homeside/export/exporttest"
 	"homeside/model/court"
 	"homeside/model/game"
 	"homeside/model/lesson"
-	"homeside/model/lessonfile"
 	"homeside/words"
 )
 
 // demo is the built-in lesson. All its names are invented.
 func demo(t testing.TB) lesson.Lesson {
 	t.Helper()
-	f, err := assets.Lessons.Open(assets.FirstLesson)
-	if err != nil {
-		t.Fatal(err)
-	}
-	defer f.Close()
-	l, err := lessonfile.Read(f)
-	if err != nil {
-		t.Fatal(err)
-	}
-	return l
+	return exporttest.BuiltIn(t)
 }
 
 // hard is the built-in lesson with all that a page may have to bear: the longest

@@ -43,7 +43,7 @@ func drawnAt(p *exporttest.Page, s stage, number int, part string) court.Point {
 // In the browser every step goes to the next event of the rally, and there
 // players and ball are drawn where the rally has them, within half an inch.
 func TestStepsThroughTheRally(t *testing.T) {
-	l := builtIn(t)
+	l := exporttest.BuiltIn(t)
 	p := opened(t, l)
 	p.Until("typeof page === 'object'")
 	for i := range l.Plays {
@@ -93,7 +93,7 @@ func checkDrawn(t *testing.T, p *exporttest.Page, s stage, number int, e rally.E
 
 // Seen from the other end everybody is mirrored in the court's middle.
 func TestOtherEnd(t *testing.T) {
-	l := builtIn(t)
+	l := exporttest.BuiltIn(t)
 	p := opened(t, l)
 	p.Until("typeof page === 'object'")
 	r, err := rally.Solve(l, 0)
@@ -113,7 +113,7 @@ func TestOtherEnd(t *testing.T) {
 // Played at match speed without counting in, the page ends where the rally ends,
 // in about its time, having beeped for everything; walking takes longer.
 func TestPlays(t *testing.T) {
-	l := builtIn(t)
+	l := exporttest.BuiltIn(t)
 	p := opened(t, l)
 	p.Until("typeof page === 'object'")
 	exporttest.Eval[bool](p, `(window.heard = [], sound.beep = (kind) => heard.push(kind), byId("count").checked = false, byId("go").click(), true)`)
@@ -134,7 +134,7 @@ func TestPlays(t *testing.T) {
 
 // With reduced motion the play only stands at events.
 func TestReducedMotion(t *testing.T) {
-	p := opened(t, builtIn(t))
+	p := opened(t, exporttest.BuiltIn(t))
 	p.Until("typeof page === 'object'")
 	p.Do("ask for calm", chromedp.Func(func(ctx context.Context, tab *chromedp.Target) error {
 		_, err := cdp.Call(ctx, tab, emulation.SetEmulatedMedia, emulation.SetEmulatedMediaParams{
@@ -156,7 +156,7 @@ func TestReducedMotion(t *testing.T) {
 // Everything that can be used has a name that can be read out, as Chromium's
 // own accessibility tree has it.
 func TestNamesForEverything(t *testing.T) {
-	p := opened(t, builtIn(t))
+	p := opened(t, exporttest.BuiltIn(t))
 	p.Until("typeof page === 'object'")
 	exporttest.Eval[bool](p, `(document.querySelectorAll("details").forEach((d) => (d.open = true)), true)`)
 	tree := exporttest.Get(p, "read the accessibility tree", func(ctx context.Context, tab *chromedp.Target) (accessibility.GetFullAXTreeResult, error) {
@@ -188,7 +188,7 @@ func TestNamesForEverything(t *testing.T) {
 
 // The signal drill judges by the meanings chosen; two signs never mean the same.
 func TestSignalDrill(t *testing.T) {
-	p := opened(t, builtIn(t))
+	p := opened(t, exporttest.BuiltIn(t))
 	p.Until("typeof page === 'object'")
 	got := exporttest.Eval[[]string](p, `(() => {
 		const drill = new Drill(), out = [];
@@ -213,7 +213,7 @@ func TestSignalDrill(t *testing.T) {
 // Printed, the page is a storyboard: a numbered picture of every event with its
 // words, as pdftotext reads them, and the cautions.
 func TestPrintsAStoryboard(t *testing.T) {
-	l := builtIn(t)
+	l := exporttest.BuiltIn(t)
 	p := opened(t, l)
 	p.Until("typeof page === 'object'")
 	path := filepath.Join(t.TempDir(), "page.pdf")
@@ -245,7 +245,7 @@ func TestPrintsAStoryboard(t *testing.T) {
 
 // A ball into the net ends the steps, and nothing moves after.
 func TestBallIntoTheNet(t *testing.T) {
-	l := builtIn(t)
+	l := exporttest.BuiltIn(t)
 	l.Plays[0].Shots[0].Intent = lesson.NetClear(-0.5)
 	r, err := rally.Solve(l, 0)
 	if err != nil {

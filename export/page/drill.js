@@ -1,3 +1,7 @@
+// How often a sign is hidden, a fake, a switch; the others say stay. Our choice:
+// seldom enough that the usual signs are what is drilled.
+const shares = { unclear: 0.08, two: 0.12, open: 0.4 };
+
 // The signal drill: a sign is shown for a moment, the reader answers.
 class Drill {
   constructor() {
@@ -48,8 +52,8 @@ class Drill {
   }
 
   give() {
-    const r = Math.random();
-    this.sign = r < 0.08 ? "unclear" : r < 0.2 ? "two" : r < 0.6 ? "open" : "fist";
+    let left = Math.random();
+    this.sign = Object.keys(shares).find((sign) => (left -= shares[sign]) < 0) || "fist";
     this.show(this.sign);
     byId("verdict").textContent = "";
     this.timer = setTimeout(() => this.show(""), 1200);

@@ -6,26 +6,9 @@ import (
 	"path/filepath"
 	"testing"
 
-	"homeside/assets"
 	"homeside/export/exporttest"
 	"homeside/model/lesson"
-	"homeside/model/lessonfile"
 )
-
-// builtIn is the first built-in lesson; everybody in it is invented.
-func builtIn(t testing.TB) lesson.Lesson {
-	t.Helper()
-	f, err := assets.Lessons.Open(assets.FirstLesson)
-	if err != nil {
-		t.Fatal(err)
-	}
-	defer f.Close()
-	l, err := lessonfile.Read(f)
-	if err != nil {
-		t.Fatal(err)
-	}
-	return l
-}
 
 func html(t testing.TB, l lesson.Lesson, plays ...int) []byte {
 	t.Helper()

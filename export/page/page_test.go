@@ -16,7 +16,7 @@ import (
 
 // The same lesson makes the same bytes, and five plays fit into 300 KB.
 func TestSizeAndSameness(t *testing.T) {
-	l := builtIn(t)
+	l := exporttest.BuiltIn(t)
 	for i := 0; len(l.Plays) < 5; i++ {
 		l.Plays = append(l.Plays, l.Plays[i])
 	}
@@ -79,7 +79,7 @@ func clean(t *testing.T, p *exporttest.Page) {
 // The page's own policy forbids a script from elsewhere and a script in the
 // page that is not its own.
 func TestPolicyForbidsOtherScripts(t *testing.T) {
-	p := opened(t, builtIn(t))
+	p := opened(t, exporttest.BuiltIn(t))
 	p.Until("typeof page === 'object'")
 	exporttest.Eval[bool](p, `(() => { const s = document.createElement("script"); s.textContent = "window.other = 1"; document.body.append(s); return true })()`)
 	if exporttest.Eval[bool](p, "'other' in window") {
@@ -91,10 +91,10 @@ func TestRefuses(t *testing.T) {
 	if _, err := Of(lesson.Lesson{}); !errors.Is(err, ErrNoPlays) {
 		t.Errorf("a lesson without plays: %v, want %v", err, ErrNoPlays)
 	}
-	if _, err := Of(builtIn(t), 99); err == nil || !strings.Contains(err.Error(), "play 100") {
+	if _, err := Of(exporttest.BuiltIn(t), 99); err == nil || !strings.Contains(err.Error(), "play 100") {
 		t.Errorf("play 100: %v, want it named", err)
 	}
-	if _, err := Of(builtIn(t), make([]int, MostPlays+1)...); err == nil {
+	if _, err := Of(exporttest.BuiltIn(t), make([]int, MostPlays+1)...); err == nil {
 		t.Error("61 plays are taken")
 	}
 }
@@ -103,7 +103,7 @@ func TestRefuses(t *testing.T) {
 func TestSpeaksSpanish(t *testing.T) {
 	words.Speak(words.Spanish)
 	defer words.Speak(words.English)
-	got := string(html(t, builtIn(t)))
+	got := string(html(t, exporttest.BuiltIn(t)))
 	for _, want := range []string{`<html lang="es">`, "Reproducir", "Práctica de señales"} {
 		if !strings.Contains(got, want) {
 			t.Errorf("the page in Spanish lacks %q", want)

@@ -1,6 +1,10 @@
 package page
 
-import "homeside/words"
+import (
+	"homeside/model/drill"
+	"homeside/model/lesson"
+	"homeside/words"
+)
 
 // texts are what the page's script says, by name.
 type texts map[string]string
@@ -30,18 +34,18 @@ func said() texts {
 		"start":    words.T("Start"),
 		"stop":     words.T("Stop"),
 		"ready":    words.T("Ready …"),
-		"stay":     words.T("Stay"),
-		"switch":   words.T("Switch"),
-		"fake":     words.T("Fake"),
+		"stay":     words.MeaningName(lesson.Stay),
+		"switch":   words.MeaningName(lesson.Switch),
+		"fake":     words.MeaningName(lesson.Fake),
 		"right":    words.T("Right."),
 		"wrong":    words.T("It meant:"),
 		"streak":   words.T("In a row"),
 		"best":     words.T("Best"),
 		"meaning":  words.T("What your signs mean"),
-		"fist":     words.T("Closed fist"),
-		"open":     words.T("Open hand"),
-		"two":      words.T("Two fingers"),
-		"unclear":  words.T("Hidden sign"),
+		"fist":     words.SignName(drill.Fist),
+		"open":     words.SignName(drill.OpenHand),
+		"two":      words.SignName(drill.TwoFingers),
+		"unclear":  words.SignName(drill.Unclear),
 		"cautions": words.T("Before you run it"),
 		"print":    words.T("Print a storyboard"),
 		"noscript": words.T("This page needs its own script to move. The drawing shows the moment before the serve."),

@@ -11,26 +11,16 @@ import (
 	"strings"
 	"testing"
 
-	"homeside/assets"
 	"homeside/export"
+	"homeside/export/exporttest"
 	"homeside/model/lesson"
-	"homeside/model/lessonfile"
 	"homeside/model/rally"
 	"homeside/model/units"
 )
 
 func builtIn(t testing.TB) *rally.Rally {
 	t.Helper()
-	f, err := assets.Lessons.Open(assets.FirstLesson)
-	if err != nil {
-		t.Fatal(err)
-	}
-	defer f.Close()
-	l, err := lessonfile.Read(f)
-	if err != nil {
-		t.Fatal(err)
-	}
-	r, err := rally.Solve(l, 0)
+	r, err := rally.Solve(exporttest.BuiltIn(t), 0)
 	if err != nil {
 		t.Fatal(err)
 	}

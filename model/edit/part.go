@@ -189,17 +189,3 @@ func without[T any](list []T, gone []int, keep int) []T {
 	}
 	return out
 }
-
-// Places are the places of the parts that can be moved, for a hand that holds
-// them; a player's place at a moment is the caller's to say.
-func Places(p lesson.Play, parts []Part) []court.Point {
-	var out []court.Point
-	s := shift{play: p, keyframes: keyframesOf(p, parts)}
-	s.each(parts, func(at court.Point, share float64) court.Point {
-		if share == 1 {
-			out = append(out, at)
-		}
-		return at
-	})
-	return out
-}

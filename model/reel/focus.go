@@ -52,17 +52,3 @@ func (r *Reel) timeNear(n int, t units.Seconds) units.Seconds {
 func inside(p court.Point, r court.Rect) court.Point {
 	return court.Pt(min(max(p.X, r.Min.X), r.Max.X), min(max(p.Y, r.Min.Y), r.Max.Y))
 }
-
-// Receiver is who returns the serve: who hits the second shot or, in a play
-// without one, the opponent farther from the net at the serve.
-func Receiver(r *rally.Rally) game.Player {
-	if len(r.Strokes) > 1 {
-		return r.Strokes[1].By
-	}
-	one := game.PlayerOf(r.Strokes[0].By.Team().Other(), 1)
-	behind := func(id game.Player) units.Feet { return r.Tracks[id].RunAt(0).Place.Y * id.Team().Sign() }
-	if behind(one.Partner()) > behind(one) {
-		return one.Partner()
-	}
-	return one
-}

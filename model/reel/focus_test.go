@@ -10,7 +10,6 @@ import (
 	"homeside/model/game"
 	"homeside/model/lesson"
 	"homeside/model/lesson/lessontest"
-	"homeside/model/rally"
 	"homeside/model/reel"
 	"homeside/model/units"
 )
@@ -69,24 +68,5 @@ func TestFocusOfOneWhoStands(t *testing.T) {
 	got := r.Focus(1.5, r.Takes[0].Rally, game.Near2, court.RectOf(court.Pt(-100, -100), court.Pt(100, 100)))
 	if d := got.Distance(want); float64(d) > 1e-9 || math.IsNaN(float64(d)) {
 		t.Errorf("Focus on one who stands at %v = %v", want, got)
-	}
-}
-
-func TestReceiver(t *testing.T) {
-	l := sample()
-	if r, _ := rally.Solve(l, 0); reel.Receiver(r) != game.Near1 {
-		t.Errorf("Receiver = %v, want near1, who returns", reel.Receiver(r))
-	}
-	l.Plays[0].Shots = l.Plays[0].Shots[:1]
-	for id := range l.Plays[0].Tracks {
-		l.Plays[0].Tracks[id] = l.Plays[0].Tracks[id][:1]
-	}
-	l.Plays[0].Marks, l.Plays[0].Cues = nil, nil
-	r, err := rally.Solve(l, 0)
-	if err != nil {
-		t.Fatal(err)
-	}
-	if got := reel.Receiver(r); got != game.Near1 {
-		t.Errorf("Receiver of a serve alone = %v, want near1, who stands at y -24 and not at -7.5", got)
 	}
 }
