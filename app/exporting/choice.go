@@ -42,8 +42,8 @@ var Grounds = []string{words.Text("paper"), words.Text("clear"), words.Text("gre
 // the tables.
 type Choice struct{ Output, Size, Rate, Speed, Ground int }
 
-// usual is what is chosen at first: a PNG picture for a phone.
-var usual = Choice{Rate: 2}
+// usual is what is chosen at first: the first purpose, a clip for a phone.
+func usual(outputs []Output) Choice { return Presets[0].choice(outputs) }
 
 // options are the export's options of a choice, of the output only what it has.
 func (c Choice) options(o Output, s Subject) *export.Options {
@@ -87,7 +87,7 @@ func sizeKey(s Size) string { return fmt.Sprintf("%dx%d", s.Width, s.Height) }
 
 // kept is the choice kept; what is not kept, or is not offered any more, is as usual.
 func kept(p fyne.Preferences, outputs []Output) Choice {
-	c := usual
+	c := usual(outputs)
 	find := func(place *int, n int, key string, of func(i int) string) {
 		for i := range n {
 			if of(i) == p.String(key) {

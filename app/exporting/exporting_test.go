@@ -9,6 +9,7 @@ import (
 	"strings"
 	"testing"
 
+	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/test"
 
 	"homeside/export"
@@ -53,8 +54,7 @@ func TestEveryOutputWrites(t *testing.T) {
 		if o.Needs != nil {
 			continue
 		}
-		c := usual
-		c.Output = i
+		c := Choice{Output: i}
 		opt := c.options(o, s)
 		opt.Width, opt.Height = 48, 64
 		if o.Kind == Clip {
@@ -104,8 +104,8 @@ func TestPresetsWithoutFFmpeg(t *testing.T) {
 func TestChoiceIsKept(t *testing.T) {
 	outputs := Outputs()
 	p := test.NewTempApp(t).Preferences()
-	if got := kept(p, outputs); got != usual {
-		t.Errorf("nothing kept gives %+v, want the usual %+v", got, usual)
+	if got := kept(p, outputs); got != usual(outputs) {
+		t.Errorf("nothing kept gives %+v, want the usual %+v", got, usual(outputs))
 	}
 	want := Choice{Output: find(outputs, ".srt"), Size: 4, Rate: 3, Speed: 2, Ground: 4}
 	want.keep(p, outputs)
@@ -114,7 +114,7 @@ func TestChoiceIsKept(t *testing.T) {
 	}
 	p.SetString(keptOutput, "gone")
 	p.SetString(keptSize, "1x1")
-	want.Output, want.Size = usual.Output, usual.Size
+	want.Output, want.Size = usual(outputs).Output, usual(outputs).Size
 	if got := kept(p, outputs); got != want {
 		t.Errorf("what is not offered any more gives %+v, want %+v", got, want)
 	}
@@ -236,5 +236,23 @@ func TestLength(t *testing.T) {
 	}
 	if got := length(Output{Kind: Still}, s, &export.Options{}); got != units.Seconds(0) {
 		t.Errorf("length of a still = %v, want 0", got)
+	}
+}
+
+// A page laid out for a choice of few rows has room for those of another choice.
+func TestFormDoesNotOverlap(t *testing.T) {
+	o := open(t)
+	test.Tap(o.presets[7])                // captions
+	o.Box.Resize(fyne.NewSize(1100, 780)) // laid out with the fewest rows
+	test.Tap(o.presets[0])                // a clip
+	bottom := float32(0)
+	for _, c := range o.form.Objects {
+		if !c.Visible() {
+			continue
+		}
+		if c.Position().Y < bottom || c.Size().Height < c.MinSize().Height {
+			t.Errorf("a %T at %.0f, %.0f high and wanting %.0f, under what ends at %.0f", c, c.Position().Y, c.Size().Height, c.MinSize().Height, bottom)
+		}
+		bottom = c.Position().Y + c.Size().Height
 	}
 }

@@ -109,10 +109,10 @@ func (g *Page) layOut() {
 		form.Add(g.rows[row.d])
 		form.Add(row.d)
 	}
-	right := container.NewVBox(form, g.needs, widget.NewLabel(words.T("File")), container.NewBorder(nil, nil, nil, g.browse, g.path),
+	g.form = container.NewVBox(form, g.needs, widget.NewLabel(words.T("File")), container.NewBorder(nil, nil, nil, g.browse, g.path),
 		g.estimate, g.export, g.bar, g.cancel, g.line, g.show, container.NewGridWrap(fyne.NewSize(1, 1), g.pulse))
 	middle := container.NewBorder(nil, g.moment, nil, nil, container.NewStack(g.frame.Box, g.textBox))
-	g.Box = container.NewPadded(container.NewBorder(nil, nil, column(left, presetsWidth), column(right, formWidth), container.NewPadded(middle)))
+	g.Box = container.NewPadded(container.NewBorder(nil, nil, column(left, presetsWidth), column(g.form, formWidth), container.NewPadded(middle)))
 }
 
 // column is a column of a width that scrolls where it is too long.
@@ -140,6 +140,7 @@ func (g *Page) showChoice() {
 		visible(row.d, row.counts)
 		visible(g.rows[row.d], row.counts)
 	}
+	g.form.Refresh() // rows came or went: what stands below moves
 }
 
 // longestFirst are outputs with the longest endings first.

@@ -50,6 +50,7 @@ type Page struct {
 
 	what, output, size, rate, speed, ground *panel.Dropdown
 	presets                                 []*widget.Button
+	form                                    *fyne.Container // with all beside the frame
 	path                                    *pathEntry
 	frame                                   *panel.FrameView
 	moment                                  *widget.Slider
