@@ -21,9 +21,10 @@ type place struct {
 	turn   canvas.Turn
 }
 
-// turnOf lays a court down where the picture lies.
+// turnOf lays a court down where the picture lies, and in a square one, of which
+// captions leave a part that lies.
 func turnOf(a compose.Area) canvas.Turn {
-	if a.Width() > a.Height() {
+	if a.Width() >= a.Height() {
 		return canvas.Lying
 	}
 	return canvas.Upright
@@ -34,6 +35,9 @@ func (f *Film) layouts(width, height int, t take, p place, m reel.Moment) []comp
 	out := make([]compose.Layout, len(p.panels))
 	for i := range p.panels {
 		out[i] = compose.Layout{Width: width, Height: height, Clip: canvas.Clip(p.panels[i])}
+		if t.Camera.Kind == lesson.HalfCourt {
+			out[i].Clip.Max.Y = p.free[i].Max.Y // no pieces of the other half round the captions
+		}
 		if t.Camera.Kind == lesson.BehindReceiver {
 			out[i].Court, out[i].Camera = behind(t.pictures[i], p.free[i])
 		} else {

@@ -25,6 +25,9 @@ func (f *Film) card(s *canvas.Scene, c lesson.Card) {
 	safe, em := Safe(s.Width, s.Height), CaptionEm(s.Width, s.Height)
 	b := f.board(s, "card")
 	b.box("ground", compose.Area{Max: canvas.Px{X: float64(s.Width), Y: float64(s.Height)}}, b.look.Court)
+	if logo := f.logoArea(safe, s.Width, s.Height); !logo.Empty() {
+		safe = less(safe, []compose.Area{logo}, em/4, false)
+	}
 	size, heading := fitHeading(c.Heading, safe, em)
 	high := size * lead * float64(len(heading))
 	room := safe.Height() - high - em*ruleRoom
@@ -35,6 +38,7 @@ func (f *Film) card(s *canvas.Scene, c lesson.Card) {
 	}
 	high += em * lead * float64(len(text))
 	x, y := (safe.Min.X+safe.Max.X)/2, (float64(s.Height)-high)/2
+	y = max(min(y, safe.Max.Y-high), safe.Min.Y)
 	b.lines("heading", x, y, heading, typeface{size, true, canvas.Centre, b.look.Ink})
 	y += size * lead * float64(len(heading))
 	if both {

@@ -105,7 +105,8 @@ func TestFollowing(t *testing.T) {
 			if px.X < 50 || px.X > 1030 || px.Y < 50 || px.Y > 1030 {
 				t.Errorf("%v is at %.0f at %.1f s, want well in the picture", id, px, float64(at))
 			}
-			a, b := p.View.ToCourt(canvas.Px{Y: 1080}), p.View.ToCourt(canvas.Px{X: 1080})
+			seen := court.RectOf(p.View.ToCourt(canvas.Px{Y: 1080}), p.View.ToCourt(canvas.Px{X: 1080}))
+			a, b := seen.Min, seen.Max
 			const beyond = 2.01 // ft, round a player who stands at the edge
 			if a.X < surface.Min.X-beyond || a.Y < surface.Min.Y-beyond || b.X > surface.Max.X+beyond || b.Y > surface.Max.Y+beyond {
 				t.Errorf("the camera on %v shows %v to %v at %.1f s, beyond the surface %v", id, a, b, float64(at), surface)

@@ -52,38 +52,25 @@ func (f *Film) logoSize(width, height int) canvas.Px {
 	return canvas.Px{X: w * k, Y: h * k}
 }
 
-// putLogo puts the logo into its corner of an area.
-func (f *Film) putLogo(s *canvas.Scene, in compose.Area) {
-	size := f.logoSize(s.Width, s.Height)
-	if size == (canvas.Px{}) {
-		return
-	}
-	corner, at := f.Reel.Of.Logo, in.Min
+// logoArea is where the logo stands in its corner of an area; empty for none.
+func (f *Film) logoArea(in compose.Area, width, height int) compose.Area {
+	size, corner, at := f.logoSize(width, height), f.Reel.Of.Logo, in.Min
 	if corner.Right() {
 		at.X = in.Max.X - size.X
 	}
 	if corner.Bottom() {
 		at.Y = in.Max.Y - size.Y
 	}
-	b := f.board(s, "logo")
-	b.panel.Add(canvas.Shape{ID: "logo", Layer: canvas.Marks, Label: "logo", Image: &canvas.Image{
-		Min: b.at(at), Max: b.at(canvas.Px{X: at.X + size.X, Y: at.Y + size.Y}), Pix: f.logo,
-	}})
-	s.Panels = append(s.Panels, b.panel)
+	return compose.Area{Min: at, Max: canvas.Px{X: at.X + size.X, Y: at.Y + size.Y}}
 }
 
-// logoRoom takes the logo's room away from what is left for the court: above it
-// in an upright picture, beside it in a wide one, where it is on top.
-func (f *Film) logoRoom(free compose.Area, width, height int) compose.Area {
-	size, corner, safe := f.logoSize(width, height), f.Reel.Of.Logo, Safe(width, height)
-	switch {
-	case size == (canvas.Px{}) || corner.Bottom():
-	case height >= width:
-		free.Min.Y = max(free.Min.Y, safe.Min.Y+size.Y)
-	case corner.Right():
-		free.Max.X = min(free.Max.X, safe.Max.X-size.X)
-	default:
-		free.Min.X = max(free.Min.X, safe.Min.X+size.X)
+// putLogo puts the logo into its corner of an area.
+func (f *Film) putLogo(s *canvas.Scene, in compose.Area) {
+	a := f.logoArea(in, s.Width, s.Height)
+	if a.Empty() {
+		return
 	}
-	return free
+	b := f.board(s, "logo")
+	b.panel.Add(canvas.Shape{ID: "logo", Layer: canvas.Marks, Label: "logo", Image: &canvas.Image{Min: b.at(a.Min), Max: b.at(a.Max), Pix: f.logo}})
+	s.Panels = append(s.Panels, b.panel)
 }

@@ -25,7 +25,7 @@ func (f *Film) sceneryOf(n, width, height int) *scenery {
 		return kept.(*scenery)
 	}
 	t := f.takes[n]
-	out := &scenery{place: f.placeOf(t, width, height)}
+	out := &scenery{place: f.placeOf(n, width, height)}
 	layouts := f.layouts(width, height, t, out.place, f.Reel.At(t.Start))
 	for i, p := range f.seen(t) {
 		layouts[i].PxPerPoint = f.scene(width, height).PxPerPoint
@@ -115,7 +115,7 @@ func (f *Film) seen(t take) []compose.Picture {
 // they grow, but less than the court.
 const (
 	pointsPerFoot = 11
-	leastSign     = 0.7 // of a point of the whole picture
+	leastSign     = 0.9 // of a point of the whole picture
 	growth        = 0.6
 )
 

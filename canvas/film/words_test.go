@@ -59,6 +59,14 @@ func TestLongCaptions(t *testing.T) {
 	}
 }
 
+// Where two captions share the lines, what is cut says so, and the second has a line.
+func TestTwoLongCaptions(t *testing.T) {
+	got := caption(t, lesson.Take{Play: 1, Caption: strings.Repeat("many words ", 40)}, 0.5)
+	if !strings.HasPrefix(got, "Four is even") || !strings.Contains(got, "many words") || !strings.HasSuffix(got, "…") {
+		t.Errorf("with the play's own caption one of 440 letters stands there as %q, want both, the second cut", got)
+	}
+}
+
 func TestSpeedAndLabels(t *testing.T) {
 	l := builtIn(t)
 	f := film.Of(l, reel.Solve(l, lesson.Reel{Takes: []lesson.Take{{Play: 1, Beside: 2, Speed: 0.25}, {Play: 1}}}))
