@@ -13,6 +13,7 @@ import (
 
 	"homeside/app/courtview"
 	"homeside/app/exporting"
+	"homeside/app/frameclock"
 	"homeside/app/panel"
 	"homeside/app/present"
 	"homeside/app/rallystrip"
@@ -61,7 +62,7 @@ type Editor struct {
 	notes      *panel.Notes
 	bar        *playbar
 	status     *widget.Label
-	clock      *frameClock
+	clock      *frameclock.Clock
 	trace      *Trace
 	held       courtview.Snapshot // a cover to compare with
 	shown      int                // the revision the words were made for
@@ -118,7 +119,7 @@ func New(a fyne.App, o Options) *Editor {
 	e.bar = newPlaybar(e.session, e.say)
 	e.status = widget.NewLabel(words.Caution())
 	e.status.Truncation = fyne.TextTruncateEllipsis
-	e.clock = newFrameClock(e.session)
+	e.clock = frameclock.New(e.session.Playing, e.session.Advance)
 	e.plan = e.newMatchPlan()
 	e.reels = e.newReels()
 	e.exports = e.newExports()
@@ -193,13 +194,13 @@ func (e *Editor) changed() {
 	}
 	e.presenter.Refresh()
 	if e.presenter.Shown() && e.session.Playing() {
-		e.clock.follow()
+		e.clock.Follow()
 		return // the window below follows when the play stands
 	}
 	e.court.Refresh()
 	e.stripLater.ask(!e.court.Dragging())
 	e.bar.refresh()
-	e.clock.follow()
+	e.clock.Follow()
 	e.refreshLoop()
 	e.traceLoop()
 	if e.playing != e.session.Playing() {

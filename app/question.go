@@ -8,6 +8,7 @@ import (
 	"fyne.io/fyne/v2/dialog"
 	"fyne.io/fyne/v2/widget"
 
+	"homeside/app/keyed"
 	"homeside/words"
 )
 
@@ -22,7 +23,7 @@ type answer struct {
 // the one with the focus, which is the last at first, or the first where the last destroys something; the arrows go between them.
 type question struct {
 	dialog  *dialog.CustomDialog
-	buttons []*keyButton
+	buttons []*keyed.Button
 	done    bool
 }
 
@@ -44,7 +45,7 @@ func (e *Editor) askWith(title string, content fyne.CanvasObject, answers ...ans
 	q := &question{}
 	e.asking = append(slices.DeleteFunc(e.asking, func(q *question) bool { return q.done }), q)
 	for i, a := range answers {
-		b := newKeyButton(a.label, func() { q.give(a.do) }, func(k *fyne.KeyEvent) { q.key(e.win.Canvas(), i, k) })
+		b := keyed.NewButton(a.label, nil, func() { q.give(a.do) }, func(k *fyne.KeyEvent) { q.key(e.win.Canvas(), i, k) })
 		q.buttons = append(q.buttons, b)
 	}
 	usual := q.buttons[len(q.buttons)-1]
@@ -129,28 +130,4 @@ func (e *Editor) confirm(title, text string, goOn func()) {
 // inform says something that needs no answer.
 func (e *Editor) inform(title, text string) *question {
 	return e.ask(title, text, answer{label: words.T("Close")})
-}
-
-// keyButton is a button that hands the keys on that a button does not take.
-type keyButton struct {
-	widget.Button
-	keys func(*fyne.KeyEvent)
-}
-
-var handedOn = []fyne.KeyName{fyne.KeyEscape, fyne.KeyReturn, fyne.KeyEnter, fyne.KeyLeft, fyne.KeyRight}
-
-func newKeyButton(label string, tapped func(), keys func(*fyne.KeyEvent)) *keyButton {
-	b := &keyButton{keys: keys}
-	b.ExtendBaseWidget(b)
-	b.Text, b.OnTapped = label, tapped
-	return b
-}
-
-// TypedKey implements fyne.Focusable.
-func (b *keyButton) TypedKey(k *fyne.KeyEvent) {
-	if slices.Contains(handedOn, k.Name) {
-		b.keys(k)
-		return
-	}
-	b.Button.TypedKey(k)
 }

@@ -10,7 +10,10 @@ import (
 // rest the toolkit may have forgotten which window a widget is in until the next
 // paint, and a press on its own choice then ends the program. This one asks for a
 // paint when the pointer comes, and ignores a press that comes before it.
-type Dropdown struct{ widget.Select }
+type Dropdown struct {
+	widget.Select
+	Keys func(*fyne.KeyEvent) // takes the keys that a choice has no use for; may be nil
+}
 
 // NewDropdown is a choice among options; changed may be nil.
 func NewDropdown(options []string, changed func(string)) *Dropdown {
@@ -35,8 +38,15 @@ func (d *Dropdown) Tapped(e *fyne.PointEvent) {
 
 // TypedKey implements fyne.Focusable.
 func (d *Dropdown) TypedKey(k *fyne.KeyEvent) {
-	if d.placed() {
-		d.Select.TypedKey(k)
+	switch k.Name {
+	case fyne.KeySpace, fyne.KeyUp, fyne.KeyDown, fyne.KeyLeft, fyne.KeyRight:
+		if d.placed() {
+			d.Select.TypedKey(k)
+		}
+	default:
+		if d.Keys != nil {
+			d.Keys(k)
+		}
 	}
 }
 

@@ -26,7 +26,7 @@ func (l Level) show() compose.Show {
 
 // line says the event that is shown, at a level.
 func (l Level) line(les lesson.Lesson, r *rally.Rally, now units.Seconds) string {
-	e, ok := eventAt(r, now)
+	e, ok := r.EventAt(now)
 	if !ok {
 		return words.T("Before the serve")
 	}
@@ -38,20 +38,6 @@ func (l Level) line(les lesson.Lesson, r *rally.Rally, now units.Seconds) string
 		text += "   " + words.TopLine(r, r.ShotAt(now))
 	}
 	return text
-}
-
-// sameMoment is how far before an event the moment shown still is that event's.
-const sameMoment units.Seconds = 1e-6
-
-// eventAt is the last event at or before a moment that is reached; false before
-// the serve.
-func eventAt(r *rally.Rally, now units.Seconds) (last rally.Event, ok bool) {
-	for _, e := range r.Events {
-		if e.Reached && e.At <= now+sameMoment {
-			last, ok = e, true
-		}
-	}
-	return last, ok
 }
 
 // Pair is how two plays are shown.

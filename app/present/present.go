@@ -3,6 +3,7 @@ package present
 import (
 	"fyne.io/fyne/v2"
 
+	"homeside/app/fullscreen"
 	"homeside/app/session"
 	"homeside/canvas"
 	"homeside/model/lesson"
@@ -14,11 +15,10 @@ type Presenter struct {
 	app     fyne.App
 	session *session.Session
 	say     func(format string, args ...any)
-	win     fyne.Window // nil while it is closed
+	win     *fullscreen.Window // nil while it is closed
 	stage   *stage
 	paired  bool // the play beside was chosen here
 	play    int  // that is shown
-	full    bool // the whole screen was asked for
 }
 
 // New is the presenter of a session. say is told what happens, for tests; nil
@@ -41,15 +41,12 @@ func (p *Presenter) Open() {
 	}
 	p.session.Pause()
 	p.session.Seek(-lesson.MaxOffset)
-	p.win = p.app.NewWindow(words.T("Homeside: presenting"))
+	p.win = fullscreen.New(p.app, words.T("Homeside: presenting"), p.closed)
 	p.stage = newStage(p.session, p.painted)
 	p.play = p.session.PlayIndex()
-	p.win.SetPadded(false)
 	p.win.SetContent(p.stage)
 	p.win.Canvas().SetOnTypedKey(func(k *fyne.KeyEvent) { p.key(k.Name) })
 	p.win.Canvas().SetOnTypedRune(p.rune)
-	p.win.SetOnClosed(p.closed)
-	p.win.Resize(fyne.NewSize(1280, 800))
 	p.win.Show()
 	p.say("present open")
 }
@@ -63,7 +60,7 @@ func (p *Presenter) Close() {
 
 // closed is called when the window has gone, whoever closed it.
 func (p *Presenter) closed() {
-	p.win, p.stage, p.full = nil, nil, false
+	p.win, p.stage = nil, nil
 	if p.paired {
 		p.paired = false
 		p.session.StopComparing()
@@ -84,17 +81,9 @@ func (p *Presenter) Refresh() {
 	p.stage.Refresh()
 }
 
-// painted is called from within a paint. Only a window that is there can be made
-// full screen: a manager of windows may not have seen one that is about to be.
+// painted is called from within a paint.
 func (p *Presenter) painted() {
-	if !p.full {
-		p.full = true
-		fyne.Do(func() {
-			if p.win != nil {
-				p.win.SetFullScreen(true)
-			}
-		})
-	}
+	p.win.Painted()
 	g := p.stage
 	p.say("painted present %s level=%d pair=%d strokes=%d %dx%d", g.eventName(), g.level, g.pair, len(g.strokes), g.img.Rect.Dx(), g.img.Rect.Dy())
 }

@@ -294,7 +294,7 @@ func (g *stage) eventName() string {
 	if r == nil {
 		return ""
 	}
-	if e, ok := eventAt(r, g.session.Now()); ok {
+	if e, ok := r.EventAt(g.session.Now()); ok {
 		return e.Name.String()
 	}
 	return lesson.ShotName(0) + ".before"

@@ -32,10 +32,12 @@ func (h *Rehearsal) Advance(dt units.Seconds) []Heard {
 // leave goes on to the next phase; false at the end of all.
 func (h *Rehearsal) leave() bool {
 	switch h.phase {
+	case Warning:
+		h.enter(Counting)
 	case Counting:
 		h.enter(Running)
 	case Running:
-		if h.round == h.plan.Rounds {
+		if h.plan.Rounds > 0 && h.round >= h.plan.Rounds {
 			h.enter(Done)
 			return false
 		}

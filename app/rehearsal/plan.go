@@ -20,6 +20,7 @@ type Plan struct {
 	Beat   units.Seconds // from beat to beat; 0 means 0.7
 	Rounds int           // how often; 0 means once, below 0 without end
 	Rest   units.Seconds // between two rounds
+	Warn   units.Seconds // before the first count, where paths cross: that is said then
 	Cuts   bool          // show the events only: nothing moves by itself
 }
 

@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"homeside/export/sound"
+	"homeside/model/advice"
 	"homeside/model/rally"
 	"homeside/model/units"
 )
@@ -14,11 +15,17 @@ type Phase uint8
 // The phases of a rehearsal.
 const (
 	Waiting  Phase = iota // for the cautions to be read, or for the start
+	Warning               // that paths will cross
 	Counting              // in
 	Running               // the rally
 	Resting               // before the next round
 	Done                  // all rounds are over
 )
+
+var phaseNames = [...]string{"waiting", "warning", "counting", "running", "resting", "done"}
+
+// String is the phase in English.
+func (p Phase) String() string { return phaseNames[int(p)%len(phaseNames)] }
 
 // Heard is a beep that is due: in so much real time after the stretch began.
 type Heard struct {
@@ -28,9 +35,12 @@ type Heard struct {
 
 // Rehearsal is a play being rehearsed. Use New.
 type Rehearsal struct {
-	rally  *rally.Rally
-	plan   Plan
-	beeps  []sound.Beep
+	rally *rally.Rally
+	plan  Plan
+	beeps []sound.Beep
+
+	crossings []advice.Approach
+
 	phase  Phase
 	paused bool
 	read   bool          // the cautions
@@ -40,7 +50,7 @@ type Rehearsal struct {
 
 // New is a play to be rehearsed; it waits for Read and Start.
 func New(r *rally.Rally, p Plan) *Rehearsal {
-	return &Rehearsal{rally: r, plan: p.filled(), beeps: sound.Of(r).Beeps}
+	return &Rehearsal{rally: r, plan: p.filled(), beeps: sound.Of(r).Beeps, crossings: crossings(r)}
 }
 
 // Read says that the cautions have been read.
@@ -56,7 +66,11 @@ func (h *Rehearsal) Start() bool {
 		return false
 	}
 	h.round, h.paused = 0, false
-	h.enter(Counting)
+	if h.plan.Warn > 0 && len(h.crossings) > 0 {
+		h.enter(Warning)
+	} else {
+		h.enter(Counting)
+	}
 	return true
 }
 
@@ -88,6 +102,13 @@ func (h *Rehearsal) Round() (now, all int) { return h.round, h.plan.Rounds }
 // Plan is how it is rehearsed.
 func (h *Rehearsal) Plan() Plan { return h.plan }
 
+// Change is rehearsing by another plan from now on; the moment stays.
+func (h *Rehearsal) Change(p Plan) {
+	p = p.filled()
+	h.SetSpeed(p.Speed)
+	h.plan = p
+}
+
 // SetSpeed changes the speed; the moment stays.
 func (h *Rehearsal) SetSpeed(v float64) {
 	if v <= 0 {
@@ -116,6 +137,8 @@ func (h *Rehearsal) enter(p Phase) {
 // lasts is how long the phase takes in real time.
 func (h *Rehearsal) lasts() units.Seconds {
 	switch h.phase {
+	case Warning:
+		return h.plan.Warn
 	case Counting:
 		return h.plan.Beat * units.Seconds(h.plan.Count)
 	case Running:
@@ -135,21 +158,12 @@ func (h *Rehearsal) Moment() units.Seconds {
 	case Resting, Done:
 		t = h.rally.To
 	}
-	if h.plan.Cuts {
-		return h.eventBefore(t)
+	if e, ok := h.rally.EventAt(t); h.plan.Cuts && ok {
+		return e.At
+	} else if h.plan.Cuts {
+		return h.rally.From
 	}
 	return min(t, h.rally.To)
-}
-
-// eventBefore is the last event at or before t, the start if there is none.
-func (h *Rehearsal) eventBefore(t units.Seconds) units.Seconds {
-	at := h.rally.From
-	for _, e := range h.rally.Events {
-		if e.Reached && e.At <= t {
-			at = max(at, e.At)
-		}
-	}
-	return at
 }
 
 // Beat is the beat being counted, from 1, while counting in; 0 otherwise.
@@ -160,19 +174,27 @@ func (h *Rehearsal) Beat() int {
 	return min(int(h.in/h.plan.Beat)+1, h.plan.Count)
 }
 
-// Left is what is left of the rest.
+// Left is what is left of the rest or of the warning.
 func (h *Rehearsal) Left() units.Seconds {
-	if h.phase != Resting {
+	if h.phase != Resting && h.phase != Warning {
 		return 0
 	}
-	return h.plan.Rest - h.in
+	return max(h.lasts()-h.in, 0)
+}
+
+// Skip ends the phase before its time.
+func (h *Rehearsal) Skip() {
+	if h.phase != Waiting && h.phase != Done {
+		h.paused = false
+		h.leave()
+	}
 }
 
 // Step goes to the next event of the rally, or to the one before, and pauses
-// there.
-func (h *Rehearsal) Step(forward bool) {
+// there; false where there is none, or before the cautions have been read.
+func (h *Rehearsal) Step(forward bool) bool {
 	if !h.read {
-		return
+		return false
 	}
 	now := h.Moment()
 	to, found := h.rally.From, !forward
@@ -188,6 +210,7 @@ func (h *Rehearsal) Step(forward bool) {
 	if found {
 		h.stand(to)
 	}
+	return found
 }
 
 // sameMoment keeps a step from going where it already is.

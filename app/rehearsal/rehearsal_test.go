@@ -159,13 +159,58 @@ func TestSteps(t *testing.T) {
 	}
 }
 
+// onEvent says whether an event is at a moment.
+func onEvent(h *Rehearsal, at units.Seconds) bool {
+	return slices.ContainsFunc(h.rally.Events, func(e rally.Event) bool { return e.Reached && e.At == at })
+}
+
+// What stands still stands for all until the next event, what runs for its moment.
+func TestStretch(t *testing.T) {
+	h := ready(t, Plan{})
+	h.Advance(3)
+	if from, to := h.Stretch(); from != to || from != h.Moment() {
+		t.Errorf("running, the picture stands for %v to %v, want %v alone", from, to, h.Moment())
+	}
+	h.Step(true)
+	if from, to := h.Stretch(); !onEvent(h, from) || !onEvent(h, to) || to <= from {
+		t.Errorf("stepped, the picture stands for %v to %v, want from one event to the next", from, to)
+	}
+}
+
+// Another plan keeps the moment; fewer rounds than are over end it.
+func TestChange(t *testing.T) {
+	h := ready(t, Plan{Rounds: 5})
+	h.Advance(3)
+	at := h.Moment()
+	h.Change(Plan{Speed: Half, Rounds: 1, Rest: 3})
+	if got := h.Moment(); math.Abs(float64(got-at)) > 1e-9 || h.Phase() != Running {
+		t.Errorf("after a change it is %v at %v, want still %v", h.Phase(), got, at)
+	}
+	h.Advance(60)
+	if h.Phase() != Done {
+		t.Errorf("after the one round left: %v, want %v", h.Phase(), Done)
+	}
+}
+
+// Skip goes from phase to phase, but from the end of nothing.
+func TestSkip(t *testing.T) {
+	h := ready(t, Plan{Count: 4, Rounds: 2, Rest: 9})
+	var got []Phase
+	for range 6 {
+		got = append(got, h.Phase())
+		h.Skip()
+	}
+	if want := []Phase{Counting, Running, Resting, Counting, Running, Done}; !slices.Equal(got, want) {
+		t.Errorf("skipping goes through %v, want %v", got, want)
+	}
+}
+
 // With cuts only events are shown.
 func TestCuts(t *testing.T) {
 	h := ready(t, Plan{Speed: Match, Cuts: true})
 	for h.Phase() == Running || h.Phase() == Counting {
 		at := h.Moment()
-		is := func(e rally.Event) bool { return e.At == at }
-		if at != h.rally.From && !slices.ContainsFunc(h.rally.Events, is) {
+		if at != h.rally.From && !onEvent(h, at) {
 			t.Fatalf("%v is shown, which is no event", at)
 		}
 		h.Advance(0.05)

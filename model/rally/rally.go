@@ -98,6 +98,20 @@ func (r *Rally) AnchorAt(t units.Seconds) lesson.Anchor {
 	return lesson.Anchor{Event: lesson.ContactOf(i), Offset: t - r.Strokes[i].At}
 }
 
+// sameMoment is how far before an event a moment still is that event's.
+const sameMoment units.Seconds = 1e-6
+
+// EventAt is the last event at or before a moment that comes to pass; false
+// before the serve.
+func (r *Rally) EventAt(t units.Seconds) (last Event, ok bool) {
+	for _, e := range r.Events {
+		if e.Reached && e.At <= t+sameMoment {
+			last, ok = e, true
+		}
+	}
+	return last, ok
+}
+
 // Reached says whether the rally still goes on at time t.
 func (r *Rally) Reached(t units.Seconds) bool { return t <= r.stopped }
 

@@ -1,0 +1,71 @@
+package keyed
+
+import (
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/widget"
+
+	"homeside/app/panel"
+)
+
+// Keys takes a key that a control has no use for.
+type Keys func(*fyne.KeyEvent)
+
+func (k Keys) take(e *fyne.KeyEvent) {
+	if k != nil {
+		k(e)
+	}
+}
+
+// Button is a button; the space bar presses it.
+type Button struct {
+	widget.Button
+	keys Keys
+}
+
+// NewButton is a button that does something; an icon may be nil.
+func NewButton(label string, icon fyne.Resource, tapped func(), keys Keys) *Button {
+	b := &Button{keys: keys}
+	b.Text, b.Icon, b.OnTapped = label, icon, tapped
+	b.ExtendBaseWidget(b)
+	return b
+}
+
+// TypedKey implements fyne.Focusable.
+func (b *Button) TypedKey(k *fyne.KeyEvent) {
+	if k.Name == fyne.KeySpace {
+		b.Button.TypedKey(k)
+		return
+	}
+	b.keys.take(k)
+}
+
+// Check is a choice of yes or no; the space bar turns it round.
+type Check struct {
+	widget.Check
+	keys Keys
+}
+
+// NewCheck is a choice of yes or no.
+func NewCheck(label string, on bool, changed func(bool), keys Keys) *Check {
+	c := &Check{keys: keys}
+	c.Text, c.Checked, c.OnChanged = label, on, changed
+	c.ExtendBaseWidget(c)
+	return c
+}
+
+// TypedKey implements fyne.Focusable. The space bar comes as a letter, too.
+func (c *Check) TypedKey(k *fyne.KeyEvent) {
+	if k.Name != fyne.KeySpace {
+		c.keys.take(k)
+	}
+}
+
+// NewDropdown is a choice among options, one of them chosen from the start: the
+// space bar and up and down open it, left and right go through it.
+func NewDropdown(options []string, at int, changed func(at int), keys Keys) *panel.Dropdown {
+	d := panel.NewDropdown(options, nil)
+	d.SetSelectedIndex(at)
+	d.OnChanged = func(string) { changed(d.SelectedIndex()) }
+	d.Keys = keys.take
+	return d
+}
