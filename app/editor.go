@@ -17,6 +17,7 @@ import (
 	"homeside/app/panel"
 	"homeside/app/present"
 	"homeside/app/rallystrip"
+	"homeside/app/rehearse"
 	"homeside/app/session"
 	"homeside/app/settings"
 	"homeside/model/lesson"
@@ -86,6 +87,7 @@ type Editor struct {
 	pairs      keptPairs
 	photos     photos
 	presenter  *present.Presenter
+	rehearsing *rehearse.Window
 	editing    *fyne.Container // all of the window that the match plan takes the place of
 	playing    bool
 	lacks      string        // the letters that were said to be in no font
@@ -128,7 +130,8 @@ func New(a fyne.App, o Options) *Editor {
 	e.guide = newGuide(e)
 	e.trace.heard = e.guide.hear
 	e.presenter = present.New(a, e.session, e.tracePresenter)
-	e.win.SetOnClosed(e.presenter.Close)
+	e.rehearsing = e.newRehearsing()
+	e.win.SetOnClosed(func() { e.presenter.Close(); e.rehearsing.Close() })
 	e.editing = container.NewStack(e.content())
 	e.win.SetContent(tooltip.AddWindowToolTipLayer(container.NewBorder(e.tabs.Box, nil, nil, nil, container.NewStack(e.editing, e.plan.Box, e.reels.Box, e.exports.Box, e.photos.page.Box, e.start.Box, e.guide.layer)), e.win.Canvas()))
 	e.bindings = bindings()
@@ -193,6 +196,7 @@ func (e *Editor) changed() {
 		return
 	}
 	e.presenter.Refresh()
+	e.rehearsing.Refresh()
 	if e.presenter.Shown() && e.session.Playing() {
 		e.clock.Follow()
 		return // the window below follows when the play stands

@@ -105,6 +105,7 @@ func (e *Editor) viewMenu() *fyne.Menu {
 	return fyne.NewMenu(words.T("View"), append(append(items, e.zoomItems()...),
 		fyne.NewMenuItemSeparator(),
 		e.item(words.T("Present, full screen"), e.present, ctrl(fyne.KeyF5)),
+		e.item(words.T("Rehearse on court, full screen"), e.rehearse, ctrl(fyne.KeyF6)),
 		e.item(words.T("A photo under the court…"), e.openPhoto, ctrl(fyne.KeyU)),
 		fyne.NewMenuItemSeparator(),
 		e.toggle(words.T("Half-second ticks"), true, func(on bool) { e.show(func(s *courtview.Show) { s.NoTicks = !on }) }),

@@ -82,6 +82,7 @@ var spanishCatalogues = []catalogue{
 	spanishDrawn,
 	spanishCommands,
 	spanishPage,
+	spanishRehearse,
 	spanishHandout,
 	spanishExport,
 	spanishReel,

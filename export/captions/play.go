@@ -16,7 +16,9 @@ import (
 type Line struct {
 	From, To units.Seconds // on the rally's clock; the same for a moment
 	Text     string
-	Spoken   bool // a caption; otherwise it only says what there is to see
+	Spoken   bool        // a caption; otherwise it only says what there is to see
+	Runs     bool        // it tells the way of a player
+	Runner   game.Player // who that is, if Runs
 }
 
 // Play is one play in words. Its lists are in the order of their starts.
@@ -113,7 +115,7 @@ func runLines(l lesson.Lesson, r *rally.Rally) []Line {
 			if leg.Run.Distance.Feet() < leastRun {
 				continue
 			}
-			line := Line{From: leg.From, To: leg.To}
+			line := Line{From: leg.From, To: leg.To, Runs: true, Runner: id}
 			cut := i+1 < len(track.Legs) && track.Legs[i+1].From < leg.To
 			if cut {
 				line.To = max(track.Legs[i+1].From, leg.From)

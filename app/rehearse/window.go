@@ -1,0 +1,122 @@
+package rehearse
+
+import (
+	"image"
+
+	"fyne.io/fyne/v2"
+	fynecanvas "fyne.io/fyne/v2/canvas"
+	"fyne.io/fyne/v2/container"
+	"fyne.io/fyne/v2/theme"
+	"fyne.io/fyne/v2/widget"
+
+	"homeside/app/fullscreen"
+	"homeside/app/keyed"
+	"homeside/words"
+)
+
+// Window is the window for rehearsing. New makes one that is closed.
+type Window struct {
+	app     fyne.App
+	choices []Choice
+	say     func(format string, args ...any)
+
+	win   *fullscreen.Window // nil while it is closed
+	tabs  []*keyed.Button
+	shown *fyne.Container // holds the page
+	page  Page
+}
+
+// New is a window with these pages. say is told what happens, for tests.
+func New(a fyne.App, say func(format string, args ...any), choices ...Choice) *Window {
+	return &Window{app: a, say: say, choices: choices}
+}
+
+// Shown says whether the window is open.
+func (w *Window) Shown() bool { return w.win != nil }
+
+// Open shows the first page, full screen.
+func (w *Window) Open() {
+	if w.win != nil {
+		w.win.RequestFocus()
+		return
+	}
+	w.win = fullscreen.New(w.app, words.T("Homeside: rehearsing"), w.closed)
+	w.shown = container.NewStack()
+	w.win.SetContent(container.NewStack(fynecanvas.NewRaster(w.pulse), container.New(column{1}, w.row(), w.shown)))
+	w.win.Canvas().SetOnTypedKey(w.key)
+	w.win.Show()
+	w.say("rehearsing opened")
+	w.choose(0)
+}
+
+// row is the row of pages to choose from and the way out.
+func (w *Window) row() fyne.CanvasObject {
+	w.tabs = nil
+	row := container.New(flow{})
+	for i, c := range w.choices {
+		b := keyed.NewButton(c.Name, nil, func() { w.choose(i) }, w.key)
+		w.tabs = append(w.tabs, b)
+		row.Add(b)
+	}
+	row.Add(keyed.NewButton(words.T("Close"), theme.WindowCloseIcon(), w.Close, w.key))
+	return row
+}
+
+// choose shows a page in place of the one before.
+func (w *Window) choose(i int) {
+	w.leave()
+	for k, b := range w.tabs {
+		b.Importance = widget.MediumImportance
+		if k == i {
+			b.Importance = widget.HighImportance
+		}
+		b.Refresh()
+	}
+	w.page = w.choices[i].Open(w.key)
+	w.shown.Objects = []fyne.CanvasObject{w.page.Content()}
+	w.shown.Refresh()
+	w.say("rehearsing page %s", w.choices[i].Tag)
+}
+
+func (w *Window) leave() {
+	if w.page != nil {
+		w.page.Close()
+		w.page = nil
+	}
+}
+
+// key is a key that no control has taken.
+func (w *Window) key(k *fyne.KeyEvent) {
+	if w.page != nil && !w.page.Key(k) && k.Name == fyne.KeyEscape {
+		w.Close()
+	}
+}
+
+// Refresh has the page show the lesson as it is.
+func (w *Window) Refresh() {
+	if p, ok := w.page.(Refresher); ok {
+		p.Refresh()
+	}
+}
+
+// Close leaves the window.
+func (w *Window) Close() {
+	if w.win != nil {
+		w.win.Close()
+	}
+}
+
+// closed is called when the window has gone, whoever closed it.
+func (w *Window) closed() {
+	w.leave()
+	w.win = nil
+	w.say("rehearsing closed")
+}
+
+// pulse is painted with the window and shows nothing.
+func (w *Window) pulse(int, int) image.Image {
+	if w.win != nil {
+		w.win.Painted()
+	}
+	return image.NewRGBA(image.Rect(0, 0, 1, 1))
+}
