@@ -50,7 +50,7 @@ func (f *Frames) Restart(static *canvas.Scene) {
 // layer is only read; several Frames may share it.
 func Over(base *image.RGBA) *Frames {
 	f := &Frames{base: base, before: clone(base), frame: New(clone(base))}
-	f.old, f.new = &marks{glyphs: &f.frame.glyphs}, &marks{glyphs: &f.frame.glyphs}
+	f.old, f.new = newMarks(f.frame), newMarks(f.frame)
 	f.stale, f.changed = NewTiles(base.Rect.Dx(), base.Rect.Dy()), NewTiles(base.Rect.Dx(), base.Rect.Dy())
 	return f
 }
@@ -104,7 +104,7 @@ func (f *Frames) spoil() {
 			old = old[at+1:]
 		}
 		if m.stale {
-			f.stale.Add(m.box)
+			m.addTo(f.stale)
 		}
 	}
 	f.drop(old)
@@ -112,7 +112,7 @@ func (f *Frames) spoil() {
 
 func (f *Frames) drop(gone []mark) {
 	for i := range gone {
-		f.stale.Add(gone[i].box)
+		gone[i].addTo(f.stale)
 	}
 }
 
@@ -123,9 +123,9 @@ func (f *Frames) spread() {
 		again = false
 		for i := range f.new.list {
 			m := &f.new.list[i]
-			if !m.stale && f.stale.Touches(m.box) {
+			if !m.stale && m.touches(f.stale) {
 				m.stale, again = true, true
-				f.stale.Add(m.box)
+				m.addTo(f.stale)
 			}
 		}
 	}

@@ -6,8 +6,6 @@ import (
 	"image/draw"
 	"math"
 
-	"github.com/golang/freetype/raster"
-	"golang.org/x/image/math/fixed"
 	"golang.org/x/image/vector"
 
 	"homeside/canvas"
@@ -122,42 +120,4 @@ func (k *ink) add(a, b canvas.Px) {
 		k.area.LineTo(float32(a.X), float32(a.Y))
 	}
 	k.area.LineTo(float32(b.X), float32(b.Y))
-}
-
-// stroked adds the outline of strokes to ink.
-type stroked struct{ *ink }
-
-var _ raster.Adder = stroked{}
-
-func px(p fixed.Point26_6) canvas.Px {
-	return canvas.Px{X: float64(p.X) / 64, Y: float64(p.Y) / 64}
-}
-
-func (k stroked) Start(p fixed.Point26_6) { k.move(px(p)) }
-func (k stroked) Add1(p fixed.Point26_6)  { k.line(px(p)) }
-
-// bends is how many lines stand for a quarter of a round cap or joint.
-const bends = 8
-
-func (k stroked) Add2(b, c fixed.Point26_6) {
-	p, q, r := k.global(), px(b), px(c)
-	for i := 1; i <= bends; i++ {
-		t := float64(i) / bends
-		u := 1 - t
-		k.line(canvas.Px{X: u*u*p.X + 2*u*t*q.X + t*t*r.X, Y: u*u*p.Y + 2*u*t*q.Y + t*t*r.Y})
-	}
-}
-
-func (k stroked) Add3(b, c, d fixed.Point26_6) {
-	p, q, r, s := k.global(), px(b), px(c), px(d)
-	for i := 1; i <= bends; i++ {
-		t := float64(i) / bends
-		u := 1 - t
-		k0, k1, k2, k3 := u*u*u, 3*u*u*t, 3*u*t*t, t*t*t
-		k.line(canvas.Px{X: k0*p.X + k1*q.X + k2*r.X + k3*s.X, Y: k0*p.Y + k1*q.Y + k2*r.Y + k3*s.Y})
-	}
-}
-
-func (k stroked) global() canvas.Px {
-	return canvas.Px{X: k.pen.X + float64(k.box.Min.X), Y: k.pen.Y + float64(k.box.Min.Y)}
 }

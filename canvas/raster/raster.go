@@ -22,6 +22,8 @@ type Raster struct {
 	straight polylines
 	dashes   polylines
 	spine    raster.Path
+	sides    outlines
+	strips   strips
 }
 
 var _ canvas.Surface = (*Raster)(nil)
@@ -76,14 +78,18 @@ func (r *Raster) stroke(path []canvas.PxStep, s canvas.PxStyle) {
 	}
 	dashed := len(s.Dash) > 0
 	r.straight.flatten(path, !dashed)
-	outlines := &r.straight
+	lines := &r.straight
 	if dashed {
 		r.dashes.dash(&r.straight, s.Dash)
-		outlines = &r.dashes
+		lines = &r.dashes
 	}
-	r.ink.begin(box)
-	outlines.each(func(outline []canvas.Px) { r.strokeOne(outline, s) })
-	r.ink.pour(r.img, s.Stroke)
+	r.sides.reset()
+	lines.each(func(outline []canvas.Px) { r.strokeOne(outline, s) })
+	for _, part := range r.strips.divide(box, &r.straight, overhang(s)) {
+		r.ink.begin(part)
+		r.sides.in(part, r.ink.outline)
+		r.ink.pour(r.img, s.Stroke)
+	}
 }
 
 // overhang is how far a stroke reaches beyond its path, with what is lost by
@@ -117,8 +123,8 @@ func (r *Raster) strokeOne(outline []canvas.Px, s canvas.PxStyle) {
 	if s.Round {
 		caps, joints = raster.RoundCapper, raster.RoundJoiner
 	}
-	raster.Stroke(stroked{&r.ink}, r.spine, toFixed(s.Width), caps, joints)
-	r.ink.close()
+	raster.Stroke(stroked{&r.sides.polylines}, r.spine, toFixed(s.Width), caps, joints)
+	r.sides.end()
 }
 
 // Text implements canvas.Surface. Glyphs stand at fractions of a pixel, so that

@@ -42,20 +42,13 @@ func WriteAVI(ctx context.Context, w io.Writer, src export.Source, o *export.Opt
 	if err := f.writeFrames(ctx, path, first); err != nil {
 		return err
 	}
-	return copyAVI(export.Writer(ctx, w), path)
-}
-
-// tablesOf are the codes that suit a clip: those of its first frame.
-func (f *film) tablesOf() *tables {
-	m := newJPEGMaker(f, &usual)
-	m.jpeg(0)
-	return new(m.coder.often.tables())
+	return copyAVI(w, path)
 }
 
 // foresee makes three frames to see whether the file will be too long, and
 // gives their maker, for whom much is done.
 func (f *film) foresee(ctx context.Context) (*jpegMaker, error) {
-	m, largest, last := newJPEGMaker(f, f.tablesOf()), 0, f.times.Count-1
+	m, largest, last := newJPEGMaker(f).suited(), 0, f.times.Count-1
 	for _, i := range []int{last, last / 2, 0} {
 		if err := ctx.Err(); err != nil {
 			return nil, err
@@ -77,13 +70,12 @@ func (f *film) writeFrames(ctx context.Context, path string, first *jpegMaker) e
 	if err != nil {
 		return fmt.Errorf("begin the AVI: %w", err)
 	}
-	size := int64(0)
+	size, makers := int64(0), [workers]*jpegMaker{first}
+	for k := range makers[1:] {
+		makers[k+1] = first.twin()
+	}
 	newMaker := func(worker int) func(int) ([]byte, error) {
-		m := first
-		if worker > 0 {
-			m = newJPEGMaker(f, first.tables)
-		}
-		return func(i int) ([]byte, error) { return m.jpeg(i), nil }
+		return func(i int) ([]byte, error) { return makers[worker].jpeg(i), nil }
 	}
 	err = inOrder(ctx, f.times.Count, newMaker, func(i int, frame []byte) error {
 		size += int64(len(frame) + aviPerFrame)
@@ -106,11 +98,25 @@ func (f *film) writeFrames(ctx context.Context, path string, first *jpegMaker) e
 type jpegMaker struct {
 	*camera
 	*stills
-	tables *tables
 }
 
-func newJPEGMaker(f *film, t *tables) *jpegMaker {
-	return &jpegMaker{f.camera(), newStills(f.o.Width, f.o.Height, f.o.FullColour, t), t}
+func newJPEGMaker(f *film) *jpegMaker {
+	return &jpegMaker{f.camera(), newStills(f.o.Width, f.o.Height, f.o.FullColour, &usual)}
 }
 
 func (m *jpegMaker) jpeg(i int) []byte { return m.next(m.frame(i)) }
+
+// suited is a maker in place of m with the codes that suit the first frame.
+func (m *jpegMaker) suited() *jpegMaker {
+	m.jpeg(0)
+	t := m.coder.often.tables()
+	return &jpegMaker{m.camera, newStills(m.width, m.height, m.full, &t)}
+}
+
+// twin is another maker like m, which has made the first frame last: what m has
+// packed it need not pack again.
+func (m *jpegMaker) twin() *jpegMaker {
+	c := m.film.camera()
+	c.frame(0)
+	return &jpegMaker{c, m.stills.twin()}
+}

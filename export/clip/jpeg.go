@@ -48,6 +48,17 @@ func newStills(width, height int, full bool, t *tables) *stills {
 	return s
 }
 
+// twin packs on from the same picture for another goroutine.
+func (s *stills) twin() *stills {
+	t, coder := *s, *s.coder
+	t.coder, coder.out = &coder, nil
+	t.parts = make([][]byte, len(s.parts))
+	for i, p := range s.parts {
+		t.parts[i] = bytes.Clone(p)
+	}
+	return &t
+}
+
 // next is the picture as a JPEG. The tiles are those that are not as in the
 // picture before; the first needs none.
 func (s *stills) next(img *image.RGBA, changed *raster.Tiles) []byte {

@@ -73,7 +73,7 @@ func (f *film) pack(ctx context.Context, w io.Writer, r recipe, wait patient) er
 	if err := f.feed(ctx, path, r, wait); err != nil {
 		return err
 	}
-	return copyFile(export.Writer(ctx, w), path, r.kind)
+	return copyFile(w, path, r.kind)
 }
 
 // feed gives the frames to ffmpeg.
