@@ -53,7 +53,7 @@ func (f *film) foresee(ctx context.Context) (*jpegMaker, error) {
 		if err := ctx.Err(); err != nil {
 			return nil, err
 		}
-		largest = max(largest, len(m.jpeg(i)))
+		largest = max(largest, len(m.jpeg(nil, i)))
 	}
 	return m, checkLength(int64(f.times.Count) * int64(largest+aviPerFrame))
 }
@@ -70,12 +70,12 @@ func (f *film) writeFrames(ctx context.Context, path string, first *jpegMaker) e
 	if err != nil {
 		return fmt.Errorf("begin the AVI: %w", err)
 	}
-	size, makers := int64(0), [workers]*jpegMaker{first}
+	size, makers, spent := int64(0), [workers]*jpegMaker{first}, make(chan []byte, workers*run)
 	for k := range makers[1:] {
 		makers[k+1] = first.twin()
 	}
 	newMaker := func(worker int) func(int) ([]byte, error) {
-		return func(i int) ([]byte, error) { return makers[worker].jpeg(i), nil }
+		return func(i int) ([]byte, error) { return makers[worker].jpeg(again(spent), i), nil }
 	}
 	err = inOrder(ctx, f.times.Count, newMaker, func(i int, frame []byte) error {
 		size += int64(len(frame) + aviPerFrame)
@@ -85,6 +85,10 @@ func (f *film) writeFrames(ctx context.Context, path string, first *jpegMaker) e
 		if err := avi.AddFrame(frame); err != nil {
 			return fmt.Errorf("write frame %d of the AVI: %w", i+1, err)
 		}
+		select {
+		case spent <- frame[:0]:
+		default:
+		}
 		f.o.Progress(i+1, f.times.Count)
 		return nil
 	})
@@ -92,6 +96,17 @@ func (f *film) writeFrames(ctx context.Context, path string, first *jpegMaker) e
 		err = fmt.Errorf("finish the AVI: %w", closing)
 	}
 	return err
+}
+
+// again is a frame's memory that has been written and can be used again, if there
+// is one: the system would have to clear new memory for every frame.
+func again(spent <-chan []byte) []byte {
+	select {
+	case frame := <-spent:
+		return frame
+	default:
+		return nil
+	}
 }
 
 // jpegMaker makes JPEGs for one goroutine.
@@ -104,11 +119,15 @@ func newJPEGMaker(f *film) *jpegMaker {
 	return &jpegMaker{f.camera(), newStills(f.o.Width, f.o.Height, f.o.FullColour, &usual)}
 }
 
-func (m *jpegMaker) jpeg(i int) []byte { return m.next(m.frame(i)) }
+// jpeg adds frame i to out.
+func (m *jpegMaker) jpeg(out []byte, i int) []byte {
+	img, changed := m.frame(i)
+	return m.next(out, img, changed)
+}
 
 // suited is a maker in place of m with the codes that suit the first frame.
 func (m *jpegMaker) suited() *jpegMaker {
-	m.jpeg(0)
+	m.jpeg(nil, 0)
 	t := m.coder.often.tables()
 	return &jpegMaker{m.camera, newStills(m.width, m.height, m.full, &t)}
 }

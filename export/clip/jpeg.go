@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"encoding/binary"
 	"image"
+	"slices"
 
 	"homeside/canvas/raster"
 )
@@ -59,9 +60,9 @@ func (s *stills) twin() *stills {
 	return &t
 }
 
-// next is the picture as a JPEG. The tiles are those that are not as in the
-// picture before; the first needs none.
-func (s *stills) next(img *image.RGBA, changed *raster.Tiles) []byte {
+// next adds the picture to out as a JPEG. The tiles are those that are not as in
+// the picture before; the first needs none.
+func (s *stills) next(out []byte, img *image.RGBA, changed *raster.Tiles) []byte {
 	size := len(s.head) + 2
 	for i := range s.parts {
 		if s.parts[i] == nil || s.touched(i, changed) {
@@ -69,7 +70,7 @@ func (s *stills) next(img *image.RGBA, changed *raster.Tiles) []byte {
 		}
 		size += len(s.parts[i])
 	}
-	out := append(make([]byte, 0, size), s.head...)
+	out = append(slices.Grow(out, size), s.head...)
 	for _, p := range s.parts {
 		out = append(out, p...)
 	}

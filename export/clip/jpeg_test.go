@@ -106,7 +106,7 @@ func TestStillsAgainstTheStandardLibrary(t *testing.T) {
 	for _, size := range []image.Point{{16, 16}, {1, 1}, {17, 33}, {200, 40}, {129, 65}} {
 		for _, full := range []bool{false, true} {
 			img := scrawl(size.X, size.Y, uint64(size.X))
-			ours := decodeJPEG(t, newStills(size.X, size.Y, full, &usual).next(img, raster.NewTiles(size.X, size.Y)))
+			ours := decodeJPEG(t, newStills(size.X, size.Y, full, &usual).next(nil, img, raster.NewTiles(size.X, size.Y)))
 			var b bytes.Buffer
 			if err := jpeg.Encode(&b, img, &jpeg.Options{Quality: jpegQuality}); err != nil {
 				t.Fatal(err)
@@ -151,7 +151,7 @@ func TestStillsReuseWhatStayed(t *testing.T) {
 			img := scrawl(w, h, seed/3)
 			img.SetRGBA(int(seed)*16%w, int(seed)*7%h, color.RGBA{200, 0, 0, 255})
 			changed := differing(before, img)
-			got, want := s.next(img, changed), newStills(w, h, full, &usual).next(img, changed)
+			got, want := s.next(nil, img, changed), newStills(w, h, full, &usual).next(nil, img, changed)
 			if !bytes.Equal(got, want) {
 				t.Fatalf("full colour %v, picture %d: the JPEG is not that of a fresh one", full, seed)
 			}
