@@ -3,6 +3,7 @@ package export
 import (
 	"errors"
 	"fmt"
+	"io"
 	"math"
 
 	"homeside/model/units"
@@ -22,6 +23,13 @@ type Times struct {
 	Speed    float64
 	Count    int // of frames, at least 1
 }
+
+// Track writes what is heard of a clip with these frames: a WAV as long as they
+// are shown.
+type Track func(w io.Writer, t Times) error
+
+// Length is how long the clip's frames are shown.
+func (t Times) Length() units.Seconds { return units.Seconds(float64(t.Count) / float64(t.FPS)) }
 
 // At is the moment of frame i, from 0.
 func (t Times) At(i int) units.Seconds { return FrameTime(i, t.FPS, t.Speed, t.From) }

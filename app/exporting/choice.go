@@ -40,9 +40,12 @@ var Grounds = []string{words.Text("paper"), words.Text("clear"), words.Text("gre
 
 // Choice is all that can be chosen but what and where to. Numbers are places in
 // the tables.
-type Choice struct{ Output, Size, Rate, Speed, Ground int }
+type Choice struct {
+	Output, Size, Rate, Speed, Ground int
+	Beeps                             bool // are heard of a clip that can be heard
+}
 
-// usual is what is chosen at first: the first purpose, a clip for a phone.
+// usual is what is chosen at first: the first purpose, a clip for a phone, with beeps.
 func usual(outputs []Output) Choice { return Presets[0].choice(outputs) }
 
 // options are the export's options of a choice, of the output only what it has.
@@ -56,6 +59,9 @@ func (c Choice) options(o Output, s Subject) *export.Options {
 	switch o.Kind {
 	case Clip:
 		out.FPS, out.Speed = min(Rates[c.Rate], o.MaxFPS), Speeds[c.Speed]
+		if c.Beeps && c.heard(o) {
+			out.Track = s.Told.Beeps.WriteTrack
+		}
 	case Words:
 		out.Speed = Speeds[c.Speed]
 	case Still:
@@ -63,6 +69,10 @@ func (c Choice) options(o Output, s Subject) *export.Options {
 	}
 	return out
 }
+
+// heard says whether an output of the choice can be heard: what is laid over
+// footage is silent.
+func (c Choice) heard(o Output) bool { return o.Heard && Grounds[c.Ground] != "clear" }
 
 // Keys of the choice in the toolkit's preferences. Values are words and figures,
 // so that the tables may change.
@@ -72,6 +82,7 @@ const (
 	keptRate   = "export rate"
 	keptSpeed  = "export speed"
 	keptGround = "export background"
+	keptSound  = "export sound"
 	keptFolder = "export folder"
 )
 
@@ -81,7 +92,11 @@ func (c Choice) keep(p fyne.Preferences, outputs []Output) {
 	p.SetString(keptRate, strconv.Itoa(Rates[c.Rate]))
 	p.SetString(keptSpeed, fmt.Sprint(Speeds[c.Speed]))
 	p.SetString(keptGround, Grounds[c.Ground])
+	p.SetString(keptSound, sounds[c.Beeps])
 }
+
+// sounds is what is heard as it is kept.
+var sounds = map[bool]string{true: "beeps", false: "none"}
 
 func sizeKey(s Size) string { return fmt.Sprintf("%dx%d", s.Width, s.Height) }
 
@@ -100,5 +115,6 @@ func kept(p fyne.Preferences, outputs []Output) Choice {
 	find(&c.Rate, len(Rates), keptRate, func(i int) string { return strconv.Itoa(Rates[i]) })
 	find(&c.Speed, len(Speeds), keptSpeed, func(i int) string { return fmt.Sprint(Speeds[i]) })
 	find(&c.Ground, len(Grounds), keptGround, func(i int) string { return Grounds[i] })
+	c.Beeps = p.String(keptSound) != sounds[false]
 	return c
 }

@@ -13,6 +13,7 @@ import (
 	"fyne.io/fyne/v2/test"
 
 	"homeside/export"
+	"homeside/export/exporttest"
 	"homeside/export/formats"
 	"homeside/export/handout"
 	"homeside/model/units"
@@ -107,7 +108,7 @@ func TestChoiceIsKept(t *testing.T) {
 	if got := kept(p, outputs); got != usual(outputs) {
 		t.Errorf("nothing kept gives %+v, want the usual %+v", got, usual(outputs))
 	}
-	want := Choice{Output: find(outputs, ".srt"), Size: 4, Rate: 3, Speed: 2, Ground: 4}
+	want := Choice{Output: find(outputs, ".srt"), Size: 4, Rate: 3, Speed: 2, Ground: 4, Beeps: false}
 	want.keep(p, outputs)
 	if got := kept(p, outputs); got != want {
 		t.Errorf("kept %+v, want %+v", got, want)
@@ -124,11 +125,16 @@ func TestChoiceIsKept(t *testing.T) {
 func TestOptionsOfAnOutput(t *testing.T) {
 	s := subject(t)
 	s.At = 2
-	all := Choice{Size: 3, Rate: len(Rates) - 1, Speed: 1, Ground: 1}
+	all := Choice{Size: 3, Rate: len(Rates) - 1, Speed: 1, Ground: 1, Beeps: true}
 	for _, o := range Outputs() {
 		opt := all.options(o, s)
 		if (opt.At != nil) != (o.Kind == Still) || (opt.FPS != 0) != (o.Kind == Clip) || (opt.Speed != 0) != (o.Kind == Clip || o.Kind == Words) || opt.Ground.Clear != o.Clear || opt.FPS > o.MaxFPS {
 			t.Errorf("options of %s: %+v", o.Name, opt)
+		}
+		onGround, silent := all, all
+		onGround.Ground, silent.Ground, silent.Beeps = 0, 0, false
+		if heard := onGround.options(o, s).Track != nil; heard != (o.Ext == ".mp4" || o.Ext == ".webm") || opt.Track != nil && o.Clear || silent.options(o, s).Track != nil {
+			t.Errorf("%s is heard on a ground: %v, on a clear one: %v", o.Name, heard, opt.Track != nil)
 		}
 	}
 }
@@ -193,6 +199,41 @@ func TestPageExports(t *testing.T) {
 	o.again(t, test.NewTempApp(t))
 	if got := o.chosenOutput().Key; got != ".vtt" || o.path.Text != filepath.Join(o.folder, "first.vtt") {
 		t.Errorf("after a restart %s into %s, want .vtt as before, named anew", got, o.path.Text)
+	}
+}
+
+// An MP4 has the beeps of the play if they are ticked, as long as the clip; a
+// preset leaves the tick as it is, and what cannot be heard shows none.
+func TestPageWritesBeeps(t *testing.T) {
+	o := open(t)
+	o.output.SetSelectedIndex(find(o.outputs, ".png"))
+	if o.beeps.Visible() {
+		t.Error("a PNG picture offers beeps")
+	}
+	test.Tap(o.presets[0]) // a phone feed
+	o.size.SetSelectedIndex(7)
+	for _, ticked := range []bool{true, false} {
+		if !o.beeps.Visible() || o.beeps.Checked != ticked {
+			t.Fatalf("the MP4's beeps are shown %v, ticked %v, want ticked %v", o.beeps.Visible(), o.beeps.Checked, ticked)
+		}
+		path := filepath.Join(o.folder, fmt.Sprintf("%v.mp4", ticked))
+		o.path.SetText(path)
+		test.Tap(o.export)
+		o.wait(t, "exported "+path)
+		if got, want := exporttest.HeardCodec(t, path), map[bool]string{true: "aac"}[ticked]; got != want {
+			t.Errorf("an MP4 with beeps ticked %v is heard by %q, want %q", ticked, got, want)
+		}
+		test.Tap(o.beeps)
+	}
+	o.beeps.SetChecked(false)
+	test.Tap(o.presets[2])
+	if o.beeps.Checked {
+		t.Error("a preset ticks the beeps again")
+	}
+	o.output.SetSelectedIndex(find(o.outputs, ".webm"))
+	o.ground.SetSelectedIndex(1)
+	if o.beeps.Visible() {
+		t.Error("a WebM on a clear ground offers beeps")
 	}
 }
 

@@ -47,6 +47,7 @@ func (g *Page) make() {
 	}
 	g.output, g.size, g.rate = panel.NewDropdown(outputs, changed), panel.NewDropdown(sizes, changed), panel.NewDropdown(rates, changed)
 	g.speed, g.ground = panel.NewDropdown(speeds, changed), panel.NewDropdown(grounds, changed)
+	g.beeps = widget.NewCheck(words.T("Sound: beeps at contact, bounce, arrival"), func(bool) { g.changed() })
 	for _, p := range Presets {
 		b := widget.NewButton(words.Said(p.Name), func() { g.preset(p) })
 		b.Alignment = widget.ButtonAlignLeading
@@ -109,7 +110,7 @@ func (g *Page) layOut() {
 		form.Add(g.rows[row.d])
 		form.Add(row.d)
 	}
-	g.form = container.NewVBox(form, g.needs, widget.NewLabel(words.T("File")), container.NewBorder(nil, nil, nil, g.browse, g.path),
+	g.form = container.NewVBox(form, g.beeps, g.needs, widget.NewLabel(words.T("File")), container.NewBorder(nil, nil, nil, g.browse, g.path),
 		g.estimate, g.export, g.bar, g.cancel, g.line, g.show, container.NewGridWrap(fyne.NewSize(1, 1), g.pulse))
 	middle := container.NewBorder(nil, g.moment, nil, nil, container.NewStack(g.frame.Box, g.textBox))
 	g.Box = container.NewPadded(container.NewBorder(nil, nil, column(left, presetsWidth), column(g.form, formWidth), container.NewPadded(middle)))
@@ -140,6 +141,9 @@ func (g *Page) showChoice() {
 		visible(row.d, row.counts)
 		visible(g.rows[row.d], row.counts)
 	}
+	g.beeps.Checked = c.Beeps
+	g.beeps.Refresh()
+	visible(g.beeps, c.heard(o))
 	g.form.Refresh() // rows came or went: what stands below moves
 }
 
@@ -183,7 +187,7 @@ func able(b *widget.Button, yes bool) {
 func (g *Page) Named() map[string]fyne.CanvasObject {
 	named := map[string]fyne.CanvasObject{
 		"export-what": g.what, "export-output": g.output, "export-size": g.size, "export-path": g.path, "export-go": g.export,
-		"export-cancel": g.cancel, "export-show": g.show, "export-back": g.back, "export-rate": g.rate,
+		"export-cancel": g.cancel, "export-show": g.show, "export-back": g.back, "export-rate": g.rate, "export-beeps": g.beeps,
 	}
 	for i, b := range g.presets {
 		named[fmt.Sprintf("export-preset-%d", i)] = b

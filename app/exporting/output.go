@@ -43,6 +43,7 @@ type Output struct {
 	Kind   Kind
 	MaxFPS int
 	Clear  bool         // can be transparent
+	Heard  bool         // can be heard, on a ground that is not clear
 	Needs  func() error // what this machine lacks for it; nil needs nothing
 	Key    string       // names it in the settings kept
 
@@ -81,7 +82,7 @@ func picture(f formats.Format) Output {
 	if f.Clip {
 		kind = Clip
 	}
-	o := Output{Name: words.Said(f.Name), Ext: f.Ext, Kind: kind, MaxFPS: f.MaxFPS, Clear: f.Clear, Needs: f.Needs, Key: f.Ext}
+	o := Output{Name: words.Said(f.Name), Ext: f.Ext, Kind: kind, MaxFPS: f.MaxFPS, Clear: f.Clear, Heard: f.Heard, Needs: f.Needs, Key: f.Ext}
 	o.save = func(ctx context.Context, path string, s Subject, opt *export.Options) error {
 		return f.Save(ctx, path, s.Source, opt)
 	}

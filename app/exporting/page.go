@@ -49,6 +49,7 @@ type Page struct {
 	folder  string
 
 	what, output, size, rate, speed, ground *panel.Dropdown
+	beeps                                   *widget.Check
 	presets                                 []*widget.Button
 	form                                    *fyne.Container // with all beside the frame
 	path                                    *pathEntry
@@ -142,7 +143,10 @@ func (g *Page) suggest() {
 
 // changed takes what the controls say, keeps it and shows it.
 func (g *Page) changed() {
-	g.choice = Choice{max(g.output.SelectedIndex(), 0), max(g.size.SelectedIndex(), 0), max(g.rate.SelectedIndex(), 0), max(g.speed.SelectedIndex(), 0), max(g.ground.SelectedIndex(), 0)}
+	g.choice = Choice{
+		Output: max(g.output.SelectedIndex(), 0), Size: max(g.size.SelectedIndex(), 0), Rate: max(g.rate.SelectedIndex(), 0),
+		Speed: max(g.speed.SelectedIndex(), 0), Ground: max(g.ground.SelectedIndex(), 0), Beeps: g.beeps.Checked,
+	}
 	g.choice.keep(g.prefs, g.outputs)
 	g.path.SetText(g.withExt(g.path.Text))
 	g.refresh()
@@ -161,7 +165,9 @@ func (g *Page) withExt(path string) string {
 
 // preset takes a choice by purpose.
 func (g *Page) preset(p Preset) {
+	beeps := g.choice.Beeps
 	g.choice = p.choice(g.outputs)
+	g.choice.Beeps = beeps // a matter of taste, not of purpose
 	g.choice.keep(g.prefs, g.outputs)
 	g.path.SetText(g.withExt(g.path.Text))
 	g.refresh()

@@ -30,13 +30,13 @@ var Presets = []Preset{
 }
 
 // choice is the preset as a choice, with another output where this machine lacks
-// what its own needs.
+// what its own needs. What can be heard is.
 func (p Preset) choice(outputs []Output) Choice {
 	key := p.key
 	if o := outputs[find(outputs, key)]; p.without != "" && o.Needs != nil && o.Needs() != nil {
 		key = p.without
 	}
-	c := Choice{Output: find(outputs, key)}
+	c := Choice{Output: find(outputs, key), Beeps: true}
 	c.Size = max(slices.IndexFunc(Sizes, func(s Size) bool { return sizeKey(s) == p.size }), 0)
 	c.Rate = max(slices.Index(Rates, p.rate), 0)
 	c.Ground = max(slices.Index(Grounds, p.ground), 0)

@@ -1,6 +1,7 @@
 package player
 
 import (
+	"bytes"
 	"errors"
 	"fmt"
 	"os"
@@ -106,13 +107,12 @@ func TestThroughALSA(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	want := sound.Samples([]sound.Beep{{Kind: sound.Bounce}}, lasts)
-	if len(got) < 2*len(want) {
-		t.Fatalf("%d bytes are played, want at least %d", len(got), 2*len(want))
+	var wav bytes.Buffer
+	if err := sound.Write(&wav, []sound.Beep{{Kind: sound.Bounce}}, lasts); err != nil {
+		t.Fatal(err)
 	}
-	for i, v := range want {
-		if heard := int16(uint16(got[2*i]) | uint16(got[2*i+1])<<8); heard != v {
-			t.Fatalf("sample %d is played as %d, want %d", i, heard, v)
-		}
+	const header = 44 // bytes before the samples, as the format has it
+	if want := wav.Bytes()[header:]; !bytes.HasPrefix(got, want) || len(want) == 0 {
+		t.Errorf("%d bytes are played, want the %d of the beep first", len(got), len(want))
 	}
 }

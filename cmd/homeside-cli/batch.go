@@ -12,6 +12,7 @@ import (
 	"github.com/spf13/cobra"
 
 	"homeside/export"
+	"homeside/export/formats"
 	"homeside/model/lessonfile"
 	"homeside/words"
 )
@@ -25,6 +26,7 @@ type batch struct {
 	changed time.Time // the lesson file, before it was read
 	options *export.Options
 	resume  bool
+	hear    func(*export.Options, formats.Told)
 	items   []item // from 0
 }
 
@@ -40,7 +42,7 @@ func exportBatch(c *cobra.Command, path string, f exportFlags) error {
 	if _, err := f.reels.asked(c); err != nil {
 		return err
 	}
-	b := batch{lesson: path, changed: changeOf(path), options: o, resume: f.batch.resume}
+	b := batch{lesson: path, changed: changeOf(path), options: o, resume: f.batch.resume, hear: f.hear}
 	l, err := lessonfile.Open(path)
 	if err != nil {
 		return err
@@ -148,6 +150,7 @@ func (b batch) write(ctx context.Context, o output, options *export.Options) err
 	if err != nil {
 		return fmt.Errorf("save %s: %w", o.path, err)
 	}
+	b.hear(options, s.told)
 	if err := o.format.save(ctx, o.path, s, options); err != nil {
 		return err
 	}

@@ -156,7 +156,7 @@ func (f exportFlags) fitAny(c *cobra.Command, fs []kind) error {
 		flags []string
 	}{
 		{kind.isStill, "stills", stillFlags}, {kind.hasTimes, "clips and words", timeFlags}, {kind.isClip, "clips", []string{"fps"}},
-		{kind.isPicture, "pictures and clips", placeFlags}, {kind.hasFull, "AVI clips", []string{"full-colour"}},
+		{kind.isPicture, "pictures and clips", placeFlags}, {kind.hasFull, "AVI clips", []string{"full-colour"}}, {kind.isHeard, "MP4 and WebM clips", []string{"sound"}},
 	} {
 		for _, name := range k.flags {
 			if c.Flags().Changed(name) && !slices.ContainsFunc(fs, k.has) {

@@ -20,6 +20,7 @@ type exportFlags struct {
 	look         lookFlags
 	ground       string
 	full         bool
+	sound        string
 	play         playChoice
 	fps          int
 	at, from, to float64
@@ -34,7 +35,7 @@ func exportCommand() *cobra.Command {
 	c := &cobra.Command{
 		Use:   "export LESSON --out FILE",
 		Short: "Write a play as a still, a clip or captions; the file's ending says the format",
-		Long:  exportHelp + reelHelp + textHelp + handoutHelp + pageHelp,
+		Long:  exportHelp + soundHelp + reelHelp + textHelp + handoutHelp + pageHelp,
 		Args:  cobra.ExactArgs(1),
 		RunE: func(c *cobra.Command, args []string) error {
 			if err := f.look.check(); err != nil {
@@ -68,6 +69,7 @@ func exportCommand() *cobra.Command {
 	f.look.add(fl)
 	fl.StringVar(&f.ground, "background", "paper", "paper, clear (transparent), green, blue, magenta or a colour such as #00B140")
 	fl.BoolVar(&f.full, "full-colour", false, "a colour sample for every pixel of an AVI, not for every four")
+	fl.StringVar(&f.sound, "sound", soundBeeps, "what is heard of .mp4 and .webm: beeps or none")
 	f.batch.add(fl)
 	f.handout.add(fl)
 	f.reels.add(fl)
@@ -100,6 +102,7 @@ func exportPlay(c *cobra.Command, path string, f exportFlags) error {
 	if err != nil {
 		return err
 	}
+	f.hear(o, s.told)
 	o.Lacks = func(letters []rune) { fmt.Fprintf(c.ErrOrStderr(), "%s: %s\n", f.out, words.Lacks(letters)) }
 	return formats.Save(c.Context(), f.out, f.look.dress(s.pictures), o)
 }
@@ -148,6 +151,9 @@ func (f exportFlags) fit(c *cobra.Command) error {
 	if f.full && !format.Full {
 		return fmt.Errorf("--full-colour: %s has no such choice", f.out)
 	}
+	if c.Flags().Changed("sound") && !format.Heard {
+		return fmt.Errorf("--sound: %s has no such choice", f.out)
+	}
 	return nil
 }
 
@@ -167,7 +173,10 @@ func (f exportFlags) options(c *cobra.Command) (*export.Options, error) {
 		}
 	}
 	var err error
-	if o.Ground, err = export.ParseGround(f.ground); err != nil || !given("size") {
+	if o.Ground, err = export.ParseGround(f.ground); err != nil {
+		return o, err
+	}
+	if err := f.checkSound(c, o.Ground); err != nil || !given("size") {
 		return o, err
 	}
 	o.Width, o.Height, err = parseSize(f.size)

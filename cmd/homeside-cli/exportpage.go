@@ -22,7 +22,7 @@ A page for phones (.html) holds all plays, or the one of --play, in one file
 that needs no network: it plays, steps, counts in, beeps and asks for signals.`
 
 // notOfPages are the flags that mean nothing for a page.
-var notOfPages = []string{"at", "from", "to", "size", "fps", "speed", "view", "background", "full-colour", "format"}
+var notOfPages = []string{"at", "from", "to", "size", "fps", "speed", "view", "background", "full-colour", "sound", "format"}
 
 func isPage(path string) bool { return strings.EqualFold(filepath.Ext(path), pageEnding) }
 

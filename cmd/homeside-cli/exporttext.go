@@ -17,7 +17,7 @@ with a beep for every contact, bounce and arrival (.wav).
 Their times are those of a clip of the same --from, --to and --speed.`
 
 // pictureFlags mean nothing for a play in words or beeps.
-var pictureFlags = append([]string{"at", "fps", "full-colour"}, placeFlags...)
+var pictureFlags = append([]string{"at", "fps", "full-colour", "sound"}, placeFlags...)
 
 // placeFlags mean something for pictures only.
 var placeFlags = []string{"size", "view", "end", "behind", "background"}

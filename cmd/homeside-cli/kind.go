@@ -29,6 +29,7 @@ func (k kind) isStill() bool   { return k.text == nil && !k.Clip }
 func (k kind) isPicture() bool { return k.text == nil }
 func (k kind) hasTimes() bool  { return k.text != nil || k.Clip }
 func (k kind) hasFull() bool   { return k.text == nil && k.Full }
+func (k kind) isHeard() bool   { return k.text == nil && k.Heard }
 
 // save writes a file of the kind, as a whole or not at all.
 func (k kind) save(ctx context.Context, path string, p staged, o *export.Options) error {

@@ -72,6 +72,7 @@ func checkFails(t *testing.T, name, script, want string, cancelled bool, write f
 	ctx, cancel := context.WithCancel(context.Background())
 	defer cancel()
 	o := small()
+	o.Track = tones(0.5) // one more file to be gone
 	o.Progress = func(done, _ int) {
 		if cancelled && done == 5 {
 			cancel()

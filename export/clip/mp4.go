@@ -21,8 +21,12 @@ func writeMP4(ctx context.Context, w io.Writer, src export.Source, o *export.Opt
 	if err != nil {
 		return err
 	}
-	return f.pack(ctx, w, recipe{kind: "MP4", ext: ".mp4", even: true, pixels: "yuv420p", args: x264}, wait)
+	return f.pack(ctx, w, recipe{kind: "MP4", ext: ".mp4", even: true, pixels: "yuv420p", args: x264, sound: aac}, wait)
 }
+
+// aac are the arguments for what is heard. Players leave out the encoder's
+// beginning, as the file tells them to (an edit list).
+var aac = []string{"-map", "0:v", "-map", "1:a", "-c:a", "aac", "-b:a", "96k"}
 
 // x264 are the arguments between the frames and the file.
 var x264 = []string{"-c:v", "libx264", "-preset", "veryfast", "-crf", "18", "-pix_fmt", "yuv420p", "-movflags", "+faststart"}

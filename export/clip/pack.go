@@ -26,13 +26,14 @@ type recipe struct {
 	even   bool // both sides must be even
 	pixels string
 	args   []string // between the frames and the file
+	sound  []string // arguments for what is heard; nil for a clip that is silent
 }
 
 // always are arguments of every recipe: the colours of what it is fed with, and
 // nothing of the machine or the clock.
 var always = []string{
 	"-color_range", "tv", "-colorspace", "bt709", "-color_primaries", "bt709", "-color_trc", "bt709",
-	"-map_metadata", "-1", "-fflags", "+bitexact", "-flags:v", "+bitexact",
+	"-map_metadata", "-1", "-fflags", "+bitexact", "-flags", "+bitexact",
 }
 
 // feed is a frame in the form that ffmpeg is fed with.
@@ -70,17 +71,19 @@ func (f *film) pack(ctx context.Context, w io.Writer, r recipe, wait patient) er
 	}
 	defer os.RemoveAll(folder)
 	path := filepath.Join(folder, "clip"+r.ext)
-	if err := f.feed(ctx, path, r, wait); err != nil {
+	track, err := f.track(ctx, folder, r)
+	if err != nil {
+		return err
+	}
+	if err := f.feed(ctx, path, track, r, wait); err != nil {
 		return err
 	}
 	return copyFile(w, path, r.kind)
 }
 
-// feed gives the frames to ffmpeg.
-func (f *film) feed(ctx context.Context, path string, r recipe, wait patient) error {
-	size := fmt.Sprintf("%dx%d", f.o.Width, f.o.Height)
-	args := []string{"-f", "rawvideo", "-pix_fmt", r.pixels, "-video_size", size, "-framerate", fmt.Sprint(f.o.FPS), "-i", "pipe:0"}
-	p, err := startFFmpeg(ctx, wait, append(append(append(args, r.args...), always...), path)...)
+// feed gives the frames to ffmpeg, and the file with what is heard, if any.
+func (f *film) feed(ctx context.Context, path, track string, r recipe, wait patient) error {
+	p, err := startFFmpeg(ctx, wait, f.args(path, track, r)...)
 	if err != nil {
 		return err
 	}
@@ -93,6 +96,20 @@ func (f *film) feed(ctx context.Context, path string, r recipe, wait patient) er
 		f.o.Progress(i+1, f.times.Count)
 	}
 	return p.finish()
+}
+
+// args are all arguments of ffmpeg but its first.
+func (f *film) args(path, track string, r recipe) []string {
+	size := fmt.Sprintf("%dx%d", f.o.Width, f.o.Height)
+	args := []string{"-f", "rawvideo", "-pix_fmt", r.pixels, "-video_size", size, "-framerate", fmt.Sprint(f.o.FPS), "-i", "pipe:0"}
+	if track != "" {
+		args = append(args, "-i", track)
+	}
+	args = append(args, r.args...)
+	if track != "" {
+		args = append(args, r.sound...)
+	}
+	return append(append(args, always...), path)
 }
 
 func copyFile(w io.Writer, path, kind string) error {

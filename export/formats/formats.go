@@ -21,6 +21,7 @@ type Format struct {
 	MaxFPS int                                                                                // of a clip
 	Clear  bool                                                                               // can be transparent
 	Full   bool                                                                               // has a choice between all colour samples and a quarter of them
+	Heard  bool                                                                               // takes the Options' Track, on a ground that is not clear
 	Needs  func() error                                                                       // what this machine lacks for it, in words; nil needs nothing
 	Write  func(ctx context.Context, w io.Writer, src export.Source, o *export.Options) error // nil for a folder
 
@@ -70,8 +71,8 @@ var All = []Format{
 	{Name: words.Text("GIF clip"), Ext: ".gif", Clip: true, MaxFPS: clip.GIFMaxFPS, Write: clip.WriteGIF},
 	{Name: words.Text("AVI clip"), Ext: ".avi", Clip: true, MaxFPS: export.MaxFPS, Full: true, Write: clip.WriteAVI},
 	{Name: words.Text("animated PNG"), Ext: ".apng", Clip: true, MaxFPS: export.MaxFPS, Clear: true, Write: clip.WriteAPNG},
-	{Name: words.Text("MP4 clip (needs ffmpeg)"), Ext: ".mp4", Clip: true, MaxFPS: export.MaxFPS, Needs: clip.FindFFmpeg, Write: clip.WriteMP4},
-	{Name: words.Text("WebM clip (needs ffmpeg)"), Ext: ".webm", Clip: true, MaxFPS: export.MaxFPS, Clear: true, Needs: clip.FindFFmpeg, Write: clip.WriteWebM},
+	{Name: words.Text("MP4 clip (needs ffmpeg)"), Ext: ".mp4", Clip: true, MaxFPS: export.MaxFPS, Heard: true, Needs: clip.FindFFmpeg, Write: clip.WriteMP4},
+	{Name: words.Text("WebM clip (needs ffmpeg)"), Ext: ".webm", Clip: true, MaxFPS: export.MaxFPS, Clear: true, Heard: true, Needs: clip.FindFFmpeg, Write: clip.WriteWebM},
 	{Name: words.Text("ProRes 4444 clip for an edit (needs ffmpeg)"), Ext: ".mov", Clip: true, MaxFPS: export.MaxFPS, Clear: true, Needs: clip.FindFFmpeg, Write: clip.WriteMOV},
 	{Name: words.Text("folder of PNG pictures"), Ext: ".frames", Clip: true, MaxFPS: export.MaxFPS, Clear: true, Fill: clip.FillPNGs, Own: clip.OwnPNG},
 }

@@ -34,55 +34,73 @@ func WriteWAV(w io.Writer, p Play, o *export.Options) error {
 	if err != nil {
 		return err
 	}
-	beeps := make([]Beep, 0, len(p.Beeps))
+	return Write(w, p.inClip(from, c.Speed), units.Seconds(float64(to-from)/c.Speed))
+}
+
+// WriteTrack is WriteWAV for the frames of a clip, to the length of the last one;
+// it is an export.Track.
+func (p Play) WriteTrack(w io.Writer, t export.Times) error {
+	return Write(w, p.inClip(t.From, t.Speed), t.Length())
+}
+
+// inClip are the beeps by the times of a clip that begins at a moment.
+func (p Play) inClip(from units.Seconds, speed float64) []Beep {
+	var all []Beep
 	for _, b := range p.Beeps {
-		if b.At >= from && b.At <= to {
-			beeps = append(beeps, Beep{units.Seconds(float64(b.At-from) / c.Speed), b.Kind})
+		if b.At >= from {
+			all = append(all, Beep{units.Seconds(float64(b.At-from) / speed), b.Kind})
 		}
 	}
-	return Write(w, beeps, units.Seconds(float64(to-from)/c.Speed))
+	return all
 }
 
 // MaxLength is the longest track: longer ones are a mistake, not a clip.
 const MaxLength units.Seconds = 3600
 
 // Write writes beeps as a WAV; their times count from its start. Beeps that
-// begin outside are left out, one that the end cuts is cut.
+// begin outside are left out, one that the end cuts is cut. It holds a second of
+// them at a time.
 func Write(w io.Writer, beeps []Beep, lasts units.Seconds) error {
 	if !(lasts >= 0 && lasts <= MaxLength) {
 		return fmt.Errorf("a track of %v s: between 0 and %v s are possible", lasts, MaxLength)
 	}
-	samples := Samples(beeps, lasts)
-	var b bytes.Buffer
-	b.Write(header(len(samples)))
-	// A bytes.Buffer takes whatever it is given.
-	_ = binary.Write(&b, binary.LittleEndian, samples)
-	_, err := w.Write(b.Bytes())
-	return err
+	n := place(lasts)
+	if _, err := w.Write(header(n)); err != nil {
+		return err
+	}
+	for from := 0; from < n; from += Rate {
+		if _, err := w.Write(piece(beeps, from, min(from+Rate, n))); err != nil {
+			return err
+		}
+	}
+	return nil
 }
 
-// Samples are beeps at Rate. The limits of Write apply.
-func Samples(beeps []Beep, lasts units.Seconds) []int16 {
-	sum := make([]float64, int(math.Round(float64(lasts)*Rate)))
+// place is the sample at a time.
+func place(t units.Seconds) int { return int(math.Round(float64(t) * Rate)) }
+
+// piece are the samples of a stretch as a WAV has them.
+func piece(beeps []Beep, from, to int) []byte {
+	sum := make([]float64, to-from)
 	for _, b := range beeps {
-		ring(sum, b)
+		ring(sum, from, b)
 	}
-	out := make([]int16, len(sum))
-	for i, v := range sum {
-		out[i] = int16(math.Round(max(min(v, 1), -1) * math.MaxInt16))
+	out := make([]byte, 0, 2*len(sum))
+	for _, v := range sum {
+		out = binary.LittleEndian.AppendUint16(out, uint16(int16(math.Round(max(min(v, 1), -1)*math.MaxInt16))))
 	}
 	return out
 }
 
-// ring adds a beep.
-func ring(sum []float64, b Beep) {
-	start := int(math.Round(float64(b.At) * Rate))
+// ring adds what is heard of a beep in a stretch that begins at a sample.
+func ring(sum []float64, from int, b Beep) {
+	start := place(b.At)
 	if start < 0 {
 		return
 	}
-	for i := start; i < min(start+int(length*Rate), len(sum)); i++ {
+	for i := max(start, from); i < min(start+int(length*Rate), from+len(sum)); i++ {
 		t := float64(i-start) / Rate
-		sum[i] += loud * envelope(units.Seconds(t)) * math.Sin(2*math.Pi*b.Kind.Pitch()*t)
+		sum[i-from] += loud * envelope(units.Seconds(t)) * math.Sin(2*math.Pi*b.Kind.Pitch()*t)
 	}
 }
 

@@ -2,12 +2,12 @@ package sound
 
 import (
 	"bytes"
-	"encoding/binary"
 	"fmt"
 	"math"
 	"os"
 	"os/exec"
 	"path/filepath"
+	"slices"
 	"strings"
 	"testing"
 
@@ -36,6 +36,15 @@ func wav(t testing.TB, p Play, o *export.Options) []byte {
 	return b.Bytes()
 }
 
+func track(t testing.TB, beeps []Beep, lasts units.Seconds) []byte {
+	t.Helper()
+	var b bytes.Buffer
+	if err := Write(&b, beeps, lasts); err != nil {
+		t.Fatal(err)
+	}
+	return b.Bytes()
+}
+
 // heard are the samples of a WAV as ffmpeg, a program from outside, decodes it.
 func heard(t testing.TB, wav []byte) []float64 {
 	t.Helper()
@@ -43,35 +52,7 @@ func heard(t testing.TB, wav []byte) []float64 {
 	if err := os.WriteFile(path, wav, 0o600); err != nil {
 		t.Fatal(err)
 	}
-	raw, err := exec.Command("ffmpeg", "-v", "error", "-i", path, "-f", "f64le", "-").Output()
-	if err != nil {
-		t.Fatal(err)
-	}
-	samples := make([]float64, len(raw)/8)
-	if err := binary.Read(bytes.NewReader(raw), binary.LittleEndian, samples); err != nil {
-		t.Fatal(err)
-	}
-	return samples
-}
-
-// onset is where near a moment a beep of this pitch begins: the peak of the
-// correlation with a dying tone in quadrature, which does not know how beeps
-// are made.
-func onset(samples []float64, hz float64, around units.Seconds) (at units.Seconds, strength float64) {
-	const window, search, step = Rate * 60 / 1000, Rate * 80 / 1000, Rate / 2000
-	middle := int(float64(around) * Rate)
-	for i := max(middle-search, 0); i < min(middle+search, len(samples)-window); i += step {
-		var re, im float64
-		for j := range window {
-			fade := math.Exp(-float64(j) / (window / 3))
-			re += samples[i+j] * fade * math.Cos(2*math.Pi*hz*float64(j)/Rate)
-			im += samples[i+j] * fade * math.Sin(2*math.Pi*hz*float64(j)/Rate)
-		}
-		if s := math.Hypot(re, im); s > strength {
-			at, strength = units.Seconds(i)/Rate, s
-		}
-	}
-	return at, strength
+	return exporttest.Heard(t, path)
 }
 
 // The events of the rally are heard within 5 ms of their times, at every speed
@@ -96,7 +77,7 @@ func TestBeepsAreOnTime(t *testing.T) {
 				continue
 			}
 			found++
-			if got, strength := onset(samples, pitch, want); math.Abs(float64(got-want)) > 0.005 || strength < 10 {
+			if got, strength := exporttest.Onset(samples, pitch, want); math.Abs(float64(got-want)) > 0.005 || strength < 10 {
 				t.Errorf("speed %v from %v: %v is heard at %v (strength %.1f), want %v within 5 ms", checked.Speed, start, e.Name, got, strength, want)
 			}
 		}
@@ -116,17 +97,9 @@ func TestSilenceBeforeTheServe(t *testing.T) {
 			t.Fatalf("sample %d is %v, want silence", i, v)
 		}
 	}
-	if peak := samples[serve+Rate/1000*2 : serve+Rate/100]; loudest(peak) < 0.2 {
-		t.Errorf("just after the serve the loudest sample is %v, want above 0.2", loudest(peak))
+	if peak := samples[serve+Rate/1000*2 : serve+Rate/100]; exporttest.Loudest(peak) < 0.2 {
+		t.Errorf("just after the serve the loudest sample is %v, want above 0.2", exporttest.Loudest(peak))
 	}
-}
-
-func loudest(samples []float64) float64 {
-	most := 0.0
-	for _, v := range samples {
-		most = max(most, math.Abs(v))
-	}
-	return most
 }
 
 // A track lasts as long as its clip, to a sample, as ffprobe reads it.
@@ -151,10 +124,9 @@ func TestLastsAsTheClip(t *testing.T) {
 // Three beeps at once do not reach the ends of the scale.
 func TestDoesNotClip(t *testing.T) {
 	beeps := []Beep{{0.1, Contact}, {0.1, Bounce}, {0.1, Arrival}}
-	for _, v := range Samples(beeps, 0.5) {
-		if v == math.MaxInt16 || v == -math.MaxInt16 {
-			t.Fatalf("a sample is %d: three beeps at once clip", v)
-		}
+	samples := heard(t, track(t, beeps, 0.5))
+	if most := exporttest.Loudest(samples); most < 0.5 || most > 0.95 {
+		t.Errorf("three beeps at once reach %.2f of full scale, want between 0.5 and 0.95", most)
 	}
 }
 
@@ -165,7 +137,40 @@ func TestOutOfBounds(t *testing.T) {
 			t.Errorf("Write of a track of %v s: error %v, %d bytes, want an error and none", lasts, err, b.Len())
 		}
 	}
-	if got := Samples([]Beep{{-1, Contact}, {2, Contact}, {0.999, Bounce}}, 1); len(got) != Rate || got[0] != 0 {
-		t.Errorf("beeps outside a track of 1 s make %d samples, the first %d, want %d and 0", len(got), got[0], Rate)
+	got := heard(t, track(t, []Beep{{-1, Contact}, {2, Contact}, {0.999, Bounce}}, 1))
+	if len(got) != Rate || exporttest.Loudest(got[:Rate*999/1000]) != 0 || exporttest.Loudest(got) == 0 {
+		t.Errorf("beeps outside a track of 1 s make %d samples, the loudest before the last beep %v, want %d and 0", len(got), exporttest.Loudest(got[:Rate*999/1000]), Rate)
+	}
+}
+
+// A beep that begins in one second and dies away in the next is as it is within one.
+func TestBeepsAcrossSeconds(t *testing.T) {
+	const beep = int(float64(length) * Rate)
+	whole, across := heard(t, track(t, []Beep{{0.5, Bounce}}, 3)), heard(t, track(t, []Beep{{1.97, Bounce}}, 3))
+	want, got := whole[Rate/2:Rate/2+beep], across[Rate*197/100:Rate*197/100+beep]
+	if !slices.Equal(got, want) || exporttest.Loudest(want) < 0.2 || exporttest.Loudest(across[:Rate*197/100]) != 0 {
+		t.Errorf("a beep over the end of a second differs from one within it (loudest %.2f, %.2f)", exporttest.Loudest(got), exporttest.Loudest(want))
+	}
+}
+
+// The track of a clip's frames lasts as long as they are shown, and its beeps are
+// where the clip shows their moments.
+func TestTrackOfFrames(t *testing.T) {
+	p := Play{From: -1, To: 4, Beeps: []Beep{{0, Contact}, {1, Bounce}, {2, Contact}}}
+	var b bytes.Buffer
+	if err := p.WriteTrack(&b, export.Times{From: 0.5, To: 2.5, FPS: 7, Speed: 0.5, Count: 28}); err != nil {
+		t.Fatal(err)
+	}
+	samples := heard(t, b.Bytes())
+	if len(samples) != 4*Rate {
+		t.Errorf("28 frames at 7 a second are heard for %d samples, want %d", len(samples), 4*Rate)
+	}
+	for at, k := range map[units.Seconds]Kind{1: Bounce, 3: Contact} {
+		if got, strength := exporttest.Onset(samples, k.Pitch(), at); math.Abs(float64(got-at)) > 0.005 || strength < 10 {
+			t.Errorf("%v is heard at %v (strength %.1f), want %v", k, got, strength, at)
+		}
+	}
+	if early := exporttest.Loudest(samples[:Rate*99/100]); early != 0 {
+		t.Errorf("before the stretch's first beep the loudest sample is %v, want 0: the serve is not in it", early)
 	}
 }
