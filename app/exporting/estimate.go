@@ -5,6 +5,7 @@ import (
 	"errors"
 	"time"
 
+	"homeside/canvas"
 	"homeside/export"
 	"homeside/model/units"
 )
@@ -15,22 +16,28 @@ type Estimate struct {
 	Time  time.Duration
 }
 
-// What of a clip is measured: some frames at three places of it, and the first of
-// each alone.
+// What of a clip is measured.
 const (
-	sampleFrames = 20
-	wholeUpTo    = 80 // frames; a shorter clip is measured as a whole
+	sampleFrames = 24
+	wholeUpTo    = 200 // frames; a shorter clip is measured as a whole
 )
 
-var samplePlaces = [...]float64{0.1, 0.45, 0.8}
+// samplePlaces are where, as shares of all that changes in the clip: the middles
+// of its thirds.
+var samplePlaces = [...]float64{1.0 / 6, 3.0 / 6, 5.0 / 6}
+
+// keyEvery is after how many frames a packer begins with a whole picture again
+// where nobody tells it otherwise: x264's --keyint and libvpx's kf_max_dist.
+var keyEvery = map[string]int{".mp4": 250, ".webm": 128}
 
 // errUnmeasured says that an output cannot be measured.
 var errUnmeasured = errors.New("not measured")
 
-// Measure estimates an export by writing some of it to nowhere. Of a clip it writes
-// twenty frames at three places, and the first of each alone: the twenty less the one
-// is what nineteen frames take, the one is what the beginning of a file takes besides.
-// The rest of the clip is taken to be like those. Anything else is written whole.
+// Measure estimates an export by writing some of it to nowhere; what is no clip, or
+// a short one, is written whole. Of a longer clip three stretches are written, each
+// also with the picture standing still. What a stretch takes more than the still one is
+// for its changes; how much of the picture changes with each frame of the clip is seen
+// from small pictures of all of them, so that holds and cards count as what they are.
 func Measure(ctx context.Context, o Output, s Subject, opt *export.Options) (Estimate, error) {
 	if o.write == nil {
 		return Estimate{}, errUnmeasured
@@ -49,36 +56,22 @@ func Measure(ctx context.Context, o Output, s Subject, opt *export.Options) (Est
 	if times.Count <= wholeUpTo {
 		return measure(ctx, o, s, opt)
 	}
-	return sampled(ctx, o, s, checked, times)
-}
-
-// sampled measures a few frames of a long clip.
-func sampled(ctx context.Context, o Output, s Subject, opt export.Options, times export.Times) (Estimate, error) {
-	var first, more Estimate
-	for _, place := range samplePlaces {
-		start := int(place * float64(times.Count-sampleFrames))
-		some, err := measure(ctx, o, s, part(opt, times, start, sampleFrames))
-		if err != nil {
-			return Estimate{}, err
-		}
-		one, err := measure(ctx, o, s, part(opt, times, start, 1))
-		if err != nil {
-			return Estimate{}, err
-		}
-		first.add(one)
-		more.add(Estimate{max(some.Bytes-one.Bytes, 0), max(some.Time-one.Time, 0)})
+	c, err := changesOf(ctx, s.Source, checked, times)
+	if err != nil {
+		return Estimate{}, err
 	}
-	n := float64(len(samplePlaces))
-	rest := float64(times.Count-1) / (sampleFrames - 1)
-	return Estimate{
-		Bytes: first.Bytes/n + more.Bytes/n*rest,
-		Time:  time.Duration(float64(first.Time)/n + float64(more.Time)/n*rest),
-	}, nil
+	return (&sampler{ctx: ctx, output: o, subject: s, options: checked, times: times}).clip(c)
 }
 
-func (e *Estimate) add(f Estimate) {
-	e.Bytes += f.Bytes
-	e.Time += f.Time
+// held is a source that stands still.
+type held struct {
+	export.Source
+	at units.Seconds
+}
+
+// Moving implements export.Source.
+func (h held) Moving(width, height int, _ units.Seconds) *canvas.Scene {
+	return h.Source.Moving(width, height, h.at)
 }
 
 // part are the options of so many frames of the clip.

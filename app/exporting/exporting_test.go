@@ -139,29 +139,6 @@ func TestOptionsOfAnOutput(t *testing.T) {
 	}
 }
 
-// The estimate of a clip is near what it turns out to be: packed frame by frame
-// within a tenth, a GIF within two fifths.
-func TestEstimates(t *testing.T) {
-	s := subject(t)
-	outputs := Outputs()
-	for key, within := range map[string]float64{".avi": 0.1, ".gif": 0.4, ".vtt": 0, ".png": 0} {
-		o := outputs[find(outputs, key)]
-		opt := Choice{Rate: 2}.options(o, s)
-		opt.Width, opt.Height = 96, 160
-		got, err := Measure(context.Background(), o, s, opt)
-		if err != nil {
-			t.Fatalf("Measure(%s): %v", key, err)
-		}
-		var b bytes.Buffer
-		if err := o.write(context.Background(), &b, s, opt); err != nil {
-			t.Fatal(err)
-		}
-		if ratio := got.Bytes / float64(b.Len()); ratio < 1-within || ratio > 1+within || got.Time <= 0 {
-			t.Errorf("Measure(%s) = %.0f bytes in %v, want %d within %.0f %%", key, got.Bytes, got.Time, b.Len(), 100*within)
-		}
-	}
-}
-
 func TestMeasureStops(t *testing.T) {
 	ctx, cancel := context.WithCancel(context.Background())
 	cancel()
