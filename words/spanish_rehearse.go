@@ -23,7 +23,6 @@ var spanishRehearse = catalogue{
 	"The pair's half from above":         "La mitad de la pareja desde arriba",
 	"Everybody in place?":                "¿Todos en su sitio?",
 	"Space or Page Down: start":          "Espacio o Av Pág: empezar",
-	"Agree on it, then it starts.":       "Acuérdenlo; después empieza.",
 	"Starts in %d s. Page Down: at once": "Empieza en %d s. Av Pág: ya",
 	"Rest":                               "Descanso",
 	"Page Down: on at once":              "Av Pág: seguir ya",
@@ -31,6 +30,7 @@ var spanishRehearse = catalogue{
 	"Space or Page Down: once more":      "Espacio o Av Pág: otra vez",
 	"Round %d of %d":                     "Ronda %d de %d",
 	"paused":                             "en pausa",
-	"No beeps are heard here; all else works. (%s)": "Aquí no se oyen pitidos; todo lo demás funciona. (%s)",
+	"No beeps: install pw-play, paplay or aplay (on Debian the package alsa-utils) to hear them. All else works.":                                                             "Sin pitidos: para oírlos, instalar pw-play, paplay o aplay (en Debian, el paquete alsa-utils). Todo lo demás funciona.",
+	"No beeps are heard here; all else works. (%s)":                                                                                                                           "Aquí no se oyen pitidos; todo lo demás funciona. (%s)",
 	"Space: start, pause · arrows or a clicker's Page Up, Page Down: event by event · Home: from the start · V: view · S: speed · M: beeps · Tab: the row above · Esc: leave": "Espacio: empezar, pausa · flechas o Re Pág y Av Pág de un mando: momento a momento · Inicio: desde el principio · V: vista · S: velocidad · M: pitidos · Tab: la fila de arriba · Esc: salir",
 }

@@ -60,12 +60,31 @@ func (c *Check) TypedKey(k *fyne.KeyEvent) {
 	}
 }
 
+// Tapped implements fyne.Tappable.
+func (c *Check) Tapped(e *fyne.PointEvent) {
+	c.Check.Tapped(e)
+	letGo(c)
+}
+
+// letGo takes the keys from a control that the pointer has worked: who points
+// means the window's keys again afterwards.
+func letGo(o fyne.CanvasObject) {
+	if c := fyne.CurrentApp().Driver().CanvasForObject(o); c != nil {
+		c.Unfocus()
+	}
+}
+
 // NewDropdown is a choice among options, one of them chosen from the start: the
 // space bar and up and down open it, left and right go through it.
 func NewDropdown(options []string, at int, changed func(at int), keys Keys) *panel.Dropdown {
 	d := panel.NewDropdown(options, nil)
 	d.SetSelectedIndex(at)
-	d.OnChanged = func(string) { changed(d.SelectedIndex()) }
+	d.OnChanged = func(string) {
+		if d.Pointed() {
+			letGo(d)
+		}
+		changed(d.SelectedIndex())
+	}
 	d.Keys = keys.take
 	return d
 }

@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/test"
 )
 
@@ -40,4 +41,30 @@ func TestKeysAreHandedOn(t *testing.T) {
 		}
 	}
 	NewButton("", nil, nil, nil).TypedKey(&fyne.KeyEvent{Name: fyne.KeyEscape}) // nobody wants it
+}
+
+// What the pointer has worked lets the keys go, what was chosen by keys keeps them.
+func TestPointerLetsGo(t *testing.T) {
+	test.NewTempApp(t)
+	check := NewCheck("c", false, nil, nil)
+	list := NewDropdown([]string{"x", "y"}, 0, func(int) {}, nil)
+	win := test.NewTempWindow(t, container.NewVBox(check, list))
+	win.Resize(fyne.NewSize(200, 200))
+	c := win.Canvas()
+	test.Tap(check)
+	if c.Focused() != nil || !check.Checked {
+		t.Errorf("after a tap %v has the keys, checked %v", c.Focused(), check.Checked)
+	}
+	c.Focus(list)
+	list.TypedKey(&fyne.KeyEvent{Name: fyne.KeyRight})
+	if c.Focused() == nil || list.SelectedIndex() != 1 {
+		t.Errorf("after a key %v has the keys, chosen %d", c.Focused(), list.SelectedIndex())
+	}
+	test.Tap(list)
+	c.Overlays().Top().Hide()
+	c.Overlays().Remove(c.Overlays().Top())
+	list.SetSelectedIndex(0) // what the list does with a choice
+	if c.Focused() != nil {
+		t.Errorf("after a choice by the pointer %v has the keys", c.Focused())
+	}
 }

@@ -13,6 +13,8 @@ import (
 type Dropdown struct {
 	widget.Select
 	Keys func(*fyne.KeyEvent) // takes the keys that a choice has no use for; may be nil
+
+	pointed bool // the pointer has opened the list, not a key
 }
 
 // NewDropdown is a choice among options; changed may be nil.
@@ -32,12 +34,14 @@ func (d *Dropdown) MouseIn(e *desktop.MouseEvent) {
 // Tapped implements fyne.Tappable.
 func (d *Dropdown) Tapped(e *fyne.PointEvent) {
 	if d.placed() {
+		d.pointed = true
 		d.Select.Tapped(e)
 	}
 }
 
 // TypedKey implements fyne.Focusable.
 func (d *Dropdown) TypedKey(k *fyne.KeyEvent) {
+	d.pointed = false
 	switch k.Name {
 	case fyne.KeySpace, fyne.KeyUp, fyne.KeyDown, fyne.KeyLeft, fyne.KeyRight:
 		if d.placed() {
@@ -49,6 +53,9 @@ func (d *Dropdown) TypedKey(k *fyne.KeyEvent) {
 		}
 	}
 }
+
+// Pointed says whether the pointer has opened the list last, not a key.
+func (d *Dropdown) Pointed() bool { return d.pointed }
 
 // placed says whether the toolkit knows the widget's window, and asks for a
 // paint if it does not.

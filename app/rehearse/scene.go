@@ -23,8 +23,10 @@ const (
 	footHigh  = 92   // of what is said below the court
 	mostFoot  = 0.42 // as a share of the stage
 	besides   = 0.6  // the court's share where that is beside it
-	bigShare  = 0.55 // a digit's height at most, of the court's
+	bigShare  = 0.42 // a digit's height at most, of its room
+	bigPlate  = 0.72 // its plate's radius, of its height
 	acrossAll = 360  // points across the shorter side of the stage
+	alongMost = 760  // points along it at most, however flat it is
 )
 
 // rooms divide the stage.
@@ -39,7 +41,7 @@ type rooms struct {
 // the other views.
 func roomsOf(width, height int, v view) rooms {
 	w, h := float64(width), float64(height)
-	r := rooms{width: width, height: height, point: min(w, h) / acrossAll * float64(looks.Letters())}
+	r := rooms{width: width, height: height, point: max(min(w, h)/acrossAll, w/alongMost) * float64(looks.Letters())}
 	if r.column = v == wholeCourt && width > height; r.column {
 		x := float64(int(w * besides))
 		r.court, r.said = compose.Area{Max: canvas.Px{X: x, Y: h}}, compose.Area{Min: canvas.Px{X: x}, Max: canvas.Px{X: w, Y: h}}
@@ -70,10 +72,10 @@ func (s *sheet) write(text string, right, down float64, size canvas.Points, bold
 	return down + float64(size)*lead
 }
 
-// fill fills the sheet from the top down to a height.
-func (s *sheet) fill(down float64, style canvas.Style) {
-	corner := canvas.Pos{}
-	w, h := canvas.Points(s.wide), canvas.Points(down)
+// fill fills the sheet between its edges from one height to another.
+func (s *sheet) fill(from, to float64, style canvas.Style) {
+	corner := canvas.Pos{Right: edge, Down: canvas.Points(from)}
+	w, h := canvas.Points(s.wide-2*edge), canvas.Points(to-from)
 	s.Add(canvas.Shape{ID: s.Name + ".plate", Layer: canvas.Ground, Style: style,
 		Path: canvas.Path{}.Move(corner).Line(corner.Shift(w, 0)).Line(corner.Shift(w, h)).Line(corner.Shift(0, h)).Close()})
 }
@@ -101,28 +103,26 @@ func (t telling) scene(r rooms, lk *look.Look) *canvas.Scene {
 	if t.big != "" {
 		s.Panels = append(s.Panels, t.digit(r, lk))
 	}
-	if t.warned != "" {
-		s.Panels = append(s.Panels, t.warning(r, lk))
-	}
 	return s
 }
 
-// beside are the round, the event and the lines.
+// beside are the round, the event and, below, the lines or a warning.
 func (t telling) beside(r rooms, lk *look.Look) canvas.Panel {
 	p := r.sheet("said", r.said)
-	width, down := p.wide-2*edge, float64(eventSize)*1.15
+	width, down, events := p.wide-2*edge, float64(eventSize)*1.15, 1
 	if r.column {
 		down = 2 * p.write(t.head, edge, float64(headSize)*2, headSize, false, canvas.Start, lk.Quiet)
+		events = 3
 	} else {
 		p.write(t.head, p.wide-edge, down, headSize, false, canvas.Finish, lk.Quiet)
 		width -= look.Width(t.head, false)*float64(headSize) + edge
 	}
-	events := 1
-	if r.column {
-		events = 3
-	}
 	for _, line := range wrapped([]string{t.event}, events, width, eventSize, true) {
 		down = p.write(line, edge, down, eventSize, true, canvas.Start, lk.Ink)
+	}
+	if t.warned != "" {
+		t.warning(&p, down-float64(eventSize), lk)
+		return p.Panel
 	}
 	fits := int((p.high-down)/(float64(lineSize)*lead)) + 1
 	for _, line := range wrapped(t.lines, fits, p.wide-2*edge, lineSize, false) {
@@ -131,27 +131,36 @@ func (t telling) beside(r rooms, lk *look.Look) canvas.Panel {
 	return p.Panel
 }
 
-// digit stands in the middle of the court on a plate that lets it shine through.
-func (t telling) digit(r rooms, lk *look.Look) canvas.Panel {
-	p := r.sheet("big", r.court)
-	size := min(bigSize, canvas.Points(p.high*bigShare))
-	middle := canvas.Pos{Right: canvas.Points(p.wide / 2), Down: canvas.Points(p.high / 2)}
-	plate := lk.Plate
-	plate.A = 0xE0
-	p.Add(canvas.Shape{ID: "big.plate", Layer: canvas.Ground, Path: canvas.Circle(middle, canvas.Pts(size*0.75)), Style: canvas.Style{Fill: plate, Stroke: lk.Ink, Width: canvas.Pts(look.Outline)}})
-	p.write(t.big, p.wide/2, p.high/2+float64(size)*0.36, size, true, canvas.Centre, lk.Ink)
-	return p.Panel
-}
-
-// warning lies over the top of the court.
-func (t telling) warning(r rooms, lk *look.Look) canvas.Panel {
-	p := r.sheet("warned", r.court)
-	lines := wrapped([]string{t.warned}, 3, p.wide-2*edge, warnSize, true)
-	high := float64(warnSize) * (lead*float64(len(lines)) + 0.7)
-	p.fill(high, canvas.Style{Fill: lk.Caution.Fill, Stroke: lk.Caution.Letter, Width: canvas.Pts(2)})
-	down := float64(warnSize) * 1.3
+// warning takes the place of the lines from a height on: that paths cross is what
+// is to be read now, and the court stays free to show where.
+func (t telling) warning(p *sheet, from float64, lk *look.Look) {
+	const pad = 0.35 // of a letter's size
+	size := float64(warnSize)
+	lines := wrapped([]string{t.warned}, max(int((p.high-from-2*pad*size)/(size*lead)), 1), p.wide-4*edge, warnSize, true)
+	p.fill(from, from+size*(lead*float64(len(lines))+2*pad), canvas.Style{Fill: lk.Caution.Fill, Stroke: lk.Caution.Letter, Width: canvas.Pts(2)})
+	down := from + size*(1+pad)
 	for _, line := range lines {
 		down = p.write(line, p.wide/2, down, warnSize, true, canvas.Centre, lk.Caution.Letter)
 	}
+}
+
+// digit stands where the court is least: in the upper corner over it or, where
+// something is beside it, at the foot of that. Its plate lets the court shine
+// through: partners look for their places while it counts.
+func (t telling) digit(r rooms, lk *look.Look) canvas.Panel {
+	p := r.sheet("big", r.court)
+	if r.column {
+		p = r.sheet("big", r.said)
+	}
+	size := min(bigSize, canvas.Points(min(p.wide, p.high)*bigShare))
+	plate := float64(size) * bigPlate
+	right, down := p.wide-plate-edge, plate+edge
+	if r.column {
+		right, down = p.wide/2, p.high-plate-edge
+	}
+	fill := lk.Plate
+	fill.A = 0xD0
+	p.Add(canvas.Shape{ID: "big.plate", Layer: canvas.Ground, Path: canvas.Circle(canvas.Pos{Right: canvas.Points(right), Down: canvas.Points(down)}, canvas.Pts(canvas.Points(plate))), Style: canvas.Style{Fill: fill, Stroke: lk.Ink, Width: canvas.Pts(look.Outline)}})
+	p.write(t.big, right, down+float64(size)*0.36, size, true, canvas.Centre, lk.Ink)
 	return p.Panel
 }

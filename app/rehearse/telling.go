@@ -9,6 +9,7 @@ import (
 	"homeside/export/captions"
 	"homeside/model/court"
 	"homeside/model/lesson"
+	"homeside/model/rally"
 	"homeside/model/units"
 	"homeside/words"
 )
@@ -36,10 +37,9 @@ func tell(h *rehearsal.Rehearsal, l lesson.Lesson, said captions.Play, pair cour
 	switch h.Phase() {
 	case rehearsal.Waiting:
 		t.event = words.T("Everybody in place?")
-		t.lines = []string{words.T("Space or Page Down: start")}
+		t.lines = []string{words.T("Space or Page Down: start"), said.Title}
 	case rehearsal.Warning:
-		t.event = words.T("Agree on it, then it starts.")
-		t.lines = []string{words.T("Starts in %d s. Page Down: at once", whole(h.Left()))}
+		t.event = words.T("Starts in %d s. Page Down: at once", whole(h.Left()))
 	case rehearsal.Counting:
 		t.big, t.event = strconv.Itoa(h.Beat()), words.BeforeServe()
 	case rehearsal.Running:
@@ -94,6 +94,21 @@ func happened(p captions.Play, now units.Seconds) string {
 		}
 	}
 	return text
+}
+
+// leastRun is from where on a run is told: shorter ones are made without thinking,
+// and would only push the others off the stage. Our choice, a step.
+const leastRun units.Feet = 2
+
+// worthTelling is a play in words without the runs that are not worth telling on court.
+func worthTelling(p captions.Play, r *rally.Rally) captions.Play {
+	short := func(e captions.Line) bool {
+		return e.Runs && slices.ContainsFunc(r.Tracks[e.Runner].Legs, func(leg rally.Leg) bool {
+			return leg.From == e.From && leg.Run.Distance.Feet() < leastRun
+		})
+	}
+	p.Events = slices.DeleteFunc(slices.Clone(p.Events), short)
+	return p
 }
 
 // doing is what the coach says in a stretch of the rally and who runs in it, the

@@ -46,10 +46,11 @@ func (v view) sight(r *rally.Rally, pair court.End) compose.Sight {
 }
 
 // drilled is the pair that a play is likely walked for: the one whose paths cross,
-// or else the servers.
-func drilled(r *rally.Rally, h *rehearsal.Rehearsal) court.End {
+// or else the near one, which the start page and the built-in lessons take for
+// one's own.
+func drilled(h *rehearsal.Rehearsal) court.End {
 	if c := h.Crossings(); len(c) > 0 {
 		return c[0].Front.Team()
 	}
-	return r.Strokes[0].By.Team()
+	return court.Near
 }

@@ -1,6 +1,8 @@
 package rehearse
 
 import (
+	"errors"
+
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/theme"
@@ -32,7 +34,7 @@ type Walk struct {
 	chosen    choices
 	player    *player.Player
 	clock     *frameclock.Clock
-	told      string // of the phase, as last traced
+	told      told // as last traced
 
 	controls *controls
 	stage    *stage
@@ -40,6 +42,13 @@ type Walk struct {
 	court    *fyne.Container // holds the stage or the cautions
 	silent   *widget.Label   // why no beeps are heard
 	box      *fyne.Container
+}
+
+// told is what the trace has been told of.
+type told struct {
+	phase  rehearsal.Phase
+	round  int
+	paused bool
 }
 
 // NewWalk is the page of a session. cuts says whether nothing is to move by itself;
@@ -51,6 +60,7 @@ func NewWalk(s *session.Session, prefs fyne.Preferences, cuts func() bool, say f
 	w.silent = foot("")
 	w.court = container.NewStack(w.stage)
 	s.Pause()
+	w.told.round = -1 // nothing has been told
 	w.take(false)
 	w.build()
 	return w
@@ -89,9 +99,9 @@ func (w *Walk) take(read bool) {
 	if read {
 		w.rehearsal.Read()
 	}
-	w.said = captions.Of(l, w.rally)
+	w.said = worthTelling(captions.Of(l, w.rally), w.rally)
 	w.stage.rally, w.stage.surface = w.rally, l.Venue.Surface()
-	w.stage.pair = drilled(w.rally, w.rehearsal)
+	w.stage.pair = drilled(w.rehearsal)
 }
 
 // ask shows the cautions in place of the court.
@@ -102,6 +112,7 @@ func (w *Walk) ask() {
 	}
 	w.cautions = newCautionPage(own, w.read, w.keys)
 	w.court.Objects = []fyne.CanvasObject{w.cautions.box}
+	w.controls.row.Hide() // there is nothing to start yet
 	w.say("rehearsing cautions")
 }
 
@@ -113,7 +124,8 @@ func (w *Walk) read() {
 	w.cautions = nil
 	w.rehearsal.Read()
 	w.court.Objects = []fyne.CanvasObject{w.stage}
-	w.court.Refresh()
+	w.controls.row.Show()
+	w.box.Refresh()
 	if c := fyne.CurrentApp().Driver().CanvasForObject(w.court); c != nil {
 		c.Unfocus()
 	}
@@ -176,7 +188,11 @@ func (w *Walk) follow() {
 // tellSilence says why no beeps are heard.
 func (w *Walk) tellSilence() {
 	text := ""
-	if why := w.player.Why(); why != nil && !w.chosen.silent {
+	switch why := w.player.Why(); {
+	case w.chosen.silent || why == nil:
+	case errors.Is(why, player.ErrNoProgram):
+		text = words.T("No beeps: install pw-play, paplay or aplay (on Debian the package alsa-utils) to hear them. All else works.")
+	default:
 		text = words.T("No beeps are heard here; all else works. (%s)", why.Error())
 	}
 	if text != w.silent.Text {
@@ -193,9 +209,9 @@ func (w *Walk) tellSilence() {
 func (w *Walk) trace() {
 	h := w.rehearsal
 	round, _ := h.Round()
-	if told := h.Phase().String() + string(rune('0'+round%10)) + map[bool]string{true: "p"}[h.Paused()]; told != w.told {
-		w.told = told
-		w.say("rehearsing phase=%v round=%d moment=%.3f paused=%v", h.Phase(), round, float64(h.Moment()), h.Paused())
+	if now := (told{h.Phase(), round, h.Paused()}); now != w.told {
+		w.told = now
+		w.say("rehearsing phase=%v round=%d moment=%.3f paused=%v", now.phase, now.round, float64(h.Moment()), now.paused)
 	}
 }
 

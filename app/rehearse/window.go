@@ -24,6 +24,7 @@ type Window struct {
 	tabs  []*keyed.Button
 	shown *fyne.Container // holds the page
 	page  Page
+	size  image.Point // as last painted, in device pixels
 }
 
 // New is a window with these pages. say is told what happens, for tests.
@@ -41,7 +42,7 @@ func (w *Window) Open() {
 		return
 	}
 	w.win = fullscreen.New(w.app, words.T("Homeside: rehearsing"), w.closed)
-	w.shown = container.NewStack()
+	w.shown, w.size = container.NewStack(), image.Point{}
 	w.win.SetContent(container.NewStack(fynecanvas.NewRaster(w.pulse), container.New(column{1}, w.row(), w.shown)))
 	w.win.Canvas().SetOnTypedKey(w.key)
 	w.win.Show()
@@ -114,9 +115,13 @@ func (w *Window) closed() {
 }
 
 // pulse is painted with the window and shows nothing.
-func (w *Window) pulse(int, int) image.Image {
+func (w *Window) pulse(wide, high int) image.Image {
 	if w.win != nil {
 		w.win.Painted()
+	}
+	if size := image.Pt(wide, high); size != w.size {
+		w.size = size
+		w.say("rehearsing on %dx%d", wide, high)
 	}
 	return image.NewRGBA(image.Rect(0, 0, 1, 1))
 }
