@@ -59,12 +59,14 @@ func (e *Editor) openExports(i int) {
 	e.exports.Open(i)
 	e.traceControls()
 	e.trace.say("exports open")
+	e.guide.meet()
 }
 
 func (e *Editor) closeExports() {
 	e.editing.Show()
 	e.win.Canvas().Unfocus()
 	e.trace.say("exports closed")
+	e.guide.again()
 }
 
 // offers are the play shown, the reels, and all plays for papers and pages.

@@ -82,6 +82,9 @@ func (f *finder) fill(i widget.ListItemID, o fyne.CanvasObject) {
 
 func (f *finder) refresh() {
 	f.lines, f.chosen = f.search(f.typed.Text), 0
+	if len(f.lines) == 0 {
+		f.lines = []line{{text: words.T("Nothing fits."), off: true}}
+	}
 	f.list.UnselectAll()
 	f.list.Refresh()
 	f.list.ScrollToTop()

@@ -32,29 +32,42 @@ type guide struct {
 type guideStep struct {
 	text   func() string
 	beside func(e *Editor) fyne.CanvasObject
+	on     side                  // of that, if there is room
 	done   func(did string) bool // what the window says that it has done
 }
+
+// exportStep is the step that goes on with the page of exports open.
+const exportStep = 4
 
 // guideSteps are what a first play takes, in order.
 func guideSteps() []guideStep {
 	return []guideStep{
 		{func() string { return words.T("This is your play. Press Play, or the space bar, and watch it.") },
-			func(e *Editor) fyne.CanvasObject { return e.bar.play }, did("playing=true")},
+			func(e *Editor) fyne.CanvasObject { return e.bar.play }, above, did("playing=true")},
 		{func() string {
 			return words.T("Drag a player to another place. Times and checks follow the hand.")
-		}, func(e *Editor) fyne.CanvasObject { return e.court }, didStep},
+		}, aside, above, didStep},
 		{func() string { return words.T("Ctrl+Z takes it back; nothing can go wrong here.") },
-			func(e *Editor) fyne.CanvasObject { return e.court }, did("undone")},
+			aside, above, did("undone")},
 		{func() string {
 			return words.T("On the right stand the checks: what is against the rules, who is late, and advice.")
-		}, func(e *Editor) fyne.CanvasObject { return e.checks.Box }, nil},
+		}, func(e *Editor) fyne.CanvasObject { return e.checks.Box }, leftOf, nil},
 		{func() string {
 			return words.T("Now the clip for your partner: Export in the menu File, or Ctrl+E. Choose on the left what it is for, then press Export.")
-		}, func(e *Editor) fyne.CanvasObject { return e.court }, did("exported")},
+		}, aside, below, did("exported")},
 		{func() string {
-			return words.T("That is all. Write the next play with the button below the list of plays. Help shows this guide again.")
-		}, func(e *Editor) fyne.CanvasObject { return e.plays.List }, nil},
+			return words.T("That is all. Back at the court, the button below the list of plays writes the next one. Help shows this guide again.")
+		}, aside, below, nil},
 	}
+}
+
+// aside is what the guide may cover while a hand is on the court, and on the page
+// of exports the button to press.
+func aside(e *Editor) fyne.CanvasObject {
+	if e.exports.Shown() {
+		return e.exports.Exporter()
+	}
+	return e.plays.List
 }
 
 // did waits for something that the window says it has done.
@@ -69,9 +82,8 @@ func didStep(what string) bool {
 
 // Size of the guide's box, and how far from the control it stands.
 const (
-	guideWidth  = 320
-	guideHeight = 150
-	guideGap    = 10
+	guideWidth = 320
+	guideGap   = 10
 )
 
 func newGuide(e *Editor) *guide {
@@ -99,22 +111,14 @@ func (g *guide) Layout(_ []fyne.CanvasObject, size fyne.Size) {
 	if g.at < 0 {
 		return
 	}
-	need := fyne.NewSize(guideWidth, max(guideHeight, g.box.MinSize().Height))
+	g.box.Resize(fyne.NewSize(guideWidth, g.box.MinSize().Height)) // its text is broken to this width
+	need := fyne.NewSize(guideWidth, g.box.MinSize().Height)
 	g.box.Resize(need)
 	driver := fyne.CurrentApp().Driver()
-	o := guideSteps()[g.at].beside(g.editor)
+	step := guideSteps()[g.at]
+	o := step.beside(g.editor)
 	corner := driver.AbsolutePositionForObject(o).Subtract(driver.AbsolutePositionForObject(g.layer))
-	g.box.Move(beside(corner, o.Size(), need, size))
-}
-
-// beside is where a box stands next to a control: above it if there is room, else
-// in its upper right corner, always within the window.
-func beside(corner fyne.Position, of, box, window fyne.Size) fyne.Position {
-	at := fyne.NewPos(corner.X, corner.Y-box.Height-guideGap)
-	if at.Y < 0 {
-		at = fyne.NewPos(corner.X+of.Width-box.Width-guideGap, corner.Y+guideGap)
-	}
-	return fyne.NewPos(min(max(at.X, 0), max(window.Width-box.Width, 0)), min(max(at.Y, 0), max(window.Height-box.Height, 0)))
+	g.box.Move(beside(step.on, corner, o.Size(), need, size))
 }
 
 // beginGuide shows the guide unless it has been seen.
@@ -151,6 +155,20 @@ func (g *guide) show(step int) {
 	g.layer.Refresh()
 	g.editor.trace.say("guide %d", step+1)
 	g.editor.traceNamed(g.named())
+}
+
+// meet goes to the page of exports with who has opened it, also ahead of the guide.
+func (g *guide) meet() {
+	if g.at >= 0 {
+		g.show(max(g.at, exportStep))
+	}
+}
+
+// again finds the box its place anew.
+func (g *guide) again() {
+	if g.at >= 0 {
+		g.layer.Refresh()
+	}
 }
 
 // hear goes on when what the step asks for has been done.

@@ -91,22 +91,41 @@ func TestTheGuideFollowsThePerson(t *testing.T) {
 	}
 }
 
+// Whoever opens the page of exports by himself is met there.
+func TestTheGuideMeetsWhoIsAhead(t *testing.T) {
+	b := newBench(t, lessonFile(t, "a"))
+	b.showGuide()
+	b.askExport()
+	if b.guide.at != exportStep {
+		t.Errorf("with the page of exports open the guide is at %d, want %d", b.guide.at, exportStep)
+	}
+	b.exports.Close()
+	if b.guide.at != exportStep {
+		t.Errorf("with the page closed again the guide is at %d, want %d", b.guide.at, exportStep)
+	}
+}
+
 // The guide's box stands within the window, wherever its control is.
 func TestBeside(t *testing.T) {
 	box, window := fyne.NewSize(300, 150), fyne.NewSize(1000, 700)
 	for _, c := range []struct {
+		on     side
 		corner fyne.Position
 		of     fyne.Size
 		want   fyne.Position
 	}{
-		{fyne.NewPos(40, 600), fyne.NewSize(60, 30), fyne.NewPos(40, 440)},
-		{fyne.NewPos(900, 600), fyne.NewSize(60, 30), fyne.NewPos(700, 440)},
-		{fyne.NewPos(300, 50), fyne.NewSize(600, 500), fyne.NewPos(590, 60)},
-		{fyne.NewPos(0, 0), fyne.NewSize(60, 30), fyne.NewPos(0, 10)},
-		{fyne.NewPos(0, 900), fyne.NewSize(60, 30), fyne.NewPos(0, 550)},
+		{above, fyne.NewPos(40, 600), fyne.NewSize(60, 30), fyne.NewPos(40, 440)},
+		{above, fyne.NewPos(900, 600), fyne.NewSize(60, 30), fyne.NewPos(700, 440)},
+		{above, fyne.NewPos(300, 50), fyne.NewSize(600, 500), fyne.NewPos(590, 60)},
+		{above, fyne.NewPos(0, 0), fyne.NewSize(60, 30), fyne.NewPos(0, 10)},
+		{above, fyne.NewPos(0, 900), fyne.NewSize(60, 30), fyne.NewPos(0, 550)},
+		{leftOf, fyne.NewPos(700, 50), fyne.NewSize(300, 200), fyne.NewPos(390, 50)},
+		{leftOf, fyne.NewPos(200, 50), fyne.NewSize(300, 200), fyne.NewPos(190, 60)},
+		{below, fyne.NewPos(690, 200), fyne.NewSize(300, 36), fyne.NewPos(690, 246)},
+		{below, fyne.NewPos(0, 60), fyne.NewSize(240, 500), fyne.NewPos(0, 70)},
 	} {
-		if got := beside(c.corner, c.of, box, window); got != c.want {
-			t.Errorf("beside(%v, %v) = %v, want %v", c.corner, c.of, got, c.want)
+		if got := beside(c.on, c.corner, c.of, box, window); got != c.want {
+			t.Errorf("beside(%v, %v, %v) = %v, want %v", c.on, c.corner, c.of, got, c.want)
 		}
 	}
 }

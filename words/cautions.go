@@ -20,5 +20,5 @@ func Cautions() []string { return all(cautions...) }
 
 // Caution is the one line that stands where there is room for one.
 func Caution() string {
-	return T("Times are estimates, not instructions to sprint. Walk it first. Your coach, doctor and venue decide.")
+	return T("Times are estimates: walk it first. Your coach, doctor and venue decide.")
 }

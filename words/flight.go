@@ -15,9 +15,9 @@ func OverNet(ball, top units.Feet) string {
 	return T("%s over", Length(ball-top))
 }
 
-// TimesNet says a height as a multiple of the net's: "2.6 x net".
+// TimesNet says a height as a multiple of the net's: "2.6 × net".
 func TimesNet(z, top units.Feet) string {
-	return T("%.1f x net", float64(z/top))
+	return T("%.1f × net", float64(z/top))
 }
 
 // TimeBought says what a return buys its side.
@@ -25,6 +25,6 @@ func TimeBought(t rally.TimeBought) string {
 	if t.Own.Reason != flight.Possible {
 		return T("This return cannot be hit so: %s.", Name(t.Own.Reason))
 	}
-	return T("From this return (%s high, %s inside the baseline) it takes %s to the third contact and %s until a third of 15 m/s is at the kitchen line. Height buys the first, depth the rest.",
+	return T("From this return (%s high, %s inside the baseline) it takes %s until the third is struck and %s until a third of 15 m/s is at the kitchen line. Height buys the first, depth the rest.",
 		Length(t.Apex), Length(t.Depth), Seconds(t.Own.Third), Seconds(t.Own.Line))
 }

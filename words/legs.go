@@ -41,8 +41,8 @@ var legSentences = map[finding.ID]legWording{
 	finding.RunsBackward:  {all: Text("{player} goes {distance} backwards: turn and run, never backpedal.")},
 	finding.NearObstacle:  {all: Text("{player} passes {distance} from an obstacle.")},
 	finding.ShortOfLine: {
-		all:  Text("At third contact {player} is {short} short of the kitchen line and moves at {speed}: that is normal, be balanced before the ball comes."),
-		less: Text("At third contact {player} is {short} short of the kitchen line, balanced: that is normal."), lack: "speed",
+		all:  Text("When the third is struck {player} is {short} short of the kitchen line and moves at {speed}: that is normal, be balanced before the ball comes."),
+		less: Text("When the third is struck {player} is {short} short of the kitchen line, balanced: that is normal."), lack: "speed",
 	},
 	finding.Lunge:    {all: Text("{player} lunges for the {shot}, {distance} away.")},
 	finding.Backhand: {all: Text("{player} takes the {shot} on the backhand.")},

@@ -99,7 +99,7 @@ func AsItWas() string {
 
 // NotWritten says why there is nothing to vary in a play.
 func NotWritten() string {
-	return T("This play is not as the program writes one at this score: write it first with New play from the score.")
+	return T("Only for plays as New play from the score writes them (Ctrl+Shift+N).")
 }
 
 // TellSentence says what two plays give away: the pair's name, who shows it by

@@ -36,7 +36,7 @@ func TestOverNet(t *testing.T) {
 	if got, want := OverNet(2, 2.5), "6 in under"; got != want {
 		t.Errorf("OverNet(2, 2.5) = %q, want %q", got, want)
 	}
-	if got, want := TimesNet(8.5, 34.0/12), "3.0 x net"; got != want {
+	if got, want := TimesNet(8.5, 34.0/12), "3.0 × net"; got != want {
 		t.Errorf("TimesNet(8.5, 34 in) = %q, want %q", got, want)
 	}
 }

@@ -130,7 +130,7 @@ var spanishLessons = catalogue{
 	"Ctrl+Z takes it back; nothing can go wrong here.":                                                                         "Ctrl+Z lo deshace; aquí nada puede salir mal.",
 	"On the right stand the checks: what is against the rules, who is late, and advice.":                                       "A la derecha están las comprobaciones: lo que va contra las reglas, quién llega tarde y consejos.",
 	"Now the clip for your partner: Export in the menu File, or Ctrl+E. Choose on the left what it is for, then press Export.": "Ahora el clip para el compañero: Exportar en el menú Archivo, o Ctrl+E. Elegir a la izquierda para qué es y pulsar Exportar.",
-	"That is all. Write the next play with the button below the list of plays. Help shows this guide again.":                   "Eso es todo. La siguiente jugada se escribe con el botón bajo la lista de jugadas. Ayuda muestra esta guía de nuevo.",
+	"That is all. Back at the court, the button below the list of plays writes the next one. Help shows this guide again.":     "Eso es todo. De vuelta en la cancha, el botón bajo la lista de jugadas escribe la siguiente. Ayuda muestra esta guía de nuevo.",
 	"Close the guide": "Cerrar la guía",
 	"%d of %d":        "%d de %d",
 	"Skip":            "Saltar",

@@ -3,7 +3,8 @@ package words
 // spanishWindow has the menus, dialogs and cards of the window.
 var spanishWindow = catalogue{
 	"File": "Archivo", "Edit": "Editar", "Play‖noun": "Jugada", "View": "Ver",
-	"Undo": "Deshacer", "Redo": "Rehacer",
+	"Nothing fits.": "No hay nada así.",
+	"Undo":          "Deshacer", "Redo": "Rehacer",
 	"Save as…": "Guardar como…", "Export…": "Exportar…", "Pairs…": "Parejas…",
 	"Open a roster…": "Abrir una lista de parejas…", "Save the roster as…": "Guardar la lista de parejas como…",
 	"The lesson: scoring, ball, court…": "La lección: marcador, pelota, cancha…",
@@ -105,7 +106,7 @@ var spanishWindow = catalogue{
 	"Choose a goal":         "Elegir un objetivo",
 	"Write the whole match": "Escribir todo el partido", "Back to the court": "Volver a la cancha",
 	"Table": "Tabla", "Score by score": "Marcador a marcador", "Starters and margins": "Quién empieza y márgenes", "Signals": "Señales", "Pairs": "Parejas",
-	"Plan for": "Plan para", "Rallies won on the own serve, in percent:": "Puntos ganados con el saque propio, en porcentaje:",
+	"Plan for": "Plan para", "Rallies won on own serve, in percent:": "Puntos ganados con el saque propio, en porcentaje:",
 	"The lesson has no play of this yet: write the whole match.": "La lección aún no tiene una jugada de esto: escribir todo el partido.",
 	"The score as called": "El marcador cantado", "none": "no",
 	"The two starters": "Los dos que pueden empezar", "Stacks in a game": "Veces apilados por juego", "What %s runs in a game": "Lo que corre %s en un juego", "%s starts": "empieza %s",
@@ -151,7 +152,7 @@ var spanishDrawn = catalogue{
 	"playing surface from the side": "superficie de juego, de lado", "court from the side": "cancha, de lado", "kitchen from the side": "cocina, de lado",
 	"net in profile, 34 in at its middle":                              "red de perfil, 34 in en su mitad",
 	"top of the net: 36 in high at the sidelines, 34 in at its middle": "borde de la red: 36 in en las líneas laterales, 34 in en su mitad",
-	"%s high": "%s de altura", "ball, %s high": "pelota, a %s de altura", "at net %s": "en red %s",
+	"%s high": "%s de altura", "ball, %s high": "pelota, a %s de altura",
 	"path of the ball: %s": "recorrido de la pelota: %s", "path of the ball in play": "recorrido de la pelota en juego", "bounce of %s": "bote de %s",
 	"shadow of the ball": "sombra de la pelota", "way of the ball": "camino de la pelota", "path of %s over the ground": "recorrido de %s sobre el suelo",
 	"below the net": "debajo de la red", "below the ball": "debajo de la pelota", "cone %d": "cono %d", "time since the serve": "tiempo desde el saque",
@@ -162,7 +163,7 @@ var spanishDrawn = catalogue{
 	"this concerns %s": "esto atañe a %s", "signal: %s": "señal: %s",
 	"%s in the play beside": "%s en la otra jugada", "the ball of the play beside": "la pelota de la otra jugada",
 
-	"open court: %s": "cancha abierta: %s", "%s in time, %s forehand, %s": "%s a tiempo, %s de derecha, %s", "%s, then %s in time": "%s, luego %s a tiempo",
+	"open court: %s": "cancha abierta: %s", "%s in time, %s forehand": "%s a tiempo, %s de derecha", "%s, then %s in time": "%s, luego %s a tiempo",
 	"the middle shared": "el medio compartido", "the middle %s's": "el medio de %s", "largest open disc, %s across": "mayor círculo abierto, de %s", "open %s": "abierto %s",
 	"the ball is struck here": "aquí se golpea la pelota", "edge of cover: just in time": "borde de la cobertura: justo a tiempo", "in time by %s": "a tiempo por %s", "late by %s": "tarde por %s",
 

@@ -102,6 +102,9 @@ func (g *Page) Open(i int) {
 // Shown says whether the page is shown.
 func (g *Page) Shown() bool { return g.Box.Visible() }
 
+// Exporter is the button that exports.
+func (g *Page) Exporter() fyne.CanvasObject { return g.export }
+
 // Close goes back. An export under way goes on.
 func (g *Page) Close() {
 	g.measuring()

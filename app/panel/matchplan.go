@@ -82,7 +82,7 @@ func (p *MatchPlan) asked() fyne.CanvasObject {
 	entry := fyne.NewSize(60, 34)
 	first := container.NewHBox(p.back, beside(words.T("Plan for")), container.NewGridWrap(fyne.NewSize(210, 34), p.team),
 		beside(words.T("Stack")), container.NewGridWrap(fyne.NewSize(310, 34), p.policy), container.NewGridWrap(fyne.NewSize(300, 34), p.goal))
-	second := container.NewHBox(beside(words.T("Rallies won on the own serve, in percent:")))
+	second := container.NewHBox(beside(words.T("Rallies won on own serve, in percent:")))
 	for _, e := range court.Ends {
 		second.Add(container.NewGridWrap(fyne.NewSize(170, 34), p.served[e]))
 		second.Add(container.NewGridWrap(entry, p.chances[e]))

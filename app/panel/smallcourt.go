@@ -2,6 +2,7 @@ package panel
 
 import (
 	"image"
+	"slices"
 
 	"fyne.io/fyne/v2"
 
@@ -18,10 +19,21 @@ import (
 const sharply = 2
 
 // smallCourt draws a rally at a moment on a court of a size in the window's
-// units; a point takes so many of them.
+// units; a point takes so many of them. The run-off fills it, and what nobody
+// could read at such a size is left out: the words of marks.
 func smallCourt(r *rally.Rally, surface court.Rect, size fyne.Size, point float64, at units.Seconds) image.Image {
 	l := compose.Bare(int(size.Width)*sharply, int(size.Height)*sharply, canvas.Upright, surface, point*sharply)
 	p := compose.Of(r, surface, canvas.Upright)
-	p.Look = looks.Now()
-	return raster.NewFrames(p.StaticIn(l)).Draw(p.MovingIn(l, at))
+	lk := *looks.Now()
+	lk.Paper = lk.Surface
+	p.Look = &lk
+	return raster.NewFrames(wordless(p.StaticIn(l))).Draw(wordless(p.MovingIn(l, at)))
+}
+
+// wordless is a scene without its labels.
+func wordless(s *canvas.Scene) *canvas.Scene {
+	for i := range s.Panels {
+		s.Panels[i].Shapes = slices.DeleteFunc(s.Panels[i].Shapes, func(shape canvas.Shape) bool { return shape.Layer == canvas.Labels })
+	}
+	return s
 }

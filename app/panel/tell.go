@@ -39,7 +39,9 @@ func NewTell(s *session.Session) *Tell {
 	p.stop.Importance = widget.LowImportance
 	p.needs = NewDropdown(needed(), func(string) { s.OpponentsNeed(needs[p.needs.SelectedIndex()]) })
 	p.needs.Selected = p.needs.Options[usualNeed]
-	p.Box = container.NewVBox(p.said, container.NewBorder(nil, nil, widget.NewLabel(words.OpponentsNeed()), nil, p.needs), p.stop)
+	ask := wrapped() // one line with its answer would be wider than the cards
+	ask.SetText(words.OpponentsNeed())
+	p.Box = container.NewVBox(p.said, ask, p.needs, p.stop)
 	p.Refresh()
 	return p
 }

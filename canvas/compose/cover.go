@@ -20,6 +20,9 @@ const (
 	wordsBeside feet = 3
 )
 
+// coverLead is from one line of words to the next.
+const coverLead canvas.Points = 16
+
 // Cover adds a team's cover to a scene: the open cells hatched, lines of equal
 // margin with their figures, the largest open disc, where the ball is struck, and
 // the shares in words behind the team's baseline. Nothing hangs on a colour: open court is
@@ -38,7 +41,7 @@ func (p Picture) Cover(s *canvas.Scene, c cover.Map) {
 		p.openDisc(g, c, room)
 		p.margins(g, c, room)
 		p.contact(g, c.Strike.From)
-		p.coverWords(g, c.Team(), words.T("%s in time, %s forehand, %s", percent(c.Share()), percent(c.ShareForehand()), p.middle(c)))
+		p.coverWords(g, c.Team(), words.T("%s in time, %s forehand", percent(c.Share()), percent(c.ShareForehand())), p.middle(c))
 	})
 }
 
@@ -76,12 +79,15 @@ func onCourt(s *canvas.Scene, draw func(*canvas.Panel)) {
 
 func percent(share float64) string { return fmt.Sprintf("%.0f %%", 100*share) }
 
-func (p Picture) coverWords(g *canvas.Panel, team court.End, text string) {
+// coverWords are lines behind a team's baseline; one long line would not fit there.
+func (p Picture) coverWords(g *canvas.Panel, team court.End, lines ...string) {
 	at := court.OwnPoint(team, 0, court.Baseline+wordsBehind)
 	if p.Turn == canvas.Lying {
 		at = court.Pt(court.HalfWidth+wordsBeside, court.Half(team).Centre().Y)
 	}
-	p.tag(g, "cover.text", canvas.On(at), 0, text)
+	for i, text := range lines {
+		p.tag(g, fmt.Sprintf("cover.text.%d", i), canvas.On(at), (canvas.Points(i)-canvas.Points(len(lines)-1)/2)*coverLead, text)
+	}
 }
 
 // middle says who takes the middle; a picture without a rally knows no names.

@@ -66,7 +66,8 @@ func TestCoverRecorded(t *testing.T) {
 		"cover.disc": "stroke #16232a 1.4 dash 6.0 dash 4.0 M 170.5,497.5 C 170.5,487.5 162.5,479.5 152.5,479.5" +
 			" C 142.5,479.5 134.5,487.5 134.5,497.5 C 134.5,507.5 142.5,515.5 152.5,515.5 C 162.5,515.5 170.5,507.5 170.5,497.5 Z",
 		"cover.disc.text":        `text 152.5,500.7 size 9.0 "open 3 ft 7 in" #16232a`,
-		"cover.text":             `text 150.0,588.2 size 9.0 "80 % in time, 39 % forehand, the middle near1's" #16232a`,
+		"cover.text.0":           `text 150.0,580.2 size 9.0 "80 % in time, 39 % forehand" #16232a`,
+		"cover.text.1":           `text 150.0,596.2 size 9.0 "the middle near1's" #16232a`,
 		"cover.margin.-200.text": `text 152.5,316.1 size 9.0 "-0.2 s" #16232a`,
 	} {
 		if got := recordedAs(s, id); got != want {
@@ -94,12 +95,12 @@ func TestCoverShapes(t *testing.T) {
 		{cover.Shot{Drive: 15}, []string{
 			"cover.open", "cover.disc", "cover.disc.text", "cover.margin.-200", "cover.margin.-200.text", "cover.margin.0", "cover.margin.0.text",
 			"cover.margin.200", "cover.margin.200.text", "cover.margin.400", "cover.margin.400.text", "cover.margin.600", "cover.margin.600.text",
-			"cover.contact", "cover.text",
+			"cover.contact", "cover.text.0", "cover.text.1",
 		}},
 		{cover.Shot{Lob: 30}, []string{ // nothing is open
 			"cover.margin.1400", "cover.margin.1400.text", "cover.margin.1600", "cover.margin.1600.text", "cover.margin.1800", "cover.margin.1800.text",
 			"cover.margin.2000", "cover.margin.2000.text", "cover.margin.2200", "cover.margin.2200.text", "cover.margin.2400", "cover.margin.2400.text",
-			"cover.contact", "cover.text",
+			"cover.contact", "cover.text.0", "cover.text.1",
 		}},
 	} {
 		s := covered(coverMap(t, c.shot))
@@ -221,9 +222,9 @@ func TestCoverDifference(t *testing.T) {
 		d    cover.Difference
 		want []string
 	}{
-		{cover.Difference{Before: slow, After: fast}, []string{"cover.lost", "cover.lost.text", "cover.text"}},
-		{cover.Difference{Before: fast, After: slow}, []string{"cover.gained", "cover.gained.text", "cover.text"}},
-		{cover.Difference{Before: slow, After: slow}, []string{"cover.text"}},
+		{cover.Difference{Before: slow, After: fast}, []string{"cover.lost", "cover.lost.text", "cover.text.0"}},
+		{cover.Difference{Before: fast, After: slow}, []string{"cover.gained", "cover.gained.text", "cover.text.0"}},
+		{cover.Difference{Before: slow, After: slow}, []string{"cover.text.0"}},
 	} {
 		s := coverScene(canvas.Upright)
 		Picture{}.CoverDifference(s, c.d)

@@ -205,7 +205,7 @@ func (s strip) clearance(g *canvas.Panel, i int) {
 		at = at.Shift(lyingAside, -20) // beside the net, which stands upright there
 	}
 	s.figure(g, "clearance", at.Shift(0, -s.outward(i, 13)), words.OverNet(ball, top))
-	s.figure(g, "times", at.Shift(0, -s.outward(i, 28)), words.T("at net %s", words.TimesNet(ball, top)))
+	s.figure(g, "times", at.Shift(0, -s.outward(i, 28)), words.TimesNet(ball, top))
 }
 
 // figure is a tag kept inside the strip.

@@ -47,6 +47,9 @@ func (s Strip) margin(g *canvas.Panel, id game.Player, i int) {
 	name := fmt.Sprintf("margin.%v.%d", id, i)
 	g.Add(canvas.Shape{ID: name, Layer: canvas.BallLayer, Label: label, Path: boxAbout(canvas.Pos{}.Shift(0, y), s.heldX(from), -marginBar/2, s.heldX(min(to, s.Rally.To)), marginBar/2), Style: style})
 	if leg.Margin < 0 {
-		Picture{Look: s.Look}.tag(g, name+".text", canvas.Pos{}.Shift(min(s.heldX(to)+18, s.heldX(s.Rally.To)), y-4), 0, words.T("%.2f s late", -float64(leg.Margin)))
+		text := words.T("%.2f s late", -float64(leg.Margin))
+		wide, _ := tagSize(text)
+		end := canvas.Points(float64(s.Width)/s.PxPerPoint) - 1
+		Picture{Look: s.Look}.tag(g, name+".text", canvas.Pos{}.Shift(min(s.heldX(to)+18, end-wide/2), y-4), 0, text)
 	}
 }

@@ -23,7 +23,13 @@ func eachStrip(t *testing.T, do func(name string, s Strip)) {
 		}
 		long.Plays[0].Shots = append(long.Plays[0].Shots, lesson.Shot{By: by, Aim: court.Pt(2, -5*by.Team().Sign()), Intent: lesson.Apex(5)})
 	}
-	for name, l := range map[string]lesson.Lesson{"built in": builtIn(t), "short": invented(), "long": long} {
+	late := builtIn(t)
+	for id := range late.Plays[0].Tracks { // as far off at the end as nobody runs
+		track := late.Plays[0].Tracks[id]
+		track[len(track)-1].At = lesson.At(lesson.TheEnd)
+		track[len(track)-1].Place = court.Pt(-9, game.Player(id).Team().Sign()*2)
+	}
+	for name, l := range map[string]lesson.Lesson{"built in": builtIn(t), "short": invented(), "long": long, "late": late} {
 		for i := range l.Plays {
 			r := pictureOf(t, l, i, canvas.Upright).Rally
 			for _, w := range []int{240, 700, 1600} {
