@@ -180,7 +180,7 @@ func (e *Editor) content() fyne.CanvasObject {
 	left := container.New(shelf{e.strip}, middle, bar, e.strip)
 	all := container.NewHSplit(left, e.side())
 	all.Offset = leftShare
-	return container.New(layout.NewBorderLayout(e.score.Box, nil, nil, nil), e.score.Box, all)
+	return container.New(panel.Headed{}, e.score.Box, all)
 }
 
 // Shares of the window's width: what is left of the cards, and of that the plays.

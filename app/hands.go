@@ -136,9 +136,9 @@ func (e *Editor) transform(name string, change func(l lesson.Lesson, i int) less
 // transformItems are what turns plays round.
 func (e *Editor) transformItems() []*fyne.MenuItem {
 	return []*fyne.MenuItem{
-		e.item(words.T("Mirror left and right (even, odd)"), e.transform(words.T("mirror a play"), edit.MirrorSides), ctrlShift(fyne.KeyM)),
-		e.item(words.T("Reverse roles: those who serve receive"), e.transform(words.T("reverse roles"), edit.ReverseRoles), ctrlShift(fyne.KeyR)),
-		e.item(words.T("Swap ends in all plays"), e.transform(words.T("swap ends"), func(l lesson.Lesson, _ int) lesson.Lesson { return edit.SwapEnds(l) }), nil),
+		e.needs(e.noPlay, e.item(words.T("Mirror left and right (even, odd)"), e.transform(words.T("mirror a play"), edit.MirrorSides), ctrlShift(fyne.KeyM))),
+		e.needs(e.noPlay, e.item(words.T("Reverse roles: those who serve receive"), e.transform(words.T("reverse roles"), edit.ReverseRoles), ctrlShift(fyne.KeyR))),
+		e.needs(e.noPlay, e.item(words.T("Swap ends in all plays"), e.transform(words.T("swap ends"), func(l lesson.Lesson, _ int) lesson.Lesson { return edit.SwapEnds(l) }), nil)),
 	}
 }
 

@@ -68,10 +68,6 @@ func (e *Editor) editMenu() *fyne.Menu {
 // playMenu holds what is done with plays.
 func (e *Editor) playMenu() *fyne.Menu {
 	items := []*fyne.MenuItem{
-		e.needs(e.noPlay, e.item(words.T("Play or pause"), e.session.TogglePlay, plain(fyne.KeySpace))),
-		e.needs(e.noPlay, e.item(words.T("Next event"), e.session.NextEvent, plain(fyne.KeyRight))),
-		e.needs(e.noPlay, e.item(words.T("Previous event"), e.session.PreviousEvent, plain(fyne.KeyLeft))),
-		fyne.NewMenuItemSeparator(),
 		e.item(words.T("New play from the score…"), e.askNewPlay, ctrlShift(fyne.KeyN)),
 		e.needs(e.noPlay, e.item(words.T("Duplicate this play"), e.session.DuplicatePlay, ctrl(fyne.KeyD))),
 		e.needs(e.noPlay, e.item(words.T("Title, notes and tags…"), e.askDescribePlay, nil)),

@@ -15,10 +15,14 @@ import (
 	"homeside/words"
 )
 
-// timeMenu holds what is done in time: texts, a shot's time, the loop, the strip.
+// timeMenu holds what is done in time: playing, texts, a shot's time, the loop, the strip.
 func (e *Editor) timeMenu() *fyne.Menu {
 	e.loopItem = e.item(words.T("Loop"), func() { e.session.ToggleLoop(); e.sayLoop() }, plain(fyne.KeyL))
 	return fyne.NewMenu(words.T("Time"),
+		e.needs(e.noPlay, e.item(words.T("Play or pause"), e.session.TogglePlay, plain(fyne.KeySpace))),
+		e.needs(e.noPlay, e.item(words.T("Next event"), e.session.NextEvent, plain(fyne.KeyRight))),
+		e.needs(e.noPlay, e.item(words.T("Previous event"), e.session.PreviousEvent, plain(fyne.KeyLeft))),
+		fyne.NewMenuItemSeparator(),
 		e.needs(e.noPlay, e.item(words.T("Add a caption here…"), func() { e.askCue(lesson.Caption, e.session.Now()) }, plain(fyne.KeyC))),
 		e.needs(e.noPlay, e.item(words.T("Add a signal here…"), func() { e.askCue(lesson.Signal, e.session.Now()) }, plain(fyne.KeyS))),
 		fyne.NewMenuItemSeparator(),

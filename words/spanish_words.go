@@ -221,7 +221,7 @@ var spanishSaid = catalogue{
 	"down the centreline":                                         "por la línea central",
 	"%s takes it.":                                                "La toma %s.",
 	"Two plays come in: as it was and, behind it, as it should be. Compare them to see both on one clock.": "Entran dos jugadas: como fue y, detrás, como debería ser. Al compararlas se ven las dos con un mismo reloj.",
-	"Only for plays as New play from the score writes them (Ctrl+Shift+N).":                                "Solo para jugadas como las escribe Jugada nueva según el marcador (Ctrl+Mayús+N).",
+	"Only for plays as New play from the score writes them (Ctrl+Shift+N).":                                "Solo para jugadas como las escribe Jugada nueva según el marcador (Ctrl+Shift+N).",
 	"Beside play %d":                           "Junto a la jugada %d",
 	"%s, at another score":                     "%s, con otro marcador",
 	"%s: the two plays look alike to the end.": "%s: las dos jugadas se ven iguales hasta el final.",

@@ -81,7 +81,7 @@ func NewMatchPlan(s *session.Session, events MatchPlanEvents) *MatchPlan {
 func (p *MatchPlan) asked() fyne.CanvasObject {
 	entry := fyne.NewSize(60, 34)
 	first := container.NewHBox(p.back, beside(words.T("Plan for")), container.NewGridWrap(fyne.NewSize(210, 34), p.team),
-		beside(words.T("Stack")), container.NewGridWrap(fyne.NewSize(310, 34), p.policy), container.NewGridWrap(fyne.NewSize(300, 34), p.goal))
+		beside(words.T("Stack")), container.NewGridWrap(fyne.NewSize(360, 34), p.policy), container.NewGridWrap(fyne.NewSize(290, 34), p.goal))
 	second := container.NewHBox(beside(words.T("Rallies won on own serve, in percent:")))
 	for _, e := range court.Ends {
 		second.Add(container.NewGridWrap(fyne.NewSize(170, 34), p.served[e]))

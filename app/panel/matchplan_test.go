@@ -43,7 +43,7 @@ func lefty() lesson.Lesson {
 // row is a line of the table as it is read.
 func (t *planTable) row(i int) string {
 	var cells []string
-	for col := range planWidths {
+	for col := range planColumns {
 		cells = append(cells, t.text(widget.TableCellID{Row: i, Col: col}))
 	}
 	return strings.Join(cells, "; ")

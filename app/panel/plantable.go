@@ -6,14 +6,15 @@ import (
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
+	"fyne.io/fyne/v2/theme"
 	"fyne.io/fyne/v2/widget"
 
 	"homeside/app/session"
 	"homeside/words"
 )
 
-// Widths of the table's columns, by words.PlanHeads.
-var planWidths = []float32{124, 176, 140, 164, 118, 92, 92, 118, 54, 70, 62}
+// planColumns is how many columns the table has, by words.PlanHeads.
+const planColumns = 11
 
 // Columns whose figures can be a warning.
 const (
@@ -34,22 +35,37 @@ type planTable struct {
 
 func newPlanTable(open func(play int)) *planTable {
 	t := &planTable{open: open, say: wrapped(), cells: map[int]fyne.CanvasObject{}}
-	t.table = widget.NewTable(func() (int, int) { return len(t.plan.Rows), len(planWidths) }, newState, t.fill)
+	t.table = widget.NewTable(func() (int, int) { return len(t.plan.Rows), planColumns }, newState, t.fill)
 	t.table.ShowHeaderRow = true
 	t.table.CreateHeader = newState
 	t.table.UpdateHeader = t.head
 	t.table.OnSelected = t.selected
-	for i, w := range planWidths {
-		t.table.SetColumnWidth(i, w)
-	}
 	t.box = container.NewBorder(nil, t.say, nil, nil, t.table)
 	return t
 }
 
 func (t *planTable) show(m session.MatchPlan) {
 	t.plan = m
+	t.fit()
 	t.table.Refresh()
 	t.say.SetText(saidOf(m))
+}
+
+// fit makes every column as wide as what stands in it.
+func (t *planTable) fit() {
+	heads := words.PlanHeads(t.plan.Pair.Lesson, t.plan.Pair.Team)
+	for col := range planColumns {
+		wide := letters(heads[col], true)
+		for row := range t.plan.Rows {
+			wide = max(wide, letters(t.text(widget.TableCellID{Row: row, Col: col}), false))
+		}
+		t.table.SetColumnWidth(col, wide+2*theme.InnerPadding()+1)
+	}
+}
+
+// letters is the width of a text.
+func letters(text string, bold bool) float32 {
+	return fyne.MeasureText(text, theme.TextSize(), fyne.TextStyle{Bold: bold}).Width
 }
 
 // saidOf is what stands under the table.

@@ -42,7 +42,7 @@ func NewScore(s *session.Session) *Score {
 	for _, e := range court.Ends {
 		p.won[e] = widget.NewButton("", func() { p.tell(s.RallyWon(e)) })
 	}
-	first := container.NewBorder(nil, nil, nil, container.NewCenter(container.NewHBox(p.change, p.sides.button, p.won[court.Near], p.won[court.Far])), p.sentence)
+	first := container.New(&answered{}, p.sentence, container.NewHBox(p.change, p.sides.button, p.won[court.Near], p.won[court.Far]))
 	p.Box = container.NewVBox(first, container.NewBorder(nil, nil, p.ask, nil, p.wrong))
 	return p
 }

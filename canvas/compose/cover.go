@@ -41,7 +41,7 @@ func (p Picture) Cover(s *canvas.Scene, c cover.Map) {
 		p.openDisc(g, c, room)
 		p.margins(g, c, room)
 		p.contact(g, c.Strike.From)
-		p.coverWords(g, c.Team(), words.T("%s in time, %s forehand", percent(c.Share()), percent(c.ShareForehand())), p.middle(c))
+		p.coverWords(s, g, c.Team(), words.T("%s in time, %s forehand", percent(c.Share()), percent(c.ShareForehand())), p.middle(c))
 	})
 }
 
@@ -64,7 +64,7 @@ func (p Picture) CoverDifference(s *canvas.Scene, d cover.Difference) {
 				p.tag(g, name+".text", canvas.On(at), 0, text)
 			}
 		}
-		p.coverWords(g, team, words.T("%s, then %s in time", percent(d.Before.Share()), percent(d.After.Share())))
+		p.coverWords(s, g, team, words.T("%s, then %s in time", percent(d.Before.Share()), percent(d.After.Share())))
 	})
 }
 
@@ -80,13 +80,17 @@ func onCourt(s *canvas.Scene, draw func(*canvas.Panel)) {
 func percent(share float64) string { return fmt.Sprintf("%.0f %%", 100*share) }
 
 // coverWords are lines behind a team's baseline; one long line would not fit there.
-func (p Picture) coverWords(g *canvas.Panel, team court.End, lines ...string) {
+func (p Picture) coverWords(s *canvas.Scene, g *canvas.Panel, team court.End, lines ...string) {
 	at := court.OwnPoint(team, 0, court.Baseline+wordsBehind)
 	if p.Turn == canvas.Lying {
 		at = court.Pt(court.HalfWidth+wordsBeside, court.Half(team).Centre().Y)
 	}
+	_, high := tagSize("")
+	above := canvas.Points(len(lines)-1) / 2 * coverLead // of the first line over the middle
+	y, half := g.View.ToPx(at).Y/s.PxPerPoint, float64(above+high/2)
+	held := max(half, min(y, float64(s.Height)/s.PxPerPoint-half)) // within a small picture
 	for i, text := range lines {
-		p.tag(g, fmt.Sprintf("cover.text.%d", i), canvas.On(at), (canvas.Points(i)-canvas.Points(len(lines)-1)/2)*coverLead, text)
+		p.tag(g, fmt.Sprintf("cover.text.%d", i), canvas.On(at), canvas.Points(held-y)+canvas.Points(i)*coverLead-above, text)
 	}
 }
 

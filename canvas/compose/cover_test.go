@@ -66,8 +66,8 @@ func TestCoverRecorded(t *testing.T) {
 		"cover.disc": "stroke #16232a 1.4 dash 6.0 dash 4.0 M 170.5,497.5 C 170.5,487.5 162.5,479.5 152.5,479.5" +
 			" C 142.5,479.5 134.5,487.5 134.5,497.5 C 134.5,507.5 142.5,515.5 152.5,515.5 C 162.5,515.5 170.5,507.5 170.5,497.5 Z",
 		"cover.disc.text":        `text 152.5,500.7 size 9.0 "open 3 ft 7 in" #16232a`,
-		"cover.text.0":           `text 150.0,580.2 size 9.0 "80 % in time, 39 % forehand" #16232a`,
-		"cover.text.1":           `text 150.0,596.2 size 9.0 "the middle near1's" #16232a`,
+		"cover.text.0":           `text 150.0,579.7 size 9.0 "80 % in time, 39 % forehand" #16232a`,
+		"cover.text.1":           `text 150.0,595.7 size 9.0 "the middle near1's" #16232a`,
 		"cover.margin.-200.text": `text 152.5,316.1 size 9.0 "-0.2 s" #16232a`,
 	} {
 		if got := recordedAs(s, id); got != want {
@@ -82,6 +82,19 @@ func TestCoverRecorded(t *testing.T) {
 	} {
 		if got := recordedAs(s, id); !strings.HasPrefix(got, want) {
 			t.Errorf("%s is drawn as\n%s\nwant it to begin\n%s", id, got, want)
+		}
+	}
+}
+
+// The words are within however small a picture.
+func TestCoverWordsAreInside(t *testing.T) {
+	s := coverScene(canvas.Upright)
+	s.Width, s.Height, s.Panels[0].View = 200, 110, canvas.View{Origin: canvas.Px{X: 100, Y: 55}, PxPerFoot: 2}
+	Picture{}.Cover(s, coverMap(t, cover.Shot{Drive: 15}))
+	boxes := extentsOf(s)
+	for _, id := range []string{"court/cover.text.0.plate", "court/cover.text.1.plate"} {
+		if b, ok := boxes[id]; !ok || !b.within(200, 110) {
+			t.Errorf("%s is %+v (drawn %v), want it within the picture", id, b, ok)
 		}
 	}
 }

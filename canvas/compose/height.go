@@ -217,9 +217,8 @@ func (s strip) figure(g *canvas.Panel, name string, at canvas.Pos, text string) 
 	half := canvas.Points(look.Width(text, true))*look.LabelSize/2 + 4
 	if s.l.Court.Turn == canvas.Upright {
 		x := canvas.Points(float64(at.X*s.l.up()) * px)
-		at = at.Shift(min(max(half-x, 0), half*2), 0)
 		end := canvas.Points(float64(s.l.RiseTop) * px)
-		at = at.Shift(min(end-half-x, 0), 0)
+		at = at.Shift(max(half, min(x, end-half))-x, 0) // a strip too narrow for it is left away from the court
 	}
 	s.p.tag(g, name+".text", s.clipped(at), 0, text)
 }
