@@ -74,6 +74,22 @@ func TakesLeft(left []reel.Left) string {
 	return T("Left out: %s.", strings.Join(all, "; "))
 }
 
+// SlowFaults says in a line why the first of a take's stretches at another speed that
+// does not count as it is said does not; empty if all do.
+func SlowFaults(all []reel.SlowFault) string {
+	for i, f := range all {
+		switch f {
+		case reel.SlowEmpty:
+			return T("Speed %d ends before it begins: it does not count.", i+1)
+		case reel.SlowOutside:
+			return T("Speed %d lies outside this take: it does not count.", i+1)
+		case reel.SlowCovered:
+			return T("Speed %d: where a later one overlaps it, the later one counts.", i+1)
+		}
+	}
+	return ""
+}
+
 var cameraWords = [...]string{
 	lesson.WholeCourt:     Text("the whole court"),
 	lesson.HalfCourt:      Text("half the court"),

@@ -42,18 +42,27 @@ var (
 )
 
 func newCard(size CardSize, tapped func(), keys func(*fyne.KeyEvent)) *card {
-	c := &card{tapped: tapped, keys: keys, size: size, frame: fynecanvas.NewRectangle(nil), picture: fynecanvas.NewImageFromImage(nil), title: wrapped(), text: wrapped()}
-	c.frame.CornerRadius = 6
-	c.picture.FillMode = fynecanvas.ImageFillContain
-	c.title.Alignment, c.title.TextStyle.Bold = fyne.TextAlignCenter, true
-	c.text.Alignment, c.text.SizeName = fyne.TextAlignCenter, theme.SizeNameCaptionText
+	c := &card{}
+	c.make(size, tapped, keys)
 	c.ExtendBaseWidget(c)
 	return c
 }
 
+func (c *card) make(size CardSize, tapped func(), keys func(*fyne.KeyEvent)) {
+	c.tapped, c.keys, c.size = tapped, keys, size
+	c.frame, c.picture = fynecanvas.NewRectangle(nil), fynecanvas.NewImageFromImage(nil)
+	c.title, c.text = wrapped(), wrapped()
+	c.frame.CornerRadius = 6
+	c.picture.FillMode = fynecanvas.ImageFillContain
+	c.title.Alignment, c.title.TextStyle.Bold = fyne.TextAlignCenter, true
+	c.text.Alignment, c.text.SizeName = fyne.TextAlignCenter, theme.SizeNameCaptionText
+}
+
 // CreateRenderer implements fyne.Widget.
-func (c *card) CreateRenderer() fyne.WidgetRenderer {
-	return widget.NewSimpleRenderer(container.New(cardLayout{c.size}, c.frame, c.picture, c.title, c.text))
+func (c *card) CreateRenderer() fyne.WidgetRenderer { return widget.NewSimpleRenderer(c.parts()) }
+
+func (c *card) parts() *fyne.Container {
+	return container.New(cardLayout{c.size}, c.frame, c.picture, c.title, c.text)
 }
 
 // cardLayout puts frame, picture, title and text of a card one below the other.

@@ -118,8 +118,8 @@ func invoke(f func()) {
 }
 
 // focus gives a card the keys, where it is in a window.
-func focus(c *card) {
-	if w := fyne.CurrentApp().Driver().CanvasForObject(c); w != nil {
+func focus(c fyne.Focusable) {
+	if w := fyne.CurrentApp().Driver().CanvasForObject(c.(fyne.CanvasObject)); w != nil {
 		w.Focus(c)
 	}
 }

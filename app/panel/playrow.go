@@ -33,15 +33,16 @@ type playRow struct {
 	small        *fynecanvas.Image
 	title, tags  *widget.Label
 	above, below *fynecanvas.Rectangle
-	OnDrag       func(at fyne.Position) // in the window; nil if it cannot be dragged
-	OnDragEnd    func()
 	check        *widget.Icon // nil unless plays are ticked
 }
 
 var _ fyne.Draggable = (*draggedRow)(nil)
 
 // draggedRow is a row that can be dragged; one that cannot lets a drag through.
-type draggedRow struct{ playRow }
+type draggedRow struct {
+	playRow
+	drags
+}
 
 // newPlayRow is a row without a play; with a check if plays are ticked in its list.
 func newPlayRow(ticked bool) *playRow {
@@ -79,10 +80,13 @@ func (r *playRow) make(ticked bool) {
 		container.New(layout.NewCustomPaddedVBoxLayout(0), r.above, layout.NewSpacer(), r.below))
 }
 
+// insertWidth is how thick the line is where something comes in.
+const insertWidth = 3
+
 // insertLine is where something comes in, hidden.
 func insertLine() *fynecanvas.Rectangle {
 	l := fynecanvas.NewRectangle(theme.Color(theme.ColorNamePrimary))
-	l.SetMinSize(fyne.NewSize(0, 3))
+	l.SetMinSize(fyne.NewSize(0, insertWidth))
 	l.Hide()
 	return l
 }
@@ -97,18 +101,4 @@ func (r *playRow) set(name string, p lesson.Play, small image.Image) {
 	show(r.tags, len(p.Tags) > 0)
 	r.small.Image = small
 	r.small.Refresh()
-}
-
-// Dragged implements fyne.Draggable.
-func (r *draggedRow) Dragged(e *fyne.DragEvent) {
-	if r.OnDrag != nil {
-		r.OnDrag(e.AbsolutePosition)
-	}
-}
-
-// DragEnd implements fyne.Draggable.
-func (r *draggedRow) DragEnd() {
-	if r.OnDragEnd != nil {
-		r.OnDragEnd()
-	}
 }

@@ -34,8 +34,7 @@ type Plays struct {
 	say     func(string)
 	row     *draggedRow // to measure one by
 	rows    map[int]*draggedRow
-	drag    int // the row that is dragged, -1 for none
-	to      int // the row whose place it would take
+	drag    reorder // of rows
 }
 
 // thumb is a small court with what it is of.
@@ -74,7 +73,7 @@ func (l *keyList) TypedKey(k *fyne.KeyEvent) {
 // NewPlays is the list of a session's plays; keys takes the keys that the list
 // has no use for, say a line about what is being done.
 func NewPlays(s *session.Session, keys func(*fyne.KeyEvent), say func(string)) *Plays {
-	p := &Plays{session: s, say: say, thumbs: map[int]thumb{}, row: newDraggedRow(), rows: map[int]*draggedRow{}, drag: -1, to: -1, found: widget.NewLabel("")}
+	p := &Plays{session: s, say: say, thumbs: map[int]thumb{}, row: newDraggedRow(), rows: map[int]*draggedRow{}, drag: newReorder(), found: widget.NewLabel("")}
 	p.List = &keyList{keys: keys}
 	p.List.Length = func() int { return len(p.shown) }
 	p.List.CreateItem = func() fyne.CanvasObject { return newDraggedRow() }
@@ -101,8 +100,8 @@ func (p *Plays) fill(row widget.ListItemID, o fyne.CanvasObject) {
 	r.set(PlayName(p.session, i), p.session.Lesson().Plays[i], p.thumb(i))
 	r.OnDrag = func(at fyne.Position) { p.dragged(row, at) }
 	r.OnDragEnd = p.dropped
-	show(r.above, p.drag >= 0 && p.to == row && p.to < p.drag)
-	show(r.below, p.drag >= 0 && p.to == row && p.to > p.drag)
+	show(r.above, p.drag.before(row))
+	show(r.below, p.drag.after(row))
 }
 
 // keepRow notes which row a widget shows: the list uses them again for others.
@@ -188,15 +187,11 @@ func (p *Plays) Move(by int) {
 
 // dragged shows where a row would come in if it were let go at a place in the window.
 func (p *Plays) dragged(row int, at fyne.Position) {
-	if p.drag < 0 {
-		p.drag = row
-	}
 	list := fyne.CurrentApp().Driver().AbsolutePositionForObject(p.List)
-	to := rowAt(at.Y-list.Y+p.List.GetScrollOffset(), p.rowHeight(), len(p.shown))
-	if to == p.to && p.drag == row {
+	to := placeAt(at.Y-list.Y+p.List.GetScrollOffset(), p.rowHeight(), len(p.shown))
+	if !p.drag.over(row, to) {
 		return
 	}
-	p.to = to
 	p.List.ScrollTo(to)
 	p.List.Refresh()
 	p.say(words.T("To place %d of %d", p.shown[to]+1, len(p.session.Lesson().Plays)))
@@ -204,10 +199,9 @@ func (p *Plays) dragged(row int, at fyne.Position) {
 
 // dropped puts the row that is dragged in its new place.
 func (p *Plays) dropped() {
-	from, to := p.drag, p.to
-	p.drag, p.to = -1, -1
+	from, to, ok := p.drag.drop()
 	p.say("")
-	if from >= 0 && from < len(p.shown) && to < len(p.shown) {
+	if ok && from < len(p.shown) && to < len(p.shown) {
 		p.session.MovePlay(p.shown[from], p.shown[to])
 	}
 	p.Refresh()
@@ -215,10 +209,9 @@ func (p *Plays) dropped() {
 
 // CancelDrag lets a row go where it was and says whether one was dragged.
 func (p *Plays) CancelDrag() bool {
-	if p.drag < 0 {
+	if !p.drag.cancel() {
 		return false
 	}
-	p.drag, p.to = -1, -1
 	p.say("")
 	p.List.Refresh()
 	return true
@@ -227,11 +220,6 @@ func (p *Plays) CancelDrag() bool {
 // rowHeight is the height of a row with what is between two.
 func (p *Plays) rowHeight() float32 {
 	return p.row.MinSize().Height + p.List.Theme().Size(theme.SizeNamePadding)
-}
-
-// rowAt is the row at a height in a list of so many rows; the nearest one beyond its ends.
-func rowAt(y, height float32, rows int) int {
-	return min(max(int(y/height), 0), max(rows-1, 0))
 }
 
 // Named are the list's parts by name, for tests of the window.

@@ -1,7 +1,9 @@
 package panel
 
 import (
+	"fmt"
 	"image"
+	"slices"
 
 	"fyne.io/fyne/v2"
 	fynecanvas "fyne.io/fyne/v2/canvas"
@@ -12,7 +14,9 @@ import (
 	"homeside/app/session"
 	"homeside/canvas/film"
 	"homeside/model/lesson"
+	"homeside/model/rally"
 	"homeside/model/reel"
+	"homeside/model/units"
 	"homeside/words"
 )
 
@@ -61,8 +65,8 @@ func NewReels(s *session.Session, events ReelEvents) *Reels {
 	p.preview = newReelPreview(func() { p.refreshStrip() }, p.played)
 	p.preview.frame.Safe = true
 	p.pulse = fynecanvas.NewRaster(func(int, int) image.Image { invoke(p.events.Painted); return image.NewRGBA(image.Rect(0, 0, 1, 1)) })
-	p.strip = newTakeStrip(s, p.key)
-	p.take, p.card = newTakeForm(s, p.Say, p.freezeHere), newCardForm(s, p.Say)
+	p.strip = newTakeStrip(s, p.key, p.Say)
+	p.take, p.card = newTakeForm(s, p.Say, p.slowHere, p.freezeHere), newCardForm(s, p.Say)
 	p.none = wrapped()
 	p.none.SetText(words.T("A reel is a clip made of takes: stretches of plays, each with its own camera and speed. Begin with a new reel, or let one be made of the play shown that lasts as long as you want."))
 	p.layOut()
@@ -87,6 +91,7 @@ func (p *Reels) layOut() {
 	p.worked = container.NewBorder(nil, order, nil, picked, p.preview.box)
 	p.named["reel-play"], p.named["reel-shape"], p.named["reel-camera"] = p.preview.play, p.preview.shape, p.take.camera
 	p.named["reel-caption"], p.named["reel-freeze"] = p.take.caption, p.take.freeze
+	p.named["reel-slow"] = p.take.slow
 	p.Box = container.NewBorder(p.head(), nil, nil, nil, container.NewStack(container.NewPadded(p.none), p.worked))
 }
 
@@ -243,20 +248,66 @@ func (p *Reels) played(on bool) {
 	}
 }
 
-// freezeHere adds a freeze to the take picked at the moment that the preview shows.
-func (p *Reels) freezeHere() {
+// here is the moment of the take picked that the preview shows; false, and said, if
+// it shows another part of the reel.
+func (p *Reels) here() (*rally.Rally, units.Seconds, bool) {
 	if p.film == nil {
-		return
+		return nil, 0, false
 	}
 	m := p.film.Reel.At(p.preview.at)
 	if m.Card != nil || p.film.Reel.Takes[m.Take].Index != p.session.ReelPick() {
 		p.Say(words.T("The preview shows another part of the reel: move it into this take first."))
-		return
+		return nil, 0, false
 	}
-	at := p.film.Reel.Takes[m.Take].Rally.AnchorAt(m.T)
-	p.take.set(words.T("add a freeze"), func(t *lesson.Take) {
-		t.Freezes = append(t.Freezes[:len(t.Freezes):len(t.Freezes)], lesson.Freeze{At: at, Length: usualFreeze})
-	})
+	return p.film.Reel.Takes[m.Take].Rally, m.T, true
+}
+
+// slowHere adds a stretch at another speed from the event before the moment that the
+// preview shows to the one after it.
+func (p *Reels) slowHere() {
+	r, at, ok := p.here()
+	switch take, _ := p.session.Take(); {
+	case !ok:
+	case len(take.Slows) >= lesson.MaxSlows:
+		p.Say(words.T("A take has %d of these at most.", lesson.MaxSlows))
+	default:
+		p.take.set(words.T("slow down between two events"), func(t *lesson.Take) {
+			t.Slows = append(slices.Clip(t.Slows), lesson.Slow{Span: stretchAbout(r, at), Speed: usualSlow})
+		})
+	}
+}
+
+// usualSlow is the speed of a new stretch.
+const usualSlow = 0.25
+
+// stretchAbout is the stretch between two events of a rally that holds a moment.
+func stretchAbout(r *rally.Rally, at units.Seconds) lesson.Span {
+	span := lesson.Span{From: lesson.At(lesson.ContactOf(0)), To: lesson.At(lesson.TheEnd)}
+	for _, e := range r.Events {
+		switch {
+		case !e.Reached || e.Name.Moment == lesson.Net:
+		case e.At <= at && e.Name != lesson.TheEnd:
+			span.From = lesson.At(e.Name)
+		case e.At > r.TimeAt(span.From) && e.At > at:
+			span.To = lesson.At(e.Name)
+			return span
+		}
+	}
+	return span
+}
+
+// freezeHere adds a freeze to the take picked at the moment that the preview shows.
+func (p *Reels) freezeHere() {
+	r, at, ok := p.here()
+	switch take, _ := p.session.Take(); {
+	case !ok:
+	case len(take.Freezes) >= lesson.MaxFreezes:
+		p.Say(words.T("A take has %d of these at most.", lesson.MaxFreezes))
+	default:
+		p.take.set(words.T("add a freeze"), func(t *lesson.Take) {
+			t.Freezes = append(slices.Clip(t.Freezes), lesson.Freeze{At: r.AnchorAt(at), Length: usualFreeze})
+		})
+	}
 }
 
 // usualFreeze is how long a new freeze holds.
@@ -266,7 +317,9 @@ const usualFreeze = 2
 func (p *Reels) key(k *fyne.KeyEvent) {
 	switch k.Name {
 	case fyne.KeyEscape:
-		p.Close()
+		if !p.strip.cancel() {
+			p.Close()
+		}
 	case fyne.KeySpace:
 		p.preview.toggle()
 	case fyne.KeyDelete, fyne.KeyBackspace:
@@ -291,6 +344,10 @@ func (p *Reels) Shape() (width, height int) { return p.preview.size() }
 func (p *Reels) Named() map[string]fyne.CanvasObject {
 	for i, c := range p.strip.cards {
 		p.named[takeControl(i)] = c
+	}
+	for i, r := range p.take.slowRows {
+		name := fmt.Sprintf("slow-%d-", i)
+		p.named[name+"from"], p.named[name+"to"], p.named[name+"speed"], p.named[name+"delete"] = r.from.Dropdown, r.to.Dropdown, r.speed.Dropdown, r.remove
 	}
 	return p.named
 }

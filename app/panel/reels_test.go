@@ -1,6 +1,7 @@
 package panel
 
 import (
+	"slices"
 	"strings"
 	"testing"
 
@@ -11,6 +12,7 @@ import (
 	"homeside/model/game"
 	"homeside/model/lesson"
 	"homeside/model/lesson/lessontest"
+	"homeside/model/rally"
 )
 
 // reelPage is the page of reels of a lesson of two plays, in a window.
@@ -84,9 +86,10 @@ func TestTakeIsChanged(t *testing.T) {
 func TestSlowsAndFreezesAreChanged(t *testing.T) {
 	p, s := reelPage(t)
 	p.tap("reel-new")
-	test.Tap(p.take.slow)
-	p.take.slowAt.SetSelectedIndex(5)
 	p.preview.seek(s.SolvedReel().Takes[0].Start + 1)
+	p.tap("reel-slow")
+	p.tap("reel-slow")
+	p.take.slowRows[0].speed.SetSelectedIndex(5)
 	p.tap("reel-freeze")
 	row := p.take.rows[0]
 	row.seconds.SetText("3,5")
@@ -94,8 +97,18 @@ func TestSlowsAndFreezesAreChanged(t *testing.T) {
 	row.caption.SetText("Here")
 	row.caption.commit()
 	take, _ := s.Take()
-	if len(take.Slows) != 1 || take.Slows[0].Speed != 0.1 {
-		t.Errorf("slow stretches %+v, want one at 0.1", take.Slows)
+	if len(take.Slows) != 2 || take.Slows[0].Speed != 0.1 || take.Slows[1].Speed != 0.25 || !strings.Contains(p.take.slowFault.Text, "Speed 1: where a later one overlaps") {
+		t.Errorf("slow stretches %+v, want one at 0.1 and one at 0.25 over it; the line says %q", take.Slows, p.take.slowFault.Text)
+	}
+	second := p.take.slowRows[1]
+	second.to.SetSelectedIndex(len(second.to.Options) - 1)
+	second.from.SetSelectedIndex(len(second.from.Options) - 1)
+	if !strings.Contains(p.take.slowFault.Text, "Speed 2 ends before it begins") || !p.take.slowFault.Visible() {
+		t.Errorf("a stretch from the end to the end: the line says %q", p.take.slowFault.Text)
+	}
+	test.Tap(second.remove)
+	if p.take.slowFault.Visible() || second.box.Visible() {
+		t.Error("a stretch that is deleted, or its fault, is still shown")
 	}
 	if len(take.Freezes) != 1 || take.Freezes[0].Length != 3.5 || take.Freezes[0].Caption != "Here" {
 		t.Errorf("freezes %+v, want one of 3.5 s that says Here", take.Freezes)
@@ -105,7 +118,11 @@ func TestSlowsAndFreezesAreChanged(t *testing.T) {
 	if again, _ := s.Take(); len(again.Freezes) != 1 {
 		t.Errorf("a freeze was added at a moment of the title card: %+v", again.Freezes)
 	}
-	test.Tap(p.take.slow)
+	p.tap("reel-slow")
+	if again, _ := s.Take(); len(again.Slows) != 1 {
+		t.Errorf("a stretch was added at a moment of the title card: %+v", again.Slows)
+	}
+	test.Tap(p.take.slowRows[0].remove)
 	if again, _ := s.Take(); len(again.Slows) != 0 {
 		t.Errorf("slow stretches %+v, want none", again.Slows)
 	}
@@ -135,5 +152,65 @@ func TestRunningOrder(t *testing.T) {
 	p.corner.SetSelectedIndex(int(lesson.BottomRight))
 	if r, _ := s.Reel(); r.Logo != lesson.BottomRight {
 		t.Errorf("the logo stands %v, want bottom right", r.Logo)
+	}
+}
+
+// A new stretch at another speed runs from the event before a moment to the one after
+// it, however early or late the moment.
+func TestStretchAboutAMoment(t *testing.T) {
+	r, err := rally.Solve(lessontest.Long(1), 0)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for at := r.From - 1; at < r.To+1; at += 0.05 {
+		s := stretchAbout(r, at)
+		from, to := r.TimeAt(s.From), r.TimeAt(s.To)
+		inside := at >= r.TimeAt(lesson.At(lesson.ContactOf(0))) && at < r.To
+		if from >= to || inside && (from > at || to <= at) {
+			t.Errorf("about %.2f s there is the stretch %v to %v, %.2f to %.2f s", float64(at), s.From, s.To, float64(from), float64(to))
+		}
+		for _, e := range r.Events {
+			if inside && e.Reached && e.Name.Moment != lesson.Net && e.At > from && e.At < to {
+				t.Errorf("about %.2f s there is the stretch %v to %v, in which %v happens", float64(at), s.From, s.To, e.Name)
+			}
+		}
+	}
+}
+
+// A take that is dragged comes in where it is let go, beyond the ends at the ends;
+// Escape lets it go where it was. Cards of words cannot be dragged.
+func TestDraggingATake(t *testing.T) {
+	for _, c := range []struct {
+		take   int
+		places float32
+		cancel bool
+		want   []int
+	}{{0, 2, false, []int{2, 1, 1}}, {2, -2, false, []int{1, 1, 2}}, {0, 9, false, []int{2, 1, 1}}, {2, -9, false, []int{1, 1, 2}}, {1, 0, false, []int{1, 2, 1}}, {0, 2, true, []int{1, 2, 1}}} {
+		p, s := reelPage(t)
+		p.tap("reel-new")
+		p.tap("take-copy")
+		s.SelectPlay(1)
+		s.PickTake(0)
+		p.tap("take-add")
+		card := p.strip.cards[c.take+1]
+		at := fyne.CurrentApp().Driver().AbsolutePositionForObject(card).Add(fyne.NewPos(40, 40))
+		for step := range 3 {
+			card.Dragged(&fyne.DragEvent{PointEvent: fyne.PointEvent{AbsolutePosition: at.AddXY(c.places*p.strip.step()*float32(step)/2, 0)}})
+		}
+		if c.places == 2 && !c.cancel && (!p.strip.cards[3].after.Visible() || !strings.Contains(p.line.Text, "To place 3 of 3")) {
+			t.Errorf("while take %d is over the last, no line is behind that, or it says %q", c.take, p.line.Text)
+		}
+		if c.cancel {
+			p.Press(&fyne.KeyEvent{Name: fyne.KeyEscape})
+			card.Dragged(&fyne.DragEvent{PointEvent: fyne.PointEvent{AbsolutePosition: at.AddXY(400, 0)}})
+		}
+		card.DragEnd()
+		r, _ := s.Reel()
+		if got := []int{r.Takes[0].Play, r.Takes[1].Play, r.Takes[2].Play}; !slices.Equal(got, c.want) || !p.Shown() || p.line.Text != "" {
+			t.Errorf("take %d dragged by %v places: plays %v, want %v; the line says %q", c.take, c.places, got, c.want, p.line.Text)
+		}
+		if p.strip.cards[0].handle.Visible() || p.strip.cards[0].OnDrag != nil || !card.handle.Visible() {
+			t.Error("the title card can be dragged, or a take shows no handle")
+		}
 	}
 }

@@ -30,10 +30,10 @@ type takeForm struct {
 	camera, player *Dropdown
 	across         *commitEntry
 	caption        *commitEntry
-	slowAt         *speedChoice
-	slowFrom       *anchorChoice
-	slowTo         *anchorChoice
-	slow           *widget.Check
+	slows          *fyne.Container
+	slow           *widget.Button
+	slowRows       []*slowRow
+	slowFault      *widget.Label
 	freezes        *fyne.Container
 	freeze         *widget.Button
 	rows           []*freezeRow
@@ -42,8 +42,9 @@ type takeForm struct {
 // mostLoops is how many times a take is offered to be shown.
 const mostLoops = 5
 
-func newTakeForm(s *session.Session, say func(string), freezeHere func()) *takeForm {
-	f := &takeForm{session: s, say: say, freezes: container.NewVBox()}
+func newTakeForm(s *session.Session, say func(string), slowHere, freezeHere func()) *takeForm {
+	f := &takeForm{session: s, say: say, slows: container.NewVBox(), slowFault: wrapped(), freezes: container.NewVBox()}
+	f.slowFault.Importance = widget.WarningImportance
 	f.play = NewDropdown(nil, func(string) {
 		f.set(words.T("choose a take's play"), func(t *lesson.Take) { t.Play = f.play.SelectedIndex() + 1 })
 	})
@@ -63,7 +64,7 @@ func newTakeForm(s *session.Session, say func(string), freezeHere func()) *takeF
 	f.caption = newCommitEntry(func(text string) {
 		f.set(words.T("change a take's caption"), func(t *lesson.Take) { t.Caption = text })
 	})
-	f.newSlow()
+	f.slow = widget.NewButtonWithIcon(words.T("Another speed at the moment shown"), theme.ContentAddIcon(), slowHere)
 	f.freeze = widget.NewButtonWithIcon(words.T("Freeze at the moment shown"), theme.ContentAddIcon(), freezeHere)
 	f.box = container.NewVBox(container.New(layout.NewFormLayout(),
 		widget.NewLabel(words.T("Play‖noun")), f.play, widget.NewLabel(words.T("Beside it")), f.beside,
@@ -71,34 +72,8 @@ func newTakeForm(s *session.Session, say func(string), freezeHere func()) *takeF
 		widget.NewLabel(words.T("Speed")), f.speed.Dropdown, widget.NewLabel(words.T("Shown")), f.loops,
 		widget.NewLabel(words.T("Camera")), f.camera, widget.NewLabel(words.T("On")), f.player, widget.NewLabel(words.T("Feet across")), f.across,
 		widget.NewLabel(words.T("Caption")), f.caption,
-	), f.slow, container.NewGridWithColumns(3, f.slowFrom.Dropdown, f.slowTo.Dropdown, f.slowAt.Dropdown), widget.NewSeparator(), f.freezes, f.freeze)
+	), widget.NewSeparator(), f.slows, f.slowFault, f.slow, widget.NewSeparator(), f.freezes, f.freeze)
 	return f
-}
-
-// newSlow makes the controls of the take's slow stretch.
-func (f *takeForm) newSlow() {
-	change := func(set func(*lesson.Slow)) {
-		f.set(words.T("slow down between two events"), func(t *lesson.Take) {
-			if len(t.Slows) > 0 {
-				s := t.Slows[0]
-				set(&s)
-				t.Slows = append([]lesson.Slow{s}, t.Slows[1:]...)
-			}
-		})
-	}
-	f.slowFrom = newAnchorChoice("", func(a *lesson.Anchor) { change(func(s *lesson.Slow) { s.Span.From = *a }) })
-	f.slowTo = newAnchorChoice("", func(a *lesson.Anchor) { change(func(s *lesson.Slow) { s.Span.To = *a }) })
-	f.slowAt = newSpeedChoice(func(v float64) { change(func(s *lesson.Slow) { s.Speed = v }) })
-	f.slow = widget.NewCheck(words.T("Another speed between two events"), func(on bool) {
-		f.set(words.T("slow down between two events"), func(t *lesson.Take) {
-			switch {
-			case on && len(t.Slows) == 0:
-				t.Slows = []lesson.Slow{{Span: lesson.Span{To: lesson.At(lesson.TheEnd)}, Speed: 0.25}}
-			case !on:
-				t.Slows = nil
-			}
-		})
-	})
 }
 
 // stated is a take's speed as it is kept: match speed by its absence.
@@ -163,7 +138,7 @@ func (f *takeForm) refresh() {
 	relabel(f.loops, loopNames(t.Times()), t.Times()-1)
 	f.caption.show(t.Caption)
 	f.refreshCamera(l, t.Camera)
-	f.refreshSlow(p, t)
+	f.refreshSlows(p, t)
 	f.refreshFreezes(p, t)
 }
 
@@ -206,20 +181,27 @@ func able(w *widget.DisableableWidget, enable, disable func(), yes bool) {
 	}
 }
 
-func (f *takeForm) refreshSlow(p lesson.Play, t lesson.Take) {
-	on := len(t.Slows) > 0
-	if f.slow.Checked != on {
-		f.slow.Checked = on
-		f.slow.Refresh()
+// refreshSlows has a row for every stretch at another speed, and a line that says
+// which does not count.
+func (f *takeForm) refreshSlows(p lesson.Play, t lesson.Take) {
+	for len(f.slowRows) < len(t.Slows) {
+		row := newSlowRow(f, len(f.slowRows))
+		f.slowRows = append(f.slowRows, row)
+		f.slows.Add(row.box)
 	}
-	for _, o := range []*Dropdown{f.slowFrom.Dropdown, f.slowTo.Dropdown, f.slowAt.Dropdown} {
-		show(o, on)
+	for i, row := range f.slowRows {
+		show(row.box, i < len(t.Slows))
+		if i < len(t.Slows) {
+			row.refresh(p, t.Slows[i])
+		}
 	}
-	if on {
-		f.slowFrom.show(p, &t.Slows[0].Span.From)
-		f.slowTo.show(p, &t.Slows[0].Span.To)
-		f.slowAt.show(t.Slows[0].Speed)
+	text := ""
+	solved := f.session.SolvedReel()
+	if k := shownTake(solved, f.session.ReelPick()); k >= 0 {
+		text = words.SlowFaults(solved.Takes[k].SlowFaults())
 	}
+	f.slowFault.SetText(text)
+	show(f.slowFault, text != "")
 }
 
 // refreshFreezes has a row for every freeze.

@@ -6,6 +6,7 @@ import (
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
+	"fyne.io/fyne/v2/theme"
 
 	"homeside/app/session"
 	"homeside/canvas/film"
@@ -21,20 +22,14 @@ type takeStrip struct {
 	box     *container.Scroll
 	row     *fyne.Container
 	session *session.Session
-	cards   []*card
+	cards   []*takeCard
 	keys    func(*fyne.KeyEvent)
+	say     func(string)
+	order   reorder // of takes, by their numbers from 0
 }
 
-// Room of a small frame in the window's units.
-const (
-	smallFrame  = 92
-	takeTitle   = 34
-	takeText    = 24
-	stripHeight = smallFrame + takeTitle + takeText + 22
-)
-
-func newTakeStrip(s *session.Session, keys func(*fyne.KeyEvent)) *takeStrip {
-	t := &takeStrip{session: s, row: container.NewHBox(), keys: keys}
+func newTakeStrip(s *session.Session, keys func(*fyne.KeyEvent), say func(string)) *takeStrip {
+	t := &takeStrip{session: s, row: container.NewHBox(), keys: keys, say: say, order: newReorder()}
 	t.box = container.NewHScroll(t.row)
 	t.box.SetMinSize(fyne.NewSize(200, stripHeight))
 	return t
@@ -48,7 +43,7 @@ func (t *takeStrip) refresh(f *film.Film, width, height int) {
 		n = 0
 	}
 	for len(t.cards) < n {
-		c := newCard(CardSize{Picture: fyne.NewSize(smallFrame+22, smallFrame), Title: takeTitle, Text: takeText}, t.picker(len(t.cards)), t.keys)
+		c := newTakeCard(t.picker(len(t.cards)), t.keys)
 		t.cards = append(t.cards, c)
 		t.row.Add(c)
 	}
@@ -58,9 +53,74 @@ func (t *takeStrip) refresh(f *film.Film, width, height int) {
 			pick := t.pick(i, len(r.Takes))
 			c.set(Choice{Title: t.title(r, pick), Text: t.lasts(f, r, pick), Picture: smallFrameOf(f, pick, width, height)})
 			c.choose(pick == t.session.ReelPick())
+			t.movable(c, pick)
 		}
 	}
 	t.row.Refresh()
+}
+
+// movable lets a take be dragged; cards of words keep their places.
+func (t *takeStrip) movable(c *takeCard, pick int) {
+	if pick < 0 {
+		c.drag(nil, nil)
+		return
+	}
+	c.drag(func(at fyne.Position) { t.dragged(pick, at) }, t.dropped)
+}
+
+// dragged shows where a take would come in if it were let go at a place in the window.
+func (t *takeStrip) dragged(take int, at fyne.Position) {
+	r, _ := t.session.Reel()
+	row := fyne.CurrentApp().Driver().AbsolutePositionForObject(t.row)
+	step := t.step()
+	to := placeAt(at.X-row.X-step, step, len(r.Takes)) // behind the title card
+	if !t.order.over(take, to) {
+		return
+	}
+	t.reveal(step*float32(to+1), step)
+	t.mark()
+	t.say(words.T("To place %d of %d", to+1, len(r.Takes)))
+}
+
+// dropped puts the take that is dragged in its new place.
+func (t *takeStrip) dropped() {
+	from, to, ok := t.order.drop()
+	t.mark()
+	t.say("")
+	if r, _ := t.session.Reel(); ok && from < len(r.Takes) {
+		t.session.PickTake(from)
+		t.session.MoveTake(to - from)
+	}
+}
+
+// cancel lets a take go where it was and says whether one was dragged.
+func (t *takeStrip) cancel() bool {
+	was := t.order.cancel()
+	if was {
+		t.mark()
+		t.say("")
+	}
+	return was
+}
+
+// mark shows where what is dragged would come in.
+func (t *takeStrip) mark() {
+	for i, c := range t.cards {
+		show(c.before, t.order.before(i-1))
+		show(c.after, t.order.after(i-1))
+	}
+}
+
+// step is the width of a card with what is between two.
+func (t *takeStrip) step() float32 {
+	return t.cards[0].MinSize().Width + theme.Padding()
+}
+
+// reveal scrolls so that a stretch of the strip can be seen.
+func (t *takeStrip) reveal(from, width float32) {
+	at := t.box.Offset
+	at.X = max(min(at.X, from), from+width-t.box.Size().Width, 0)
+	t.box.ScrollToOffset(at)
 }
 
 // pick is what a place of the strip picks: the title card first, the end card last.
