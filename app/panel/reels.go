@@ -137,9 +137,12 @@ func (p *Reels) orderButtons() fyne.CanvasObject {
 // Open shows the page as the lesson is now.
 func (p *Reels) Open() {
 	p.Box.Show()
-	p.made = -1
+	p.made, p.picked = -1, nothingPicked
 	p.Refresh()
 }
+
+// nothingPicked is no place of a reel.
+const nothingPicked = session.EndCard - 1
 
 // Shown says whether the page is shown.
 func (p *Reels) Shown() bool { return p.Box.Visible() }
