@@ -82,6 +82,7 @@ type Editor struct {
 	plan       *panel.MatchPlan
 	reels      *panel.Reels
 	exports    *exporting.Page
+	toReels    bool // the page of exports goes back to that of reels
 	start      *panel.Start
 	guide      *guide
 	pairs      keptPairs

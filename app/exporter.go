@@ -15,6 +15,7 @@ import (
 	"homeside/canvas/film"
 	"homeside/export/formats"
 	"homeside/model/reel"
+	"homeside/model/units"
 	"homeside/words"
 )
 
@@ -54,7 +55,9 @@ func (e *Editor) openExports(i int) {
 		e.say(words.T("There is no play to export."))
 		return
 	}
+	ofReel := e.reels.Shown()
 	e.rest()
+	e.toReels = ofReel
 	e.editing.Hide()
 	e.exports.Open(i)
 	e.traceControls()
@@ -62,7 +65,14 @@ func (e *Editor) openExports(i int) {
 	e.guide.meet()
 }
 
+// closeExports goes back to where the page was opened.
 func (e *Editor) closeExports() {
+	if e.toReels {
+		e.toReels = false
+		e.trace.say("exports closed")
+		e.openReels()
+		return
+	}
 	e.editing.Show()
 	e.win.Canvas().Unfocus()
 	e.trace.say("exports closed")
@@ -102,8 +112,16 @@ func (e *Editor) reelSubject(i int) exporting.Subject {
 	}
 	return exporting.Subject{
 		Name: l.Reels[i].Name, Lesson: l, Plays: numbers, Told: formats.TellReel(l, solved), Source: film.Of(l, solved),
-		At: min(1, solved.Length()),
+		At: firstSeen(solved),
 	}
+}
+
+// firstSeen is when a reel begins to show a court, and not a card of words.
+func firstSeen(r *reel.Reel) units.Seconds {
+	if len(r.Takes) == 0 {
+		return 0
+	}
+	return r.Takes[0].Start
 }
 
 // browseFolder asks for a folder.

@@ -171,6 +171,7 @@ func (e *Editor) leavePages() {
 		e.reels.Close()
 	}
 	if e.exports.Shown() {
+		e.toReels = false
 		e.exports.Close()
 	}
 	e.photos.page.Close()

@@ -84,7 +84,7 @@ func SlowFaults(all []reel.SlowFault) string {
 		case reel.SlowOutside:
 			return T("Speed %d lies outside this take: it does not count.", i+1)
 		case reel.SlowCovered:
-			return T("Speed %d: where a later one overlaps it, the later one counts.", i+1)
+			return T("Speed %d: a later one counts where they overlap.", i+1)
 		}
 	}
 	return ""

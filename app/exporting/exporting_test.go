@@ -17,6 +17,7 @@ import (
 	"homeside/export/formats"
 	"homeside/export/handout"
 	"homeside/model/units"
+	"homeside/words"
 )
 
 // Whatever export/formats and export/handout have is offered, each once.
@@ -211,6 +212,39 @@ func TestPageWritesBeeps(t *testing.T) {
 	o.ground.SetSelectedIndex(1)
 	if o.beeps.Visible() {
 		t.Error("a WebM on a clear ground offers beeps")
+	}
+}
+
+// The purpose that is chosen is ticked, until something else is chosen; the time of
+// the frame shown is said.
+func TestPageShowsPurposeAndTime(t *testing.T) {
+	o := open(t)
+	ticked := func() (out []int) {
+		for i, b := range o.presets {
+			if b.Icon != nil {
+				out = append(out, i)
+			}
+		}
+		return out
+	}
+	for _, i := range []int{4, 1} {
+		test.Tap(o.presets[i])
+		if got := ticked(); len(got) != 1 || got[0] != i {
+			t.Errorf("after purpose %d these are ticked: %v", i, got)
+		}
+	}
+	o.rate.SetSelectedIndex(0)
+	if got := ticked(); len(got) != 0 {
+		t.Errorf("with another rate these are ticked: %v, want none", got)
+	}
+	from, to := o.subject.Source.Span()
+	o.moment.SetValue(float64(from) + 2)
+	if got, want := o.clock.Text, words.ClipTime(2, to-from); got != want || !o.clock.Visible() {
+		t.Errorf("2 s after the start the page says %q, want %q", got, want)
+	}
+	test.Tap(o.presets[7])
+	if o.clock.Visible() {
+		t.Error("captions have a moment")
 	}
 }
 

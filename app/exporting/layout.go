@@ -59,6 +59,7 @@ func (g *Page) make() {
 	g.moment = widget.NewSlider(0, 1)
 	g.moment.Step = 0.01
 	g.moment.OnChanged = g.seek
+	g.clock = widget.NewLabel("")
 	g.text = widget.NewLabel("")
 	g.text.TextStyle.Monospace = true
 	g.textBox = container.NewScroll(g.text)
@@ -112,7 +113,7 @@ func (g *Page) layOut() {
 	}
 	g.form = container.NewVBox(form, g.beeps, g.needs, widget.NewLabel(words.T("File")), container.NewBorder(nil, nil, nil, g.browse, g.path),
 		g.estimate, g.export, g.bar, g.cancel, g.line, g.show, container.NewGridWrap(fyne.NewSize(1, 1), g.pulse))
-	middle := container.NewBorder(nil, g.moment, nil, nil, container.NewStack(g.frame.Box, g.textBox))
+	middle := container.NewBorder(nil, container.NewBorder(nil, nil, nil, g.clock, g.moment), nil, nil, container.NewStack(g.frame.Box, g.textBox))
 	g.Box = container.NewPadded(container.NewBorder(nil, nil, column(left, presetsWidth), column(g.form, formWidth), container.NewPadded(middle)))
 }
 
@@ -145,6 +146,21 @@ func (g *Page) showChoice() {
 	g.beeps.Refresh()
 	visible(g.beeps, c.heard(o))
 	g.form.Refresh() // rows came or went: what stands below moves
+}
+
+// showPurpose ticks the purpose that is chosen, if what is chosen is one.
+func (g *Page) showPurpose() {
+	for i, p := range Presets {
+		c := p.choice(g.outputs)
+		c.Beeps = g.choice.Beeps
+		var icon fyne.Resource
+		if c == g.choice {
+			icon = theme.ConfirmIcon()
+		}
+		if g.presets[i].Icon != icon {
+			g.presets[i].SetIcon(icon)
+		}
+	}
 }
 
 // longestFirst are outputs with the longest endings first.

@@ -55,6 +55,7 @@ type Page struct {
 	path                                    *pathEntry
 	frame                                   *panel.FrameView
 	moment                                  *widget.Slider
+	clock                                   *widget.Label // of the moment
 	text                                    *widget.Label // of words
 	textBox                                 fyne.CanvasObject
 	needs, estimate, line                   *widget.Label
@@ -180,6 +181,7 @@ func (g *Page) preset(p Preset) {
 // refresh shows the choice, the frame, and what the file will take.
 func (g *Page) refresh() {
 	g.showChoice()
+	g.showPurpose()
 	g.showFrame()
 	g.showNeeds()
 	g.remeasure()
@@ -194,6 +196,7 @@ func (g *Page) showFrame() {
 	visible(g.textBox, isText)
 	visible(g.frame.Box, !isText)
 	visible(g.moment, o.Kind <= Clip)
+	visible(g.clock, o.Kind <= Clip)
 	if !g.ready {
 		g.frame.Show(nil, export.Ground{}, opt.Width, opt.Height, 0)
 		return
@@ -207,6 +210,7 @@ func (g *Page) showFrame() {
 	at := min(max(g.subject.At, from), to)
 	g.moment.Value = float64(at)
 	g.moment.Refresh()
+	g.tellTime()
 	g.frame.Show(g.subject.Source, opt.Ground, opt.Width, opt.Height, at)
 }
 
@@ -214,6 +218,13 @@ func (g *Page) showFrame() {
 func (g *Page) seek(v float64) {
 	g.subject.At = units.Seconds(v)
 	g.frame.Seek(g.subject.At)
+	g.tellTime()
+}
+
+// tellTime says where in the clip the frame shown is.
+func (g *Page) tellTime() {
+	from, to := g.subject.Source.Span()
+	g.clock.SetText(words.ClipTime(units.Seconds(g.moment.Value)-from, to-from))
 }
 
 // showNeeds says what this machine lacks for the output.

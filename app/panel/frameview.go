@@ -69,6 +69,7 @@ func (v *FrameView) draw(w, h int) image.Image {
 		static := *v.ground.Under(v.source.Static(w, h))
 		if static.Background.A == 0 {
 			static.Background = look.Daylight.Paper
+			static.Panels = append([]canvas.Panel{chequered(w, h)}, static.Panels...)
 		}
 		v.frames, v.drawn = raster.NewFrames(&static), size
 	}
@@ -77,6 +78,23 @@ func (v *FrameView) draw(w, h int) image.Image {
 		s.Panels = append(s.Panels, safeOutline(w, h, s.PxPerPoint))
 	}
 	return v.frames.Draw(s)
+}
+
+// chequer is the side of the squares that stand for what is transparent, in pixels.
+const chequer = 12
+
+// chequered is a ground that stands for a transparent one.
+func chequered(w, h int) canvas.Panel {
+	var path canvas.Path
+	at := func(x, y int) canvas.Pos { return canvas.Pos{Right: canvas.Points(x), Down: canvas.Points(y)} }
+	for y := 0; y < h; y += chequer {
+		for x := y / chequer % 2 * chequer; x < w; x += 2 * chequer {
+			path = path.Move(at(x, y)).Line(at(x+chequer, y)).Line(at(x+chequer, y+chequer)).Line(at(x, y+chequer)).Close()
+		}
+	}
+	grey := look.Daylight.Ink
+	grey.A = 0x30
+	return canvas.Panel{Name: "chequered", View: canvas.View{PxPerFoot: 1}, Shapes: []canvas.Shape{{ID: "chequered", Layer: canvas.Ground, Path: path, Style: canvas.Style{Fill: grey}}}}
 }
 
 // safeOutline outlines the part of a picture that words stay in.

@@ -97,7 +97,7 @@ func TestSlowsAndFreezesAreChanged(t *testing.T) {
 	row.caption.SetText("Here")
 	row.caption.commit()
 	take, _ := s.Take()
-	if len(take.Slows) != 2 || take.Slows[0].Speed != 0.1 || take.Slows[1].Speed != 0.25 || !strings.Contains(p.take.slowFault.Text, "Speed 1: where a later one overlaps") {
+	if len(take.Slows) != 2 || take.Slows[0].Speed != 0.1 || take.Slows[1].Speed != 0.25 || !strings.Contains(p.take.slowFault.Text, "Speed 1: a later one counts") {
 		t.Errorf("slow stretches %+v, want one at 0.1 and one at 0.25 over it; the line says %q", take.Slows, p.take.slowFault.Text)
 	}
 	second := p.take.slowRows[1]

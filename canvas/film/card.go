@@ -16,17 +16,19 @@ const (
 	ruleHigh    = 0.16 // the line below a heading, in ems of captions
 	ruleWide    = 3.5
 	ruleRoom    = 1.5
+	cardPad     = 0.8 // the room on the plate above and below the words
 
 	headingShare = 0.6 // of the height that a heading takes at most
 )
 
-// card draws a page of words.
+// card draws a page of words: on a plate across the picture, so that it can be read
+// over footage as well, where the picture's ground is transparent.
 func (f *Film) card(s *canvas.Scene, c lesson.Card) {
 	safe, em := Safe(s.Width, s.Height), CaptionEm(s.Width, s.Height)
 	b := f.board(s, "card")
-	b.box("ground", compose.Area{Max: canvas.Px{X: float64(s.Width), Y: float64(s.Height)}}, b.look.Court)
 	if logo := f.logoArea(safe, s.Width, s.Height); !logo.Empty() {
 		safe = less(safe, []compose.Area{logo}, em/4, false)
+		safe.Min.Y, safe.Max.Y = safe.Min.Y+em*cardPad, safe.Max.Y-em*cardPad
 	}
 	size, heading := fitHeading(c.Heading, safe, em)
 	high := size * lead * float64(len(heading))
@@ -39,6 +41,9 @@ func (f *Film) card(s *canvas.Scene, c lesson.Card) {
 	high += em * lead * float64(len(text))
 	x, y := (safe.Min.X+safe.Max.X)/2, (float64(s.Height)-high)/2
 	y = max(min(y, safe.Max.Y-high), safe.Min.Y)
+	if high > 0 {
+		b.plate("plate", compose.Area{Min: canvas.Px{Y: y - em*cardPad}, Max: canvas.Px{X: float64(s.Width), Y: y + high + em*cardPad}})
+	}
 	b.lines("heading", x, y, heading, typeface{size, true, canvas.Centre, b.look.Ink})
 	y += size * lead * float64(len(heading))
 	if both {
