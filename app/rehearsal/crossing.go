@@ -1,36 +1,9 @@
 package rehearsal
 
 import (
-	"cmp"
-	"slices"
-
 	"homeside/model/advice"
-	"homeside/model/court"
-	"homeside/model/rally"
 	"homeside/model/units"
 )
-
-// together is how far apart in time a crossing and the closest approach are when
-// they are one thing to be careful of.
-const together units.Seconds = 1
-
-// crossings are the moments of a rally at which partners have to agree who goes in
-// front, in the order of their times: where they change sides, and where they come
-// too close without.
-func crossings(r *rally.Rally) []advice.Approach {
-	var all []advice.Approach
-	for _, team := range court.Ends {
-		own := advice.Crossings(r, team)
-		c, ok := advice.Closest(r, team)
-		near := func(a advice.Approach) bool { return a.When > c.When-together && a.When < c.When+together }
-		if ok && c.Distance < advice.TooClose && !slices.ContainsFunc(own, near) {
-			own = append(own, c)
-		}
-		all = append(all, own...)
-	}
-	slices.SortStableFunc(all, func(a, b advice.Approach) int { return cmp.Compare(a.When, b.When) })
-	return all
-}
 
 // Crossings are the moments at which partners have to agree who goes in front, in
 // the order of their times.

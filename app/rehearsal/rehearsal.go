@@ -50,7 +50,7 @@ type Rehearsal struct {
 
 // New is a play to be rehearsed; it waits for Read and Start.
 func New(r *rally.Rally, p Plan) *Rehearsal {
-	return &Rehearsal{rally: r, plan: p.filled(), beeps: sound.Of(r).Beeps, crossings: crossings(r)}
+	return &Rehearsal{rally: r, plan: p.filled(), beeps: sound.Of(r).Beeps, crossings: advice.PathsCross(r)}
 }
 
 // Read says that the cautions have been read.

@@ -34,6 +34,7 @@ type play struct {
 	Lines     []line    `json:"captions"`
 	Goes      []line    `json:"goes"`
 	Beeps     []beep    `json:"beeps"`
+	Crossings []crossed `json:"crossings"`
 	People    []person  `json:"players"`
 	Ball      []float64 `json:"ball"` // t, x, y, height in ft, for each sample
 	Shots     []float64 `json:"shots"`
@@ -56,6 +57,12 @@ type line struct {
 type beep struct {
 	T    float64 `json:"t"`
 	Kind string  `json:"kind"`
+}
+
+// crossed is a moment at which partners have to agree who goes in front.
+type crossed struct {
+	T    float64 `json:"t"`
+	Text string  `json:"text"`
 }
 
 type person struct {
@@ -90,7 +97,7 @@ func (s stage) play() play {
 	told := captions.Of(s.lesson, r)
 	return play{
 		Title: r.Play.Title, Situation: words.Situation(s.lesson, r.Play), From: at(r.From), To: at(r.To), Stopped: at(r.Stopped()),
-		Events: s.events(), Lines: linesOf(told.Cues), Goes: linesOf(told.Events), Beeps: beepsOf(r),
+		Events: s.events(), Lines: linesOf(told.Cues), Goes: linesOf(told.Events), Beeps: beepsOf(r), Crossings: s.crossed(),
 		People: s.people(), Ball: s.ball(), Shots: s.shots(), Lives: s.lives(), Scale: s.scale(),
 	}
 }
@@ -126,6 +133,14 @@ func beepsOf(r *rally.Rally) []beep {
 	all := []beep{}
 	for _, b := range sound.Of(r).Beeps {
 		all = append(all, beep{at(b.At), b.Kind.String()})
+	}
+	return all
+}
+
+func (s stage) crossed() []crossed {
+	all := []crossed{}
+	for _, a := range s.cross {
+		all = append(all, crossed{at(a.When), words.PathsCross(s.lesson, a)})
 	}
 	return all
 }

@@ -55,8 +55,9 @@ func (p Page) document() (document, error) {
 	}
 	d.Defs = template.HTML(f.Defs()) // of our own writer, which escapes labels
 	script := stageJS + drillJS + pageJS
-	d.Style, d.Script = template.CSS(css), template.JS(script) // embedded
-	d.Policy = policy(script, css)
+	style := css + "@media screen and (prefers-color-scheme: dark) {\n" + f.Dark() + "}\n"
+	d.Style, d.Script = template.CSS(style), template.JS(script) // embedded, and colours
+	d.Policy = policy(script, style)
 	text, err := json.Marshal(data) // escapes <, > and &
 	d.Data = template.JS(text)
 	if err == nil {

@@ -25,6 +25,7 @@ const sound = {
 };
 
 const beats = 3, beat = 0.7; // of the count-in, s
+const before = 1.5, after = 0.8; // how long a crossing of paths is warned of, s
 
 const page = {
   stages: data.plays.map((_, i) => new Stage(i)),
@@ -42,6 +43,7 @@ const page = {
     byId("moment").max = Math.round((this.play.to - this.play.from) * 1000);
     this.listPlayers();
     this.listLines();
+    this.listCrossings();
     for (const b of byId("plays").querySelectorAll("button")) b.setAttribute("aria-pressed", String(+b.dataset.play === number));
     this.stage.turn(byId("turn").getAttribute("aria-pressed") === "true");
     this.seek(this.play.from);
@@ -50,11 +52,29 @@ const page = {
   seek(t) {
     this.t = Math.min(Math.max(t, this.play.from), this.play.to);
     this.stage.draw(this.t);
+    this.warn(this.crossingAt(this.t));
     byId("moment").value = Math.round((this.t - this.play.from) * 1000);
     byId("moment").setAttribute("aria-valuetext", this.t.toFixed(2) + " " + data.say.seconds);
     byId("clock").textContent = this.t.toFixed(2) + " " + data.say.seconds;
-    this.say("caption", this.play.captions.filter((c) => c.from <= this.t && this.t < c.to).map((c) => c.text).join(" "));
+    this.say("caption", this.play.captions.filter((c) => c.from <= this.t && this.t < c.to).map((c) => c.text).join("\n"));
     this.say("event", this.eventAt(this.t).text);
+  },
+
+  // The crossing to be warned of: while counting in the first, then one that is
+  // about to come or has just been. What stands still stands for all until its
+  // next event.
+  crossingAt(t) {
+    const all = this.play.crossings;
+    if (this.playing && performance.now() / 1000 < this.started) return all[0];
+    const next = !this.playing || calm.matches ? this.play.events.find((e) => e.t > t + 1e-4) : undefined;
+    const from = t - after * this.speed, to = (next ? next.t : t) + before * this.speed;
+    return all.find((c) => c.t >= from && c.t <= to);
+  },
+
+  warn(crossing) {
+    this.stage.warn(crossing);
+    this.say("crossing", crossing ? crossing.text : "");
+    byId("crossing").toggleAttribute("hidden", !crossing);
   },
 
   // say changes a text only if it differs: screen readers read out every change.
@@ -141,14 +161,22 @@ const page = {
   listLines() {
     const all = [...this.play.captions, ...this.play.goes].sort((a, b) => a.from - b.from);
     byId("lines").textContent = "";
-    for (const l of all) {
-      const item = document.createElement("li"), b = document.createElement("button");
-      b.type = "button";
-      b.textContent = l.from.toFixed(2) + " " + data.say.seconds + "  " + l.text;
-      b.addEventListener("click", () => { this.pause(); this.seek(l.from); });
-      item.append(b);
-      byId("lines").append(item);
-    }
+    for (const l of all) byId("lines").append(this.entry(l.from, l.text));
+  },
+
+  listCrossings() {
+    byId("crossings").textContent = "";
+    for (const c of this.play.crossings) byId("crossings").append(this.entry(c.t, c.text));
+  },
+
+  // entry is an item of a list that goes to a moment.
+  entry(t, text) {
+    const item = document.createElement("li"), b = document.createElement("button");
+    b.type = "button";
+    b.textContent = t.toFixed(2) + " " + data.say.seconds + "  " + text;
+    b.addEventListener("click", () => { this.pause(); this.seek(t); });
+    item.append(b);
+    return item;
   },
 
   listPlays() {
@@ -173,20 +201,30 @@ const page = {
       board.append(title);
       const shown = stage.t === undefined ? stage.play.from : stage.t, followed = stage.followed;
       stage.followed = "";
-      stage.play.events.filter((e) => !e.name.endsWith(".net")).forEach((e, i) => board.append(this.frame(stage, e, i + 1)));
+      const shownEvents = stage.play.events.filter((e) => !e.name.endsWith(".net"));
+      shownEvents.forEach((e, i) => board.append(this.frame(stage, e, i + 1, shownEvents[i + 1])));
       stage.followed = followed;
       stage.draw(shown);
     });
     this.seek(kept);
   },
 
-  frame(stage, e, number) {
+  // frame is the picture of an event, with the crossings until the next one.
+  frame(stage, e, number, next) {
+    const crossings = stage.play.crossings.filter((c) => e.t <= c.t && (!next || c.t < next.t));
     stage.draw(e.t);
+    stage.warn(crossings[0]);
     const figure = document.createElement("figure"), words = document.createElement("figcaption"), svg = stage.svg.cloneNode(true);
     svg.removeAttribute("id");
     svg.removeAttribute("hidden");
     words.textContent = `${number}. ${e.text} ${e.t.toFixed(2)} ${data.say.seconds}`;
     figure.append(svg, words);
+    for (const c of crossings) {
+      const p = document.createElement("p");
+      p.className = "crossing";
+      p.textContent = c.text;
+      figure.append(p);
+    }
     for (const c of stage.play.captions.filter((c) => c.from <= e.t && e.t < c.to)) {
       const p = document.createElement("p");
       p.textContent = c.text;

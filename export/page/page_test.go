@@ -8,25 +8,29 @@ import (
 	"strings"
 	"testing"
 
+	"homeside/assets"
 	"homeside/export/exporttest"
 	"homeside/model/lesson"
 	"homeside/model/lesson/lessontest"
 	"homeside/words"
 )
 
-// The same lesson makes the same bytes, and five plays fit into 300 KB.
+// The same lesson makes the same bytes, and five plays of any built-in lesson fit
+// into 300 KB.
 func TestSizeAndSameness(t *testing.T) {
-	l := exporttest.BuiltIn(t)
-	for i := 0; len(l.Plays) < 5; i++ {
-		l.Plays = append(l.Plays, l.Plays[i])
-	}
-	l.Plays = l.Plays[:5]
-	a, b := html(t, l), html(t, l)
-	if !bytes.Equal(a, b) {
-		t.Error("the same lesson makes two different pages")
-	}
-	if len(a) >= 300_000 {
-		t.Errorf("a page of five plays has %d bytes, want fewer than 300,000", len(a))
+	for _, name := range assets.LessonNames {
+		l := read(t, name)
+		for i := 0; len(l.Plays) < 5; i++ {
+			l.Plays = append(l.Plays, l.Plays[i])
+		}
+		l.Plays = l.Plays[:5]
+		a, b := html(t, l), html(t, l)
+		if !bytes.Equal(a, b) {
+			t.Errorf("%s makes two different pages", name)
+		}
+		if len(a) >= 300_000 {
+			t.Errorf("a page of five plays of %s has %d bytes, want fewer than 300,000", name, len(a))
+		}
 	}
 }
 

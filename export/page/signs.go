@@ -5,6 +5,7 @@ import (
 
 	"homeside/canvas"
 	"homeside/canvas/compose"
+	"homeside/canvas/look"
 	"homeside/export/still"
 	"homeside/model/drill"
 )
@@ -19,7 +20,8 @@ const signSide = 200
 func signs(f *still.Fragments) map[string]string {
 	all := map[string]string{}
 	for sign, name := range signNames {
-		body := f.Draw(compose.Hand(drill.Sign(sign), signSide, nil), func(canvas.Info) bool { return true })
+		hand := func(l *look.Look) *canvas.Scene { return compose.Hand(drill.Sign(sign), signSide, l) }
+		body := f.Draw(hand(&look.Daylight), hand(&look.Night), func(canvas.Info) bool { return true })
 		all[name] = fmt.Sprintf(`<svg viewBox="0 0 %d %[1]d" aria-hidden="true">%s</svg>`, signSide, body)
 	}
 	return all

@@ -10,6 +10,7 @@ import (
 	"homeside/canvas/compose"
 	"homeside/canvas/look"
 	"homeside/export/still"
+	"homeside/model/advice"
 	"homeside/model/game"
 	"homeside/model/lesson"
 	"homeside/model/rally"
@@ -29,7 +30,9 @@ type stage struct {
 	lesson lesson.Lesson
 	rally  *rally.Rally
 	drawn  compose.Picture
+	night  compose.Picture // the same in the dark
 	layout compose.Layout
+	cross  []advice.Approach // where partners have to agree who goes in front
 }
 
 func newStage(l lesson.Lesson, r *rally.Rally) stage {
@@ -38,7 +41,13 @@ func newStage(l lesson.Lesson, r *rally.Rally) stage {
 	height := int(float64(surface.Height()+2)*pxPerFoot + footPoints*pxPerPoint)
 	p := compose.Of(r, surface, canvas.Upright)
 	p.Show.NoGhosts = true
-	return stage{l, r, p, compose.ForWindow(width, height, canvas.Upright, surface, rise, pxPerPoint)}
+	s := stage{lesson: l, rally: r, layout: compose.ForWindow(width, height, canvas.Upright, surface, rise, pxPerPoint), cross: advice.PathsCross(r)}
+	for _, a := range s.cross {
+		p.Findings = append(p.Findings, a.Finding())
+	}
+	s.drawn, s.night = p, p
+	s.night.Look = &look.Night
+	return s
 }
 
 // picture is a play's SVG: parts that the script moves and shows.
@@ -61,7 +70,7 @@ func (s stage) picture(f *still.Fragments, number int) picture {
 	d := drawing{f: f, stage: s}
 	height := int(s.layout.Caption.Min.Y)
 	p := picture{Number: number, Title: s.rally.Play.Title, Width: s.layout.Width, Height: height}
-	p.Static = d.part("", s.drawn.StaticIn(s.layout), func(canvas.Info) bool { return true }).Body
+	p.Static = d.part("", scenes{s.drawn.StaticIn(s.layout), s.night.StaticIn(s.layout)}, func(canvas.Info) bool { return true }).Body
 	p.Parts = d.moving()
 	return p
 }
@@ -72,11 +81,17 @@ type drawing struct {
 	stage stage
 }
 
-func (d drawing) part(name string, scene *canvas.Scene, want func(canvas.Info) bool) part {
-	return part{Name: name, Body: template.HTML(d.f.Draw(scene, want))} // of our own writer, which escapes labels
+// scenes are one moment by day and in the dark.
+type scenes struct{ day, night *canvas.Scene }
+
+func (d drawing) part(name string, s scenes, want func(canvas.Info) bool) part {
+	return part{Name: name, Body: template.HTML(d.f.Draw(s.day, s.night, want))} // of our own writer, which escapes labels
 }
 
-func (d drawing) at(t units.Seconds) *canvas.Scene { return d.stage.drawn.MovingIn(d.stage.layout, t) }
+func (d drawing) at(t units.Seconds) scenes {
+	s := d.stage
+	return scenes{s.drawn.MovingIn(s.layout, t), s.night.MovingIn(s.layout, t)}
+}
 
 // moving are the parts that move, drawn as at the start, from the ground up.
 func (d drawing) moving() []part {
@@ -90,7 +105,17 @@ func (d drawing) moving() []part {
 		all = append(all, d.player(start, id)...)
 	}
 	all = append(all, d.part("ball", start, is(compose.CourtPanel, "ball")), d.part("high", start, is(compose.HeightPanel, "ball")))
-	return append(all, d.live()...)
+	return append(append(all, d.live()...), d.crossings()...)
+}
+
+// crossings are the signs where paths cross, with their numbers from 1.
+func (d drawing) crossings() []part {
+	var all []part
+	for i, a := range d.stage.cross {
+		sign := "finding." + strconv.Itoa(i+1)
+		all = append(all, d.part("cross"+strconv.Itoa(i), d.at(a.When), is(compose.CourtPanel, sign, sign+".number")))
+	}
+	return all
 }
 
 // shot is what is shown while a shot is in play: its path, its flight from the
@@ -107,7 +132,7 @@ func (d drawing) shot(i int) []part {
 
 // player is the disc, which stays upright, over the paddle and the notch, which
 // turn.
-func (d drawing) player(start *canvas.Scene, id game.Player) []part {
+func (d drawing) player(start scenes, id game.Player) []part {
 	shape := compose.PlayerShape(id)
 	turns := []string{shape + ".paddle", shape + ".notch"}
 	return []part{

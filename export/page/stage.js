@@ -98,6 +98,11 @@ class Stage {
     this.move(l.part, `translate(${x - x0} ${y - y0})`);
   }
 
+  // Shows the sign where paths cross; undefined shows none.
+  warn(crossing) {
+    this.play.crossings.forEach((c, i) => this.shown("cross" + i, c === crossing));
+  }
+
   // The shot in play, -1 before the serve.
   shotAt(t) { return this.play.shots.filter((s) => s <= t).length - 1; }
 

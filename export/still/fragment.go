@@ -1,15 +1,27 @@
 package still
 
-import "homeside/canvas"
+import (
+	"errors"
+
+	"homeside/canvas"
+)
 
 // Fragments are parts of pictures as SVG for one document that shares the
-// letters' outlines. Its zero value is ready to use.
+// letters' outlines and can turn dark. Its zero value is ready to use.
 type Fragments struct{ svg svg }
 
-// Draw is what of a scene is wanted, as SVG elements in pixels.
-func (f *Fragments) Draw(scene *canvas.Scene, want func(canvas.Info) bool) string {
+// Draw is what of a scene is wanted, as SVG elements in pixels. The scene is given
+// twice, in the colours of day, which the elements have, and in those of the dark,
+// of which Dark has the rules.
+func (f *Fragments) Draw(day, dark *canvas.Scene, want func(canvas.Info) bool) string {
 	f.svg.body.Reset()
-	canvas.Draw(chosen{&f.svg, want}, scene)
+	var inks inks
+	canvas.Draw(chosen{&inks, want}, dark)
+	f.svg.dark.begin(inks.all)
+	canvas.Draw(chosen{&f.svg, want}, day)
+	if len(f.svg.dark.next) > 0 {
+		f.svg.dark.unlike = true
+	}
 	return f.svg.body.String()
 }
 
@@ -19,8 +31,20 @@ func (f *Fragments) Defs() string {
 	return "<defs>\n" + f.svg.glyphs.defs.String() + "</defs>\n"
 }
 
+// Dark are the rules of a style sheet that give all fragments drawn so far the
+// colours of the dark.
+func (f *Fragments) Dark() string { return f.svg.dark.rules() }
+
+// errUnlike says that a scene differs in more than colours.
+var errUnlike = errors.New("the scene in the dark has other shapes than by day")
+
 // Err is the first thing that went wrong.
-func (f *Fragments) Err() error { return f.svg.err }
+func (f *Fragments) Err() error {
+	if f.svg.err == nil && f.svg.dark.unlike {
+		return errUnlike
+	}
+	return f.svg.err
+}
 
 // chosen passes on the shapes that are wanted.
 type chosen struct {

@@ -35,6 +35,7 @@ type svg struct {
 	body   bytes.Buffer
 	glyphs svgGlyphs
 	labels svgLabels
+	dark   dark
 	err    error // the first one
 }
 
@@ -70,11 +71,12 @@ func (s *svg) write(w io.Writer, m moment) error {
 // Path implements canvas.Surface. Raster draws closed corners bevelled, and so
 // does this.
 func (s *svg) Path(info canvas.Info, path []canvas.PxStep, style canvas.PxStyle) {
+	class := s.dark.class(hue{style.Fill, style.Stroke})
 	stroked := style.Stroke.A > 0 && style.Width > 0
 	if !stroked && style.Fill.A == 0 {
 		return
 	}
-	s.body.WriteString("<path" + s.labels.of(info.Label) + paint("fill", style.Fill))
+	s.body.WriteString("<path" + class + s.labels.of(info.Label) + paint("fill", style.Fill))
 	if stroked {
 		s.body.WriteString(pen(style))
 	}
@@ -115,9 +117,14 @@ func paint(attribute string, c color.NRGBA) string {
 	if c.A == 0 {
 		return fmt.Sprintf(` %s="none"`, attribute)
 	}
-	out := fmt.Sprintf(` %s="#%02x%02x%02x"`, attribute, c.R, c.G, c.B)
+	out := fmt.Sprintf(` %s="%s"`, attribute, hex(c))
 	if c.A < 255 {
-		out += fmt.Sprintf(` %s-opacity="%s"`, attribute, decimal(float64(c.A)/255, 4))
+		out += fmt.Sprintf(` %s-opacity="%s"`, attribute, opacity(c))
 	}
 	return out
 }
+
+// hex is a colour as CSS has it, without what shines through.
+func hex(c color.NRGBA) string { return fmt.Sprintf("#%02x%02x%02x", c.R, c.G, c.B) }
+
+func opacity(c color.NRGBA) string { return decimal(float64(c.A)/255, 4) }

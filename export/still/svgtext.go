@@ -19,7 +19,7 @@ import (
 func (s *svg) Text(info canvas.Info, t canvas.PxText) {
 	line, width := look.Glyphs(t.Text, t.Bold)
 	scale := t.Size / look.Em
-	fmt.Fprintf(&s.body, `<g%s%s transform="translate(%s %s) scale(%s)">`, s.labels.of(spoken(info.Label, t.Text)), paint("fill", t.Colour),
+	fmt.Fprintf(&s.body, `<g%s%s%s transform="translate(%s %s) scale(%s)">`, s.dark.class(hue{fill: t.Colour}), s.labels.of(spoken(info.Label, t.Text)), paint("fill", t.Colour),
 		decimal(t.Start(width*t.Size/look.Em), 2), decimal(t.At.Y, 2), decimal(scale, 6))
 	for _, g := range line {
 		id, err := s.glyphs.id(g.Font, g.Index)

@@ -157,7 +157,7 @@ func (p partners) better(best Approach, ok bool, lo, hi units.Seconds) (Approach
 func crossings(s *sheet) {
 	for _, team := range court.Ends {
 		if a, ok := Closest(s.Rally, team); ok && a.Distance < TooClose {
-			s.add(closeCrossing(a))
+			s.add(a.Finding())
 		}
 		front := s.Play.Front
 		if front == nil || front.Team() != team {
@@ -171,8 +171,9 @@ func crossings(s *sheet) {
 	}
 }
 
-// closeCrossing tells who is in front, if anybody is.
-func closeCrossing(a Approach) finding.Finding {
+// Finding is the caution to partners who come so close; it tells who is in front, if
+// anybody is.
+func (a Approach) Finding() finding.Finding {
 	f := finding.New(finding.CloseCrossing, a.When, a.Where,
 		finding.Is("distance", a.Distance), finding.Is("one", a.Front), finding.Is("other", a.Front.Partner()))
 	if !a.Level {
