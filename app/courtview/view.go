@@ -144,7 +144,6 @@ func (v *View) paint(w, h int) image.Image {
 	if v.show.Cover {
 		struck = r.ShotAt(v.session.Now())
 	}
-	anew := false
 	if k := (key{v.session.Revision(), w, h, v.sight, v.show, words.Measured(), looks.Now(), looks.Point(), struck, v.zoom}); v.frames == nil || k != v.drawn {
 		surface := v.session.Lesson().Venue.Surface()
 		v.picture = compose.Of(r, surface, canvas.Upright).Seen(v.sight)
@@ -158,7 +157,7 @@ func (v *View) paint(w, h int) image.Image {
 		} else {
 			v.frames.Restart(v.still)
 		}
-		v.drawn, anew = k, true
+		v.drawn = k
 	}
 	p := v.picture
 	scene := p.MovingIn(v.layout, v.session.Now())
@@ -171,11 +170,7 @@ func (v *View) paint(w, h int) image.Image {
 	}
 	img := v.frames.Draw(scene)
 	if v.events.Frame != nil {
-		pixels := w * h
-		if !anew {
-			pixels = v.frames.Changed().Pixels()
-		}
-		v.events.Frame(v.session.Revision(), pixels)
+		v.events.Frame(v.session.Revision(), v.frames.Changed().Pixels())
 	}
 	return img
 }

@@ -6,11 +6,10 @@ import (
 	"image/color"
 )
 
-// blend lays a colour on the pixels of img in a box through a mask whose corner
-// is that of the box; what is outside the picture is left out. Most masks are
-// nothing or everything for long stretches, which are taken eight pixels at a time.
-func blend(img *image.RGBA, box image.Rectangle, mask *image.Alpha, c color.NRGBA) {
-	in := box.Intersect(img.Rect)
+// blend lays a colour on the pixels of img in a part of a box through a mask whose
+// corner is that of the box. Most masks are nothing or everything for long
+// stretches, which are taken eight pixels at a time.
+func blend(img *image.RGBA, box, in image.Rectangle, mask *image.Alpha, c color.NRGBA) {
 	for y := in.Min.Y; y < in.Max.Y; y++ {
 		from := (y-box.Min.Y)*mask.Stride + in.Min.X - box.Min.X
 		at := img.PixOffset(in.Min.X, y)

@@ -33,7 +33,7 @@ func TestBlend(t *testing.T) {
 				mask.Pix[i] = 77
 			}
 		}
-		blend(img, box, mask, c)
+		blend(img, box, box.Intersect(img.Rect), mask, c)
 		before := striped(40, 3)
 		for i := range img.Pix {
 			x, y, channel := i/4%40, i/160, i%4

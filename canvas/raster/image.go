@@ -53,5 +53,12 @@ func (r *Raster) Image(_ canvas.Info, g canvas.PxImage) {
 	if box.Empty() || max(box.Dx(), box.Dy()) > largestImage || !box.Overlaps(r.img.Rect) {
 		return
 	}
-	draw.Draw(r.img, box, r.images.of(g.Pix, box.Size()), image.Point{}, draw.Over)
+	img := r.images.of(g.Pix, box.Size())
+	if r.only == nil {
+		draw.Draw(r.img, box, img, image.Point{}, draw.Over)
+		return
+	}
+	for part := range r.only.Stretches(box) {
+		draw.Draw(r.img, part, img, part.Min.Sub(box.Min), draw.Over)
+	}
 }

@@ -2,7 +2,6 @@ package raster
 
 import (
 	"image"
-	"image/color"
 	"image/draw"
 	"math"
 
@@ -25,8 +24,8 @@ func (k *ink) begin(box image.Rectangle) {
 	k.area.Reset(box.Dx(), box.Dy())
 }
 
-// pour draws what was added on img in a colour.
-func (k *ink) pour(img *image.RGBA, c color.NRGBA) {
+// pour is the mask of what was added; it is lent until the next call.
+func (k *ink) pour() *image.Alpha {
 	size := k.area.Bounds()
 	if n := size.Dx() * size.Dy(); n > cap(k.mask.Pix) {
 		k.mask.Pix = make([]byte, n)
@@ -34,7 +33,7 @@ func (k *ink) pour(img *image.RGBA, c color.NRGBA) {
 	k.mask = image.Alpha{Pix: k.mask.Pix[:size.Dx()*size.Dy()], Stride: size.Dx(), Rect: size}
 	k.area.DrawOp = draw.Src
 	k.area.Draw(&k.mask, size, image.Opaque, image.Point{})
-	blend(img, k.box, &k.mask, c)
+	return &k.mask
 }
 
 func (k *ink) move(p canvas.Px) {

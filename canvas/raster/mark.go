@@ -16,7 +16,6 @@ type mark struct {
 	image canvas.PxImage // without pixels for a path
 	box   image.Rectangle
 	parts []image.Rectangle // of the box that it touches; nil for all of it
-	stale bool
 }
 
 func (m *mark) sameID(n *mark) bool { return m.id.ID == n.id.ID && m.id.Panel == n.id.Panel }
@@ -41,6 +40,17 @@ func (m *mark) same(n *mark) bool {
 	a, b := m.style, n.style
 	return m.box == n.box && m.text == n.text && m.image == n.image && a.Fill == b.Fill && a.Stroke == b.Stroke && a.Width == b.Width &&
 		a.Round == b.Round && slices.Equal(a.Dash, b.Dash) && slices.Equal(m.path, n.path)
+}
+
+func (m *mark) draw(r *Raster) {
+	switch {
+	case m.text.Text != "":
+		r.Text(m.id, m.text)
+	case m.image.Pix != nil:
+		r.Image(m.id, m.image)
+	default:
+		r.Path(m.id, m.path, m.style)
+	}
 }
 
 // marks is the Surface that notes what is to be drawn. Its arrays are used again.

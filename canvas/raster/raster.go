@@ -2,6 +2,7 @@ package raster
 
 import (
 	"image"
+	"image/color"
 	"image/draw"
 	"math"
 
@@ -14,6 +15,7 @@ import (
 // Raster draws on an image. It is not safe for two goroutines at once.
 type Raster struct {
 	img    *image.RGBA
+	only   *Tiles // draws in these; nil means in all of the picture
 	ink    ink
 	glyphs glyphs
 	images images
@@ -56,6 +58,17 @@ func (r *Raster) Path(_ canvas.Info, path []canvas.PxStep, s canvas.PxStyle) {
 	}
 }
 
+// lay lays a colour on a box through a mask.
+func (r *Raster) lay(box image.Rectangle, mask *image.Alpha, c color.NRGBA) {
+	if r.only == nil {
+		blend(r.img, box, box.Intersect(r.img.Rect), mask, c)
+		return
+	}
+	for part := range r.only.Stretches(box) {
+		blend(r.img, box, part, mask, c)
+	}
+}
+
 // widest is the width in pixels of the widest stroke that is drawn: a wider one
 // is a mistake, and strokes are counted in fixed point.
 const widest = 1e6
@@ -68,7 +81,7 @@ func (r *Raster) fill(path []canvas.PxStep, s canvas.PxStyle) {
 	r.straight.flatten(path, false)
 	r.ink.begin(box)
 	r.straight.each(r.ink.outline)
-	r.ink.pour(r.img, s.Fill)
+	r.lay(box, r.ink.pour(), s.Fill)
 }
 
 func (r *Raster) stroke(path []canvas.PxStep, s canvas.PxStyle) {
@@ -86,9 +99,11 @@ func (r *Raster) stroke(path []canvas.PxStep, s canvas.PxStyle) {
 	r.sides.reset()
 	lines.each(func(outline []canvas.Px) { r.strokeOne(outline, s) })
 	for _, part := range r.strips.divide(box, &r.straight, overhang(s)) {
-		r.ink.begin(part)
-		r.sides.in(part, r.ink.outline)
-		r.ink.pour(r.img, s.Stroke)
+		if r.only == nil || r.only.Touches(part) {
+			r.ink.begin(part)
+			r.sides.in(part, r.ink.outline)
+			r.lay(part, r.ink.pour(), s.Stroke)
+		}
 	}
 }
 
@@ -132,7 +147,7 @@ func (r *Raster) strokeOne(outline []canvas.Px, s canvas.PxStyle) {
 func (r *Raster) Text(_ canvas.Info, t canvas.PxText) {
 	r.line = r.glyphs.lay(r.line[:0], t)
 	for _, p := range r.line {
-		blend(r.img, p.box, p.mask, t.Colour)
+		r.lay(p.box, p.mask, t.Colour)
 	}
 }
 

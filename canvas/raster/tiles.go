@@ -38,6 +38,13 @@ func (t *Tiles) Fill() {
 	}
 }
 
+// Join puts the tiles of another set into this one.
+func (t *Tiles) Join(other *Tiles) {
+	for i, in := range other.set {
+		t.set[i] = t.set[i] || in
+	}
+}
+
 // Add puts the tiles that a box touches into the set.
 func (t *Tiles) Add(box image.Rectangle) {
 	for row := range t.rows(box) {
@@ -81,6 +88,27 @@ func (t *Tiles) Boxes() iter.Seq[image.Rectangle] {
 		for i, in := range t.set {
 			if in && !yield(t.box(i)) {
 				return
+			}
+		}
+	}
+}
+
+// Stretches are what a box holds of the tiles of the set, those side by side as
+// one, row by row.
+func (t *Tiles) Stretches(box image.Rectangle) iter.Seq[image.Rectangle] {
+	return func(yield func(image.Rectangle) bool) {
+		b := box.Intersect(t.picture)
+		for y := b.Min.Y; y < b.Max.Y; y = (y/TileSide + 1) * TileSide {
+			for x := b.Min.X; x < b.Max.X; {
+				from := x
+				for x < b.Max.X && t.Has(x/TileSide, y/TileSide) {
+					x = min((x/TileSide+1)*TileSide, b.Max.X)
+				}
+				if x == from {
+					x = (x/TileSide + 1) * TileSide
+				} else if !yield(image.Rect(from, y, x, min((y/TileSide+1)*TileSide, b.Max.Y))) {
+					return
+				}
 			}
 		}
 	}
