@@ -282,8 +282,8 @@ func (e *Editor) say(text string) {
 // paintedRevision is called from within a paint. It tells where the players
 // are in the window, in pixels.
 func (e *Editor) paintedRevision(revision int) {
-	if e.timing && (e.session.Previewing() || e.session.Playing()) {
-		return // the frames are being timed, and this takes its time
+	if e.beingTimed() {
+		return
 	}
 	now := e.whereabouts(revision)
 	if now == e.painted || !e.trace.written() {
@@ -300,7 +300,7 @@ func (e *Editor) paintedRevision(revision int) {
 // traceStrip tells where things are in the rally strip; it is called from within
 // its paint.
 func (e *Editor) traceStrip() {
-	if e.trace == nil {
+	if e.trace == nil || e.beingTimed() {
 		return
 	}
 	for thing, at := range e.strip.OnScreen() {

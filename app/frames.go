@@ -11,7 +11,7 @@ import (
 
 // stripPause is how long the rally strip waits while a hand drags on the court,
 // which needs the time for itself.
-const stripPause = 60 * time.Millisecond
+const stripPause = 100 * time.Millisecond
 
 // frameFor tells the trace of every frame of the court: the time of day in
 // nanoseconds when it was on the screen, the revision it shows, how many of its
@@ -37,6 +37,12 @@ func (e *Editor) seenFrames() {
 		e.trace.say("frame %d %s", time.Now().UnixNano(), f)
 	}
 	e.unseen = nil
+}
+
+// beingTimed says whether frames are timed just now, of which telling where things
+// are would take a part.
+func (e *Editor) beingTimed() bool {
+	return e.timing && (e.session.Previewing() || e.session.Playing())
 }
 
 // whereabouts are what decides where things are on the court in the window.

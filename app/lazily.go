@@ -6,29 +6,25 @@ import (
 	"fyne.io/fyne/v2"
 )
 
-// lazily refreshes a part of the window not more often than every pause, the last
-// time always.
+// lazily refreshes a part of the window that can wait: a pause after it was first
+// asked to, so that what cannot wait is on the screen by then.
 type lazily struct {
 	refresh func()
 	pause   time.Duration
-	last    time.Time
 	waiting bool
 }
 
-// ask refreshes now or, where that was done just before and there is no hurry,
-// when the pause is over.
+// ask refreshes at once where there is a hurry.
 func (l *lazily) ask(hurry bool) {
-	rest := l.pause - time.Since(l.last)
 	switch {
-	case hurry || rest <= 0:
-		l.last = time.Now()
+	case hurry:
 		l.refresh()
 	case !l.waiting:
 		l.waiting = true
-		time.AfterFunc(rest, func() {
+		time.AfterFunc(l.pause, func() {
 			fyne.Do(func() {
 				l.waiting = false
-				l.ask(true)
+				l.refresh()
 			})
 		})
 	}

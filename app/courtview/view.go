@@ -100,6 +100,7 @@ func New(s *session.Session, e Events) *View {
 	v := &View{session: s, events: e, ring: ring.New(), zoom: fitted}
 	v.hand.Snapping = gesture.Snapping{Lines: true, HalfFeet: true, Mirror: true}
 	v.raster = fynecanvas.NewRaster(v.paint)
+	v.raster.ScaleMode = fynecanvas.ImageScalePixels // it is drawn pixel for pixel
 	v.ExtendBaseWidget(v)
 	return v
 }

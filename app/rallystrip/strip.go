@@ -71,6 +71,7 @@ type key struct {
 func New(s *session.Session, e Events) *Strip {
 	v := &Strip{session: s, ring: ring.New(), events: e}
 	v.raster = fynecanvas.NewRaster(v.paint)
+	v.raster.ScaleMode = fynecanvas.ImageScalePixels // it is drawn pixel for pixel
 	v.ExtendBaseWidget(v)
 	return v
 }
