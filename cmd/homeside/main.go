@@ -43,6 +43,7 @@ func run(args []string) error {
 	if o.Trace, err = openTrace(os.Getenv(traceVariable)); err != nil {
 		return err
 	}
+	keepFreed()
 	wantNoDepth()
 	a := fyneapp.NewWithID(appID)
 	o.Settings = app.OpenSettings(a, asked)
