@@ -49,10 +49,19 @@ func (c *chooser) show(title string, content fyne.CanvasObject, g *panel.Gallery
 	}
 	g.OnCancel = func() { c.close(nil) }
 	cancel := widget.NewButton(words.T("Cancel"), g.OnCancel)
-	c.dialog = dialog.NewCustomWithoutButtons(title, container.NewStack(c.pulse(named), container.NewPadded(content)), c.editor.win)
+	c.dialog = dialog.NewCustomWithoutButtons(title, container.NewStack(c.pulse(named), within(container.NewPadded(content), c.editor.win.Canvas().Size())), c.editor.win)
 	c.dialog.SetButtons(append(append([]fyne.CanvasObject{cancel}, others...), c.take))
 	c.dialog.Show()
 	c.editor.win.Canvas().Focus(g.FocusOn())
+}
+
+// within is a dialog's content that scrolls where the window is too small for it.
+func within(content fyne.CanvasObject, window fyne.Size) fyne.CanvasObject {
+	const around = 150 // a dialog's heading, its buttons and the room between
+	need := content.MinSize()
+	s := container.NewVScroll(content)
+	s.SetMinSize(fyne.NewSize(need.Width, min(need.Height, max(window.Height-around, 0))))
+	return s
 }
 
 // pulse is painted with the dialog and then tells where its controls are.

@@ -72,7 +72,7 @@ func NewMatchPlan(s *session.Session, events MatchPlanEvents) *MatchPlan {
 	p.SetRoster(roster.Roster{}, "")
 	p.views = newViews(p.pulse.Refresh, view{words.T("Table"), p.table.box}, view{words.T("Score by score"), p.scores.box},
 		view{words.T("Starters and margins"), p.start.box}, view{words.T("Signals"), p.signals.box}, view{words.T("Pairs"), p.pairs.box})
-	p.Box = container.NewBorder(p.asked(), nil, nil, nil, p.views.stack)
+	p.Box = container.New(Headed{}, p.asked(), p.views.stack)
 	p.Box.Hide()
 	return p
 }
@@ -80,12 +80,11 @@ func NewMatchPlan(s *session.Session, events MatchPlanEvents) *MatchPlan {
 // asked lays out what is asked for.
 func (p *MatchPlan) asked() fyne.CanvasObject {
 	entry := fyne.NewSize(60, 34)
-	first := container.NewHBox(p.back, beside(words.T("Plan for")), container.NewGridWrap(fyne.NewSize(210, 34), p.team),
-		beside(words.T("Stack")), container.NewGridWrap(fyne.NewSize(360, 34), p.policy), container.NewGridWrap(fyne.NewSize(290, 34), p.goal))
-	second := container.NewHBox(beside(words.T("Rallies won on own serve, in percent:")))
+	first := container.New(&flow{}, p.back, container.NewHBox(beside(words.T("Plan for")), container.NewGridWrap(fyne.NewSize(210, 34), p.team)),
+		container.NewHBox(beside(words.T("Stack")), container.NewGridWrap(fyne.NewSize(360, 34), p.policy)), container.NewGridWrap(fyne.NewSize(290, 34), p.goal))
+	second := container.New(&flow{}, beside(words.T("Rallies won on own serve, in percent:")))
 	for _, e := range court.Ends {
-		second.Add(container.NewGridWrap(fyne.NewSize(170, 34), p.served[e]))
-		second.Add(container.NewGridWrap(entry, p.chances[e]))
+		second.Add(container.NewHBox(container.NewGridWrap(fyne.NewSize(170, 34), p.served[e]), container.NewGridWrap(entry, p.chances[e])))
 	}
 	second.Add(p.write)
 	third := container.NewBorder(nil, nil, p.views.row, container.NewGridWrap(fyne.NewSize(1, 1), p.pulse), p.line)

@@ -62,7 +62,7 @@ func (p *pairs) ways(events PairEvents) fyne.CanvasObject {
 			events.Remove(p.chosen)
 		}
 	})
-	ways := container.NewGridWithColumns(2)
+	ways := container.NewVBox()
 	for _, e := range court.Ends {
 		p.put[e] = widget.NewButton(words.T("Put in as %s", words.End(e)), func() { p.putIn(e) })
 		ways.Add(p.put[e])

@@ -51,8 +51,8 @@ type Start struct {
 
 // Sizes of the page's pictures.
 var (
-	firstSize      = fyne.NewSize(190, 330)
-	builtInPicture = fyne.NewSize(118, 180)
+	firstSize      = fyne.NewSize(165, 330)
+	builtInPicture = fyne.NewSize(140, 180)
 )
 
 // builtInSize is the size of a built-in lesson's card, with three lines for its
@@ -95,18 +95,24 @@ func (p *Start) layOut() fyne.CanvasObject {
 		heading(words.T("Describe your pair: Homeside draws your first play")), p.form.Box,
 		container.NewHBox(p.draw, p.back), p.wrong, p.said)
 	pair := container.NewBorder(nil, nil, nil, container.NewVBox(p.small), first)
-	p.line.Wrapping, p.line.Truncation = fyne.TextWrapWord, fyne.TextTruncateOff
+	whole(p.line)
 	other := container.NewVBox(
 		widget.NewButtonWithIcon(words.T("Open a file…"), theme.FolderOpenIcon(), p.events.Open),
 		widget.NewButtonWithIcon(words.T("Empty lesson"), theme.DocumentCreateIcon(), p.events.Empty))
 	files := container.NewBorder(container.NewVBox(heading(words.T("Recent lessons")), other), p.line, nil, nil, container.NewVScroll(p.recent))
 	top := container.NewBorder(nil, nil, nil, container.New(&fixedWidth{recentWidth}, files), pair)
 	below := container.NewVBox(heading(words.T("Built-in lessons, with invented people")), container.NewHScroll(p.gallery.Box))
-	return container.New(layout.NewCustomPaddedLayout(6, 6, 12, 12), container.NewBorder(nil, below, nil, nil, container.NewVScroll(top)))
+	return container.New(layout.NewCustomPaddedLayout(6, 6, 12, 12), container.NewScroll(container.NewBorder(nil, below, nil, nil, top)))
 }
 
 func heading(text string) *widget.Label {
 	return widget.NewLabelWithStyle(text, fyne.TextAlignLeading, fyne.TextStyle{Bold: true})
+}
+
+// whole breaks a caption into lines instead of cutting it off.
+func whole(l *widget.Label) *widget.Label {
+	l.Wrapping, l.Truncation = fyne.TextWrapWord, fyne.TextTruncateOff
+	return l
 }
 
 // fixedWidth gives what it holds a width.
@@ -131,7 +137,7 @@ func (p *Start) Open(recent []string, back bool) {
 		p.recent.Add(container.New(layout.NewCustomPaddedVBoxLayout(-6), b, caption(p.events.Brief(filepath.Dir(path)))))
 	}
 	if len(recent) == 0 {
-		p.recent.Add(caption(words.T("Lessons you open or save stand here.")))
+		p.recent.Add(whole(caption(words.T("Lessons you open or save stand here."))))
 	}
 	if !p.drawn {
 		p.drawn = true
