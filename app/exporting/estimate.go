@@ -18,16 +18,17 @@ type Estimate struct {
 
 // What of a clip is measured.
 const (
-	sampleFrames = 24
-	wholeUpTo    = 200 // frames; a shorter clip is measured as a whole
+	stretchFrames = 12 // of a stretch
+	aheadFrames   = 24 // of a stretch for packers that look at frames ahead of the one they pack
+	wholeUpTo     = 8  // stretches; a clip that is no longer is measured as a whole
 )
 
 // samplePlaces are where, as shares of all that changes in the clip: the middles
 // of its thirds.
 var samplePlaces = [...]float64{1.0 / 6, 3.0 / 6, 5.0 / 6}
 
-// keyEvery is after how many frames a packer begins with a whole picture again
-// where nobody tells it otherwise: x264's --keyint and libvpx's kf_max_dist.
+// keyEvery is after how many frames a packer that looks ahead begins with a whole
+// picture again where nobody tells it otherwise: x264's --keyint and libvpx's kf_max_dist.
 var keyEvery = map[string]int{".mp4": 250, ".webm": 128}
 
 // errUnmeasured says that an output cannot be measured.
@@ -53,14 +54,18 @@ func Measure(ctx context.Context, o Output, s Subject, opt *export.Options) (Est
 	if err != nil {
 		return Estimate{}, err
 	}
-	if times.Count <= wholeUpTo {
+	m := &sampler{ctx: ctx, output: o, subject: s, options: checked, times: times, frames: stretchFrames}
+	if keyEvery[o.Ext] > 0 {
+		m.frames = aheadFrames
+	}
+	if times.Count <= wholeUpTo*m.frames {
 		return measure(ctx, o, s, opt)
 	}
 	c, err := changesOf(ctx, s.Source, checked, times)
 	if err != nil {
 		return Estimate{}, err
 	}
-	return (&sampler{ctx: ctx, output: o, subject: s, options: checked, times: times}).clip(c)
+	return m.clip(c)
 }
 
 // held is a source that stands still.

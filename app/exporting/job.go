@@ -32,9 +32,6 @@ func (g *Page) ask() {
 // start exports in the background on a snapshot.
 func (g *Page) start(path string) {
 	g.measuring()
-	if g.estimate.Text == words.T("Measuring a few frames…") {
-		g.estimate.SetText("")
-	}
 	o, s := g.chosenOutput(), g.subject
 	opt := g.choice.options(o, s)
 	ctx, cancel := context.WithCancel(context.Background())
@@ -70,6 +67,9 @@ func (g *Page) running(yes bool) {
 // oftenEnough is how often the bar moves: it would slow down what it tells of.
 const oftenEnough = 100 * time.Millisecond
 
+// surely is after how long the time left is told: what a file begins with takes longer.
+const surely = 2 * time.Second
+
 func (g *Page) progress(j *job, done, total int) {
 	now := time.Now()
 	if g.job != j || total < 1 || done < total && now.Sub(j.told) < oftenEnough {
@@ -77,11 +77,14 @@ func (g *Page) progress(j *job, done, total int) {
 	}
 	first := j.told.IsZero()
 	j.told = now
-	left := time.Duration(0)
-	if done > 0 {
-		left = now.Sub(j.begun) * time.Duration(total-done) / time.Duration(done)
+	gone := now.Sub(j.begun)
+	left := gone * time.Duration(total-done) / time.Duration(max(done, 1))
+	g.bar.TextFormatter = func() string {
+		if gone < surely || done < 1 {
+			return words.T("%d of %d", done, total)
+		}
+		return words.ExportProgress(done, total, left.Seconds())
 	}
-	g.bar.TextFormatter = func() string { return words.ExportProgress(done, total, left.Seconds()) }
 	g.bar.SetValue(float64(done) / float64(total))
 	if first {
 		g.events.Trace("export runs %d of %d", done, total)
@@ -101,6 +104,9 @@ func (g *Page) done(j *job, err error) {
 	}
 	g.job = nil
 	g.running(false)
+	if g.estimate.Text == words.T("Measuring a few frames…") { // the export ended that
+		g.remeasure()
+	}
 	switch {
 	case errors.Is(err, context.Canceled):
 		g.say(words.T("Export cancelled; nothing was written."))

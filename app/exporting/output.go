@@ -3,6 +3,7 @@ package exporting
 import (
 	"context"
 	"io"
+	"strings"
 
 	"homeside/export"
 	"homeside/export/formats"
@@ -82,7 +83,7 @@ func picture(f formats.Format) Output {
 	if f.Clip {
 		kind = Clip
 	}
-	o := Output{Name: words.Said(f.Name), Ext: f.Ext, Kind: kind, MaxFPS: f.MaxFPS, Clear: f.Clear, Heard: f.Heard, Needs: f.Needs, Key: f.Ext}
+	o := Output{Name: nameOf(f), Ext: f.Ext, Kind: kind, MaxFPS: f.MaxFPS, Clear: f.Clear, Heard: f.Heard, Needs: f.Needs, Key: f.Ext}
 	o.save = func(ctx context.Context, path string, s Subject, opt *export.Options) error {
 		return f.Save(ctx, path, s.Source, opt)
 	}
@@ -92,6 +93,15 @@ func picture(f formats.Format) Output {
 		}
 	}
 	return o
+}
+
+// nameOf is a format's name, without what it needs where that is here.
+func nameOf(f formats.Format) string {
+	name := words.Said(f.Name)
+	if f.Needs != nil && f.Needs() == nil {
+		name, _, _ = strings.Cut(name, " (")
+	}
+	return name
 }
 
 func writePage(_ context.Context, w io.Writer, s Subject, _ *export.Options) error {

@@ -14,6 +14,7 @@ type sampler struct {
 	subject Subject
 	options export.Options
 	times   export.Times
+	frames  int   // of a stretch
 	err     error // the first one; nothing is measured after it
 
 	halves, stills, moves time.Duration // of all stretches: half as long and still, still, moving
@@ -29,9 +30,9 @@ func (m *sampler) clip(c changes) (Estimate, error) {
 	var picture, frame, all float64 // means of the places
 	n := float64(len(samplePlaces))
 	for _, share := range samplePlaces {
-		at := c.place(share, sampleFrames)
+		at := c.place(share, m.frames)
 		s := m.still(at)
-		changed, change := m.moving(at), c.within(at+1, at+sampleFrames)
+		changed, change := m.moving(at), c.within(at+1, at+m.frames)
 		all += max(changed-s.all, 0) / n / max(change, leastChange)
 		picture, frame = picture+s.picture/n, frame+s.frame/n
 		m.moved += change
@@ -54,10 +55,10 @@ const leastChange = 1e-3
 func (m *sampler) lasts(c changes) time.Duration {
 	places := float64(len(samplePlaces))
 	half, still, moving := m.halves.Seconds()/(places+1), m.stills.Seconds()/(places+1), m.moves.Seconds()/places
-	frame := max(still-half, 0) / (sampleFrames / 2)
-	begin := max(still-frame*sampleFrames, 0)
-	more := max(moving-still, 0) / sampleFrames
-	share := min(c.all()/float64(len(c))/max(m.moved/places/sampleFrames, leastChange), 1)
+	frame := max(still-half, 0) / float64(m.frames/2)
+	begin := max(still-frame*float64(m.frames), 0)
+	more := max(moving-still, 0) / float64(m.frames)
+	share := min(c.all()/float64(len(c))/max(m.moved/places/float64(m.frames), leastChange), 1)
 	return time.Duration((begin + float64(len(c))*(frame+more*share)) * float64(time.Second))
 }
 
@@ -72,14 +73,14 @@ type stillness struct {
 func (m *sampler) still(at int) stillness {
 	s := m.subject
 	s.Source = held{s.Source, m.times.At(at)}
-	half := m.measure(s, at, sampleFrames/2, &m.halves)
-	all := m.measure(s, at, sampleFrames, &m.stills)
-	frame := max(all-half, 0) / (sampleFrames / 2)
-	return stillness{all, max(all-frame*(sampleFrames-1), 0), frame}
+	half := m.measure(s, at, m.frames/2, &m.halves)
+	all := m.measure(s, at, m.frames, &m.stills)
+	frame := max(all-half, 0) / float64(m.frames/2)
+	return stillness{all, max(all-frame*float64(m.frames-1), 0), frame}
 }
 
 func (m *sampler) moving(at int) float64 {
-	return m.measure(m.subject, at, sampleFrames, &m.moves)
+	return m.measure(m.subject, at, m.frames, &m.moves)
 }
 
 // measure is the bytes of some frames; it adds how long they took.

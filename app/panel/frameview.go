@@ -69,7 +69,7 @@ func (v *FrameView) draw(w, h int) image.Image {
 		static := *v.ground.Under(v.source.Static(w, h))
 		if static.Background.A == 0 {
 			static.Background = look.Daylight.Paper
-			static.Panels = append([]canvas.Panel{chequered(w, h)}, static.Panels...)
+			static.Panels = append([]canvas.Panel{chequered(w, h, static.PxPerPoint)}, static.Panels...)
 		}
 		v.frames, v.drawn = raster.NewFrames(&static), size
 	}
@@ -84,9 +84,11 @@ func (v *FrameView) draw(w, h int) image.Image {
 const chequer = 12
 
 // chequered is a ground that stands for a transparent one.
-func chequered(w, h int) canvas.Panel {
+func chequered(w, h int, scale float64) canvas.Panel {
 	var path canvas.Path
-	at := func(x, y int) canvas.Pos { return canvas.Pos{Right: canvas.Points(x), Down: canvas.Points(y)} }
+	at := func(x, y int) canvas.Pos {
+		return canvas.Pos{Right: canvas.Points(float64(x) / scale), Down: canvas.Points(float64(y) / scale)}
+	}
 	for y := 0; y < h; y += chequer {
 		for x := y / chequer % 2 * chequer; x < w; x += 2 * chequer {
 			path = path.Move(at(x, y)).Line(at(x+chequer, y)).Line(at(x+chequer, y+chequer)).Line(at(x, y+chequer)).Close()
