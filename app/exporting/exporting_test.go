@@ -99,6 +99,8 @@ func TestPresetsWithoutFFmpeg(t *testing.T) {
 	for _, p := range Presets {
 		if o := outputs[p.choice(outputs).Output]; o.Needs != nil && o.Needs() != nil {
 			t.Errorf("without ffmpeg preset %q chooses %s, which needs it", p.Name, o.Key)
+		} else if got := p.about(outputs); (o.Key != p.key) != strings.Contains(got, o.Name+": there is no ffmpeg") {
+			t.Errorf("without ffmpeg preset %q, which chooses %s, is said to be %q", p.Name, o.Key, got)
 		}
 	}
 }

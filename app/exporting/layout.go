@@ -95,7 +95,7 @@ const (
 func (g *Page) layOut() {
 	left := container.NewVBox(g.back, widget.NewLabel(words.T("What")), g.what, widget.NewSeparator(), widget.NewLabel(words.T("What for")))
 	for i, p := range Presets {
-		about := widget.NewLabel(words.Said(p.About))
+		about := widget.NewLabel(p.about(g.outputs))
 		about.SizeName = theme.SizeNameCaptionText
 		left.Add(container.New(layout.NewCustomPaddedVBoxLayout(-6), g.presets[i], about))
 	}
@@ -113,7 +113,10 @@ func (g *Page) layOut() {
 	}
 	g.form = container.NewVBox(form, g.beeps, g.needs, widget.NewLabel(words.T("File")), container.NewBorder(nil, nil, nil, g.browse, g.path),
 		g.estimate, g.export, g.bar, g.cancel, g.line, g.show, container.NewGridWrap(fyne.NewSize(1, 1), g.pulse))
-	middle := container.NewBorder(nil, container.NewBorder(nil, nil, nil, g.clock, g.moment), nil, nil, container.NewStack(g.frame.Box, g.textBox))
+	g.dashes = widget.NewLabel(words.T("Players of clips cover nothing inside the dashes."))
+	g.dashes.SizeName, g.dashes.Alignment = theme.SizeNameCaptionText, fyne.TextAlignCenter
+	below := container.NewVBox(g.dashes, container.NewBorder(nil, nil, nil, g.clock, g.moment))
+	middle := container.NewBorder(nil, below, nil, nil, container.NewStack(g.frame.Box, g.textBox))
 	g.Box = container.NewPadded(container.NewBorder(nil, nil, column(left, presetsWidth), column(g.form, formWidth), container.NewPadded(middle)))
 }
 

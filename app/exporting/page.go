@@ -55,7 +55,7 @@ type Page struct {
 	path                                    *pathEntry
 	frame                                   *panel.FrameView
 	moment                                  *widget.Slider
-	clock                                   *widget.Label // of the moment
+	clock, dashes                           *widget.Label // of the moment; what is outlined
 	text                                    *widget.Label // of words
 	textBox                                 fyne.CanvasObject
 	needs, estimate, line                   *widget.Label
@@ -73,7 +73,6 @@ type Page struct {
 func New(p fyne.Preferences, e Events) *Page {
 	g := &Page{events: e, prefs: p, outputs: Outputs(), frame: panel.NewFrameView(), measuring: func() {}}
 	g.choice, g.folder = kept(p, g.outputs), p.String(keptFolder)
-	g.frame.Safe = true
 	g.pulse = fynecanvas.NewRaster(func(int, int) image.Image { e.Painted(); return image.NewRGBA(image.Rect(0, 0, 1, 1)) })
 	g.make()
 	g.layOut()
@@ -197,6 +196,8 @@ func (g *Page) showFrame() {
 	visible(g.frame.Box, !isText)
 	visible(g.moment, o.Kind <= Clip)
 	visible(g.clock, o.Kind <= Clip)
+	visible(g.dashes, o.Kind == Clip)
+	g.frame.Safe = o.Kind == Clip
 	if !g.ready {
 		g.frame.Show(nil, export.Ground{}, opt.Width, opt.Height, 0)
 		return

@@ -32,15 +32,28 @@ var Presets = []Preset{
 // choice is the preset as a choice, with another output where this machine lacks
 // what its own needs. What can be heard is.
 func (p Preset) choice(outputs []Output) Choice {
-	key := p.key
-	if o := outputs[find(outputs, key)]; p.without != "" && o.Needs != nil && o.Needs() != nil {
-		key = p.without
-	}
-	c := Choice{Output: find(outputs, key), Beeps: true}
+	c := Choice{Output: find(outputs, p.output(outputs)), Beeps: true}
 	c.Size = max(slices.IndexFunc(Sizes, func(s Size) bool { return sizeKey(s) == p.size }), 0)
 	c.Rate = max(slices.Index(Rates, p.rate), 0)
 	c.Ground = max(slices.Index(Grounds, p.ground), 0)
 	return c
+}
+
+// output is the key of the preset's output, or of another where this machine lacks
+// what its own needs.
+func (p Preset) output(outputs []Output) string {
+	if o := outputs[find(outputs, p.key)]; p.without != "" && o.Needs != nil && o.Needs() != nil {
+		return p.without
+	}
+	return p.key
+}
+
+// about says what the preset gives on this machine.
+func (p Preset) about(outputs []Output) string {
+	if key := p.output(outputs); key != p.key {
+		return words.T("%s: there is no ffmpeg", outputs[find(outputs, key)].Name)
+	}
+	return words.Said(p.About)
 }
 
 // find is the place of the output of a key.
