@@ -15,10 +15,36 @@ type ScoreOptions struct {
 }
 
 // ScoreAsk is one question: at this state, who serves, and who of the team
-// stands on the right?
+// stands on the right? A call alone does not tell who serves: what came before
+// it does.
 type ScoreAsk struct {
-	State game.State
-	Team  court.End
+	State  game.State
+	Before game.State // at the rally before; State itself at the game's first serve
+	Team   court.End
+}
+
+// Led is how the rally before led to the serve that is asked about.
+type Led uint8
+
+// The ways to a serve.
+const (
+	Began   Led = iota // the game begins
+	Point              // the serving pair won the rally and serves on
+	Partner            // the first server lost the serve, the partner has it
+	Over               // the other pair has it
+)
+
+// Led says how the rally before led to the serve.
+func (a ScoreAsk) Led() Led {
+	switch {
+	case a.Before == a.State:
+		return Began
+	case a.Before.Serving() != a.State.Serving():
+		return Over
+	case a.State.Score() == a.Before.Score():
+		return Partner
+	}
+	return Point
 }
 
 // ScoreAnswer is what the pair says.
@@ -76,15 +102,15 @@ const mostRallies = 60
 // Next draws the next question: a game between equals, stopped after a drawn
 // number of rallies or before the one that ends it.
 func (s *Scores) Next() ScoreAsk {
-	st := s.start
+	st, before := s.start, s.start
 	for range s.draw.IntN(mostRallies) {
 		next := st.Next(court.End(s.draw.IntN(2)))
 		if next.Over() {
 			break
 		}
-		st = next
+		st, before = next, st
 	}
-	s.ask = ScoreAsk{st, s.options.Team}
+	s.ask = ScoreAsk{st, before, s.options.Team}
 	return s.ask
 }
 

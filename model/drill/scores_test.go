@@ -43,6 +43,33 @@ func TestScoreAnswersKeepToParity(t *testing.T) {
 	}
 }
 
+// What a question tells beside the call decides who serves (USA Pickleball
+// Official Rulebook 2026, 5.B, 14.A, written out here without game.Next): after a
+// point the same, after the first server's fault the partner and, where sides go
+// by parity, after a side out whoever the own score puts on the right.
+func TestWhatCameBeforeDecidesTheServer(t *testing.T) {
+	for _, f := range []game.Format{game.SideOut, game.RallyParity} {
+		s := scores(t, ScoreOptions{Settings: game.Settings{Format: f}, Seed: 11})
+		seen := map[Led]int{}
+		for range 300 {
+			a := s.Ask()
+			starter := a.State.Starter(a.State.Serving())
+			if a.State.Score()[a.State.Serving()]%2 == 1 {
+				starter = starter.Partner()
+			}
+			want := map[Led]game.Player{Began: game.Near1, Point: a.Before.Server(), Partner: a.Before.Server().Partner(), Over: starter}[a.Led()]
+			if got := a.Answer().Server; got != want {
+				t.Fatalf("%v: %v after %v, %v: %v serves, want %v", f, a.State.Call(), a.Before.Call(), a.Led(), got, want)
+			}
+			seen[a.Led()]++
+			s.Next()
+		}
+		if seen[Began] == 0 || seen[Point] == 0 || seen[Over] == 0 || (seen[Partner] > 0) != (f == game.SideOut) {
+			t.Errorf("%v: 300 questions were led to by %v", f, seen)
+		}
+	}
+}
+
 // Every state asked is one that a call and the starters allow.
 func TestScoresCanBeReached(t *testing.T) {
 	for _, f := range []game.Format{game.SideOut, game.RallyParity, game.RallyOwnServe, game.RallyFixed} {
