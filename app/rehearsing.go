@@ -3,6 +3,7 @@ package app
 import (
 	"fyne.io/fyne/v2"
 
+	"homeside/app/drilling"
 	"homeside/app/rehearse"
 	"homeside/words"
 )
@@ -12,13 +13,30 @@ import (
 func (e *Editor) newRehearsing() *rehearse.Window {
 	return rehearse.New(e.app, e.trace.say,
 		rehearse.Choice{Name: words.T("Walk the play"), Tag: "walk", Open: e.newWalk},
+		rehearse.Choice{Name: words.T("Signal drill"), Tag: "signals", Open: func(keys func(*fyne.KeyEvent)) rehearse.Page {
+			var page *drilling.Signals
+			page = drilling.NewSignals(e.drill(keys, func() { e.traceNamed(page.Named()) }))
+			return page
+		}},
+		rehearse.Choice{Name: words.T("Score drill"), Tag: "scores", Open: func(keys func(*fyne.KeyEvent)) rehearse.Page {
+			var page *drilling.Scores
+			page = drilling.NewScores(e.drill(keys, func() { e.traceNamed(page.Named()) }))
+			return page
+		}},
 	)
 }
 
 func (e *Editor) newWalk(keys func(*fyne.KeyEvent)) rehearse.Page {
-	reduced := func() bool { return e.settings.Now().ReducedMotion }
-	return rehearse.NewWalk(e.session, e.app.Preferences(), reduced, e.trace.say, keys)
+	return rehearse.NewWalk(e.session, e.app.Preferences(), e.reduced, e.trace.say, keys)
 }
+
+// drill is what a drill needs; painted is called from within its paints.
+func (e *Editor) drill(keys func(*fyne.KeyEvent), painted func()) drilling.Options {
+	return drilling.Options{Session: e.session, Prefs: e.app.Preferences(), Reduced: e.reduced, Keys: keys, Painted: painted, Say: e.trace.say}
+}
+
+// reduced says whether nothing is to move by itself.
+func (e *Editor) reduced() bool { return e.settings.Now().ReducedMotion }
 
 // rehearse opens it.
 func (e *Editor) rehearse() {

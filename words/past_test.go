@@ -15,7 +15,7 @@ import (
 
 // readByPeople are the folders whose literals people would read: in labels,
 // buttons, menus, dialogs, statuses, the names of steps, pictures.
-var readByPeople = []string{"app", "app/panel", "app/courtview", "app/rallystrip", "app/session", "app/gesture", "canvas/compose", "export/captions", "export/formats"}
+var readByPeople = []string{"app", "app/panel", "app/courtview", "app/rallystrip", "app/session", "app/gesture", "app/drilling", "canvas/compose", "export/captions", "export/formats"}
 
 // looksLikeLanguage is a literal of two words, or of one that begins with a capital.
 var looksLikeLanguage = regexp.MustCompile(`\pL{2,}[,:;]? [\pL%(]|^[A-Z][a-z]+|%[a-z] [a-z]|[a-z]+…`)
@@ -26,8 +26,9 @@ var notLanguage = map[string]string{
 	"Ctrl+": "a key", "Alt+": "a key", "Shift+": "a key", "Super+": "a key",
 	"Ctrl+Z": "keys", "Ctrl+Y": "keys", "Ctrl+C": "keys", "Ctrl+X": "keys", "Ctrl+V": "keys", "Ctrl+A": "keys",
 	"recent lessons": "a key of the preferences", "large text": "a key of the preferences", "reduced motion": "a key of the preferences",
-	"asking the settings":                "a line of the trace",
-	"%s: the name must end in one of %s": "an error", "%s: no format is called %s; there are %s": "an error",
+	"asking the settings":                    "a line of the trace",
+	"%d %s %s run=%d best=%d right=%d of %d": "a line of the trace",
+	"%s: the name must end in one of %s":     "an error", "%s: no format is called %s; there are %s": "an error",
 }
 
 // Everything that people read in the window and in pictures goes through the
@@ -123,7 +124,7 @@ func speaks(fun ast.Expr) bool {
 		}
 	}
 	switch name {
-	case "words.T", "words.Text", "errors.New", "fmt.Errorf", "panic", "trace.say":
+	case "words.T", "words.Text", "errors.New", "fmt.Errorf", "panic", "trace.say", "options.say":
 		return true
 	}
 	return false

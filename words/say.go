@@ -83,6 +83,7 @@ var spanishCatalogues = []catalogue{
 	spanishCommands,
 	spanishPage,
 	spanishRehearse,
+	spanishDrills,
 	spanishHandout,
 	spanishExport,
 	spanishReel,
