@@ -122,7 +122,7 @@ func (a *answers) button(n int) *keyButton {
 
 // mostLetters of a name are shown on a button: the buttons of a question stand in
 // one row.
-const mostLetters = 20
+const mostLetters = 16
 
 func onButton(name string) string {
 	if r := []rune(name); len(r) > mostLetters {

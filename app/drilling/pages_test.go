@@ -64,8 +64,8 @@ func TestReaderByKeys(t *testing.T) {
 		t.Errorf("back: the next button says %q, the board %q", s.next.Text, s.stage.board.text())
 	}
 	press(t, s.sheet, fyne.KeySpace, fyne.KeySpace, fyne.KeyS)
-	if s.course != nil || s.drill.Visible() || !s.sheet.form.Visible() {
-		t.Error("S does not go back to what is set up")
+	if s.course != nil || s.drill.Visible() || !s.sheet.form.Visible() || s.form.seed.Text != "4" {
+		t.Errorf("S does not go back to what is set up, with the next seed: %s", s.form.seed.Text)
 	}
 	if all := strings.Join(*said, "\n"); !strings.Contains(all, "drill signals 2 ") || !strings.Contains(all, "wrong run=0 best=1 right=1 of 2") {
 		t.Errorf("said %s", all)
@@ -162,6 +162,20 @@ func TestScoresByKeys(t *testing.T) {
 		if s.Key(&fyne.KeyEvent{Name: k}) {
 			t.Errorf("%s does something on a still court", k)
 		}
+	}
+}
+
+// Partners whose names begin alike are told apart on the buttons.
+func TestNamesThatBeginAlike(t *testing.T) {
+	l := exporttest.BuiltIn(t)
+	for i, initials := range []string{"Ma", "Mb"} {
+		l = l.WithPlayer(game.PlayerOf(court.Near, i+1), lesson.Player{Name: "Maximiliana of the " + initials, Initials: initials})
+	}
+	o, _ := opened(t, l)
+	s := NewScores(o)
+	s.run()
+	if got := s.answers.texts(); got[2] != "3  Ma" || got[3] != "4  Mb" {
+		t.Errorf("the answers are %q, want the initials for the last two", got)
 	}
 }
 

@@ -21,7 +21,7 @@ func NewScores(o Options) *Scores {
 	s := &Scores{}
 	s.sheet = newSheet("scores", o, s.begin)
 	s.form = newScoreForm(o, s.run, s.typed)
-	s.layOut(s.form.box, s.form.refresh)
+	s.layOut(s.form.box, s.form.refresh, func() { s.form.seed.SetText(seedOf(o.Prefs, "scores")) })
 	return s
 }
 
@@ -79,9 +79,19 @@ func (c *scoreCourse) people(team court.End, given *game.Player, answer func(gam
 	var all []choice
 	for n := 1; n <= 2; n++ {
 		id := game.PlayerOf(team, n)
-		all = append(all, choice{text: onButton(c.lesson.NameOf(id)), chosen: given != nil && *given == id, do: c.answering(func() { answer(id) })})
+		all = append(all, choice{text: c.nameOf(id), chosen: given != nil && *given == id, do: c.answering(func() { answer(id) })})
 	}
 	return all
+}
+
+// nameOf is a player on a button: by the initials on the court where the partner
+// would be called the same.
+func (c *scoreCourse) nameOf(id game.Player) string {
+	name := onButton(c.lesson.NameOf(id))
+	if name == onButton(c.lesson.NameOf(id.Partner())) {
+		return c.lesson.Player(id).Letters()
+	}
+	return name
 }
 
 // board is the question looked at, or its answer on the court.

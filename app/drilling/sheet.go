@@ -60,6 +60,7 @@ type sheet struct {
 	keys               *widget.Label
 
 	rename func() // says in the form what the lesson says
+	reseed func() // puts the next seed into the form
 	named  named
 
 	grown float32 // see larger
@@ -73,6 +74,7 @@ func newSheet(topic string, o Options, begin func() (course, error)) *sheet {
 	s.answers = newAnswers(&s.grown, s.typed)
 	s.wrong.Importance = widget.DangerImportance
 	s.wrong.Wrapping = fyne.TextWrapWord
+	s.wrong.Alignment, s.wrong.TextStyle.Bold = fyne.TextAlignCenter, true
 	s.keys.Wrapping = fyne.TextWrapWord
 	s.keys.Alignment = fyne.TextAlignCenter
 	s.start = newKeyButton(words.T("Start the drill"), s.run, s.typed)
@@ -109,9 +111,9 @@ func (s *sheet) fit(size fyne.Size) {
 }
 
 // layOut puts the form and the drill into one place. rename says in the form what
-// the lesson says.
-func (s *sheet) layOut(form fyne.CanvasObject, rename func()) {
-	s.rename = rename
+// the lesson says, reseed which seed is the next.
+func (s *sheet) layOut(form fyne.CanvasObject, rename, reseed func()) {
+	s.rename, s.reseed = rename, reseed
 	foot := container.NewVBox(s.enlarged(s.wrong, 1), s.enlarged(container.NewCenter(s.start), buttonText))
 	s.form = container.NewBorder(nil, foot, nil, nil, container.NewVScroll(s.enlarged(form, 1)))
 	s.content = container.New(whole{s.fit}, s.form, s.drill)
@@ -174,6 +176,7 @@ func (s *sheet) setUp() {
 		return
 	}
 	s.course = nil
+	s.reseed()
 	s.stage.show(board{})
 	s.drill.Hide()
 	s.form.Show()

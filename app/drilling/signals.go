@@ -17,7 +17,7 @@ func NewSignals(o Options) *Signals {
 	s := &Signals{}
 	s.sheet = newSheet("signals", o, s.begin)
 	s.form = newSignalForm(o, s.run, s.typed)
-	s.layOut(s.form.box, s.form.refresh)
+	s.layOut(s.form.box, s.form.refresh, func() { s.form.seed.SetText(seedOf(o.Prefs, "signals")) })
 	return s
 }
 
