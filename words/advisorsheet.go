@@ -7,7 +7,7 @@ import (
 
 // ChartTitle heads the chart of a returner's margin.
 func ChartTitle(who string) string {
-	return T("Time to spare for %s, by the height and depth of the return", who)
+	return T("Time to spare for %s, by the height and depth of the return", inSentence(who))
 }
 
 // ChartReads says how to read it.

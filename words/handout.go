@@ -28,7 +28,7 @@ func Invented(l lesson.Lesson) string {
 
 // Moves says how far a player moves: "Ines 6 ft 8 in (2.03 m)".
 func Moves(l lesson.Lesson, id game.Player, far units.Feet) string {
-	return T("%s %s (%s)", l.NameOf(id), FeetInches(far), InMetres(far))
+	return T("%s %s (%s)", nameOf(l, id), FeetInches(far), InMetres(far))
 }
 
 // InMetres is a length in metres with two places, whatever the measures.

@@ -22,6 +22,7 @@ func Details() []string { return []string{T("in words"), T("with times"), T("all
 
 // ReturnAdvice says what a return gives the one who hits it.
 func ReturnAdvice(a advice.Answer, who string, d Detail) string {
+	who = inSentence(who)
 	said := []string{verdict(a, who)}
 	if a.Verdict != advice.NoSuchReturn {
 		if d >= WithTimes {

@@ -15,16 +15,16 @@ func IntoNet() string { return T("The ball goes into the net: the rally stops th
 
 // Signalled says a signal: "Ana shows Ben: switch. Ben answers: yes".
 func Signalled(l lesson.Lesson, c lesson.Cue) string {
-	text := T("%s shows %s: %s.", l.NameOf(c.Giver), l.NameOf(c.Reader), Name(c.Meaning))
+	text := T("%s shows %s: %s.", nameOf(l, c.Giver), nameOf(l, c.Reader), Name(c.Meaning))
 	if c.Text != "" {
-		text += T(" %s answers: %s", l.NameOf(c.Reader), c.Text)
+		text += T(" %s answers: %s", nameOf(l, c.Reader), c.Text)
 	}
 	return text
 }
 
 // Struck names shot i, counted from 0, and who hits it: "Return by near1".
 func Struck(l lesson.Lesson, i int, by game.Player) string {
-	return T("%s by %s", capital(Shot(i)), l.NameOf(by))
+	return T("%s by %s", capital(Shot(i)), nameOf(l, by))
 }
 
 // Bounces says that the ball of shot i bounces.
@@ -33,9 +33,9 @@ func Bounces(i int) string { return capital(T("%s bounces.", TheShot(i))) }
 // Goes says a run as the legs make it; cut if the next one begins before its end.
 func Goes(l lesson.Lesson, id game.Player, leg rally.Leg, to court.Point, cut bool) string {
 	if cut {
-		return T("%s goes %s, toward %s, and turns to the next place before getting there.", l.NameOf(id), Name(leg.Gait), Place(id.Team(), to))
+		return T("%s goes %s, toward %s, and turns to the next place before getting there.", nameOf(l, id), Name(leg.Gait), Place(id.Team(), to))
 	}
-	text := T("%s goes %s %s, to %s", l.NameOf(id), Length(leg.Run.Distance.Feet()), Name(leg.Gait), Place(id.Team(), to))
+	text := T("%s goes %s %s, to %s", nameOf(l, id), Length(leg.Run.Distance.Feet()), Name(leg.Gait), Place(id.Team(), to))
 	if late := Seconds(leg.Late()); late != Seconds(0) {
 		text += T(", %s late", late)
 	}

@@ -29,7 +29,7 @@ func serves(l lesson.Lesson, p lesson.Play, server game.Player) string {
 	if states, err := l.QueryOf(p).Who(); err == nil && len(states) == 1 && states[0].Server() == server {
 		from = states[0].From()
 	}
-	s := T("%s serves from the %v.", l.NameOf(server), Name(from))
+	s := T("%s serves from the %v.", nameOf(l, server), Name(from))
 	if CallSaid(l, p) {
 		return p.Situation.Call.String() + ": " + s
 	}
@@ -50,7 +50,7 @@ func receives(l lesson.Lesson, p lesson.Play) string {
 	}
 	var names []string
 	for _, s := range states {
-		if n := l.NameOf(s.Receiver()); !slices.Contains(names, n) {
+		if n := nameOf(l, s.Receiver()); !slices.Contains(names, n) {
 			names = append(names, n)
 		}
 	}
@@ -65,7 +65,7 @@ func started(l lesson.Lesson, serving court.End) string {
 	var said []string
 	for _, e := range []court.End{serving, serving.Other()} {
 		if l.Team(e).Starter != 0 {
-			said = append(said, T("%s for %s", l.NameOf(l.Team(e).StarterOf(e)), Team(l, e)))
+			said = append(said, T("%s for %s", nameOf(l, l.Team(e).StarterOf(e)), Team(l, e)))
 		}
 	}
 	if len(said) == 0 {
@@ -83,7 +83,7 @@ func wants(l lesson.Lesson, serving court.End) string {
 			want = l.Player(id).Serving
 		}
 		if want != lesson.Either {
-			said = append(said, fmt.Sprintf("%s %s", l.NameOf(id), Name(want)))
+			said = append(said, fmt.Sprintf("%s %s", nameOf(l, id), Name(want)))
 		}
 	}
 	if len(said) == 0 {

@@ -3,6 +3,7 @@ package words
 // spanishCommands has the sentences of the command line.
 var spanishCommands = catalogue{
 	"wrote %s": "escrito %s", "current, skipped %s": "al día, se omite %s", "failed: %s": "ha fallado: %s", "%d written, %d current, %d failed": "%d escritos, %d al día, %d fallidos",
+	"%s: there are no captions in it, for the play has none": "%s: no contiene rótulos, porque la jugada no los tiene",
 	"nothing found": "nada que señalar", "not reached": "no se alcanza", "ball at %s, %s high": "pelota %s, a %s de altura",
 	"%s, %s: %s reaches %s of its court in time, %s with the forehand.": "%s, %s: %s alcanza a tiempo el %s de su cancha, el %s de derecha.",
 	"Alone: %v %s, %v %s.": "Por separado: %v %s, %v %s.",

@@ -6,9 +6,11 @@ var spanishRehearse = catalogue{
 	"Homeside: rehearsing":           "Homeside: ensayo",
 	"Walk the play":                  "Caminar la jugada",
 
-	"We have read this (Enter, Page Down)":                                              "Lo hemos leído (Intro, Av Pág)",
-	"Paths cross here: %s and %s, %s apart, neither in front. Agree who goes in front!": "Aquí se cruzan los caminos: %s y %s, a %s, nadie por delante. ¡Hay que acordar quién va por delante!",
-	"Paths cross here: %s in front of %s, %s apart. Agree who goes in front!":           "Aquí se cruzan los caminos: %s por delante de %s, a %s. ¡Hay que acordar quién va por delante!",
+	"We have read this (Enter, Page Down)":                                               "Lo hemos leído (Intro, Av Pág)",
+	"Paths cross here: %s and %s, %s apart, neither in front. Agree who goes in front!":  "Aquí se cruzan los caminos: %s y %s, a %s, nadie por delante. ¡Hay que acordar quién va por delante!",
+	"Paths cross here: %s in front of %s, %s apart. Agree who goes in front!":            "Aquí se cruzan los caminos: %s por delante de %s, a %s. ¡Hay que acordar quién va por delante!",
+	"Paths cross at %s: %s and %s, %s apart, neither in front. Agree who goes in front!": "Los caminos se cruzan a los %s: %s y %s, a %s, nadie por delante. ¡Hay que acordar quién va por delante!",
+	"Paths cross at %s: %s in front of %s, %s apart. Agree who goes in front!":           "Los caminos se cruzan a los %s: %s por delante de %s, a %s. ¡Hay que acordar quién va por delante!",
 
 	"Go on":                              "Seguir",
 	"No count-in":                        "Sin cuenta previa",

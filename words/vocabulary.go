@@ -84,7 +84,7 @@ func ruleSentence(f finding.Finding, l lesson.Lesson) (string, bool) {
 
 // filled is a sentence with what a finding tells, and its place as {where}.
 func filled(sentence string, f finding.Finding, l lesson.Lesson) string {
-	pairs := []string{"{player}", l.NameOf(f.Player), "{where}", Place(f.Player.Team(), f.Where)}
+	pairs := []string{"{player}", nameOf(l, f.Player), "{where}", Place(f.Player.Team(), f.Where)}
 	for _, a := range f.Args {
 		pairs = append(pairs, "{"+a.Name+"}", told(a.Value, l))
 		if s, ok := a.Value.(finding.Shot); ok {
@@ -98,7 +98,7 @@ func filled(sentence string, f finding.Finding, l lesson.Lesson) string {
 func told(v any, l lesson.Lesson) string {
 	switch v := v.(type) {
 	case game.Player:
-		return l.NameOf(v)
+		return nameOf(l, v)
 	case court.End:
 		return Team(l, v)
 	case court.Side:

@@ -30,9 +30,18 @@ const findingShown units.Seconds = 0.75
 // findings marks what was found about the court near this moment: a small
 // sign beside the place with the number it has in the list of checks. Advice is not marked. Findings of the serve also show before it.
 func (p Picture) findings(g *canvas.Panel, now units.Seconds) {
+	p.findingsThat(g, func(f finding.Finding) bool { return findingLive(f, now) })
+}
+
+// findingsSince marks what is found from one moment, itself left out, to another.
+func (p Picture) findingsSince(g *canvas.Panel, from, to units.Seconds) {
+	p.findingsThat(g, func(f finding.Finding) bool { return f.When > from && f.When <= to })
+}
+
+func (p Picture) findingsThat(g *canvas.Panel, live func(finding.Finding) bool) {
 	var marked []spot
 	for i, f := range p.Findings {
-		if f.Severity == finding.Advice || !f.Where.Finite() || !findingLive(f, now) {
+		if f.Severity == finding.Advice || !f.Where.Finite() || !live(f) {
 			continue
 		}
 		n := slices.IndexFunc(marked, func(m spot) bool { return m.at.Distance(f.Where) < warnTogether })

@@ -14,7 +14,8 @@ import (
 
 // Step is one picture of a storyboard: the play at a moment, with the ways of
 // the ball and of the players since another moment. Players' ways are those of
-// their legs; a small ring stands where each set out.
+// their legs; a small ring stands where each set out. What is found in between is
+// marked.
 func (p Picture) Step(l Layout, from, to units.Seconds) *canvas.Scene {
 	s := newScene(l)
 	s.Background = p.look().Paper
@@ -31,6 +32,7 @@ func (p Picture) Step(l Layout, from, to units.Seconds) *canvas.Scene {
 	p.ball(&g, f)
 	p.marks(&g, f)
 	p.signals(&g, f)
+	p.findingsSince(&g, from, to)
 	s.Panels = append(s.Panels, g)
 	return s
 }

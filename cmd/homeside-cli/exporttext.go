@@ -7,6 +7,7 @@ import (
 	"github.com/spf13/cobra"
 
 	"homeside/export/formats"
+	"homeside/words"
 )
 
 const textHelp = `
@@ -49,5 +50,11 @@ func exportText(c *cobra.Command, path string, f exportFlags, t formats.Text) er
 	if err != nil {
 		return err
 	}
-	return formats.SaveText(c.Context(), f.out, t, s.told, o)
+	if err := formats.SaveText(c.Context(), f.out, t, s.told, o); err != nil {
+		return err
+	}
+	if t.Cues && len(s.told.Words.Cues) == 0 {
+		fmt.Fprintln(c.ErrOrStderr(), words.T("%s: there are no captions in it, for the play has none", f.out))
+	}
+	return nil
 }

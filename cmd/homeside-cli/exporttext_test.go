@@ -28,8 +28,6 @@ func TestExportText(t *testing.T) {
 	for _, c := range []struct{ name, args, want string }{
 		{"x.vtt", "", "WEBVTT\n\n1\n00:00:01.000 --> 00:00:02.500\nWatch &amp; wait &lt;now&gt; --&gt; go\n\n2\n00:00:01.000 --> 00:00:02.500\nnear1 shows near2: switch.\n"},
 		{"x.SRT", "--from -1 --to 0.5 --speed 0.5", "1\n00:00:01,000 --> 00:00:03,000\nWatch & wait <\u2060now> → go\n\n2\n00:00:01,000 --> 00:00:03,000\nnear1 shows near2: switch.\n"},
-		{"x.vtt", "--play 2", "WEBVTT\n\n"},
-		{"x.srt", "--play 3", ""},
 		{"x.chapters.vtt", "--from -1 --to 0.5", "WEBVTT\n\n1\n00:00:00.000 --> 00:00:01.000\nBefore the serve\n\n2\n00:00:01.000 --> 00:00:01.500\nServe by near2\n"},
 	} {
 		if got := exportedText(t, path, c.name, c.args); got != c.want {
@@ -38,6 +36,21 @@ func TestExportText(t *testing.T) {
 	}
 	if got := exportedText(t, path, "x.txt", ""); !strings.HasPrefix(got, "from the odd court\n") || !strings.Contains(got, "\n0:01.00 - 0:02.50  SAY: Watch & wait <now> → go") {
 		t.Errorf("export --out x.txt: %q, want the title first and what to say from 1 to 2.5 s", got)
+	}
+}
+
+// Captions of a play without any are whole files that hold none, and that is said.
+func TestExportNoCaptions(t *testing.T) {
+	path := lessonFile(t, spokenDrill())
+	for name, want := range map[string]string{"x.vtt": "WEBVTT\n\n", "x.srt": ""} {
+		out := filepath.Join(t.TempDir(), name)
+		_, stderr, code := cli("export", path, "--out", out, "--play", "2")
+		if got, err := os.ReadFile(out); err != nil || string(got) != want || code != exitOK {
+			t.Errorf("%s of a play without captions: %q, %v, exit %d; want %q", name, got, err, code, want)
+		}
+		if want := out + ": there are no captions in it, for the play has none\n"; stderr != want {
+			t.Errorf("%s of a play without captions says %q, want %q", name, stderr, want)
+		}
 	}
 }
 

@@ -34,6 +34,7 @@ func TellReel(l lesson.Lesson, r *reel.Reel) Told {
 type Text struct {
 	Name  string // for people
 	Ext   string // of file names, lower case with its dot
+	Cues  bool   // it holds the captions and nothing else
 	Write func(w io.Writer, p Told, o *export.Options) error
 }
 
@@ -41,8 +42,8 @@ type Text struct {
 // first counts.
 var Texts = []Text{
 	{Name: words.Text("chapters (WebVTT)"), Ext: ".chapters.vtt", Write: said(captions.WriteChapters)},
-	{Name: words.Text("captions (WebVTT)"), Ext: ".vtt", Write: said(captions.WriteWebVTT)},
-	{Name: words.Text("captions (SRT)"), Ext: ".srt", Write: said(captions.WriteSRT)},
+	{Name: words.Text("captions (WebVTT)"), Ext: ".vtt", Cues: true, Write: said(captions.WriteWebVTT)},
+	{Name: words.Text("captions (SRT)"), Ext: ".srt", Cues: true, Write: said(captions.WriteSRT)},
 	{Name: words.Text("script for a voice-over"), Ext: ".txt", Write: said(captions.WriteScript)},
 	{Name: words.Text("cue track (WAV)"), Ext: ".wav", Write: func(w io.Writer, p Told, o *export.Options) error { return sound.WriteWAV(w, p.Beeps, o) }},
 }

@@ -58,7 +58,7 @@ const (
 )
 
 func (s advisor) print() error {
-	h := head{s.play.rally.Play.Title, words.Situation(s.lesson, s.play.rally.Play)}
+	h := s.headOf(s.play.rally)
 	l := s.leaf(h)
 	width := l.right - l.left
 	who := s.play.rally.NameOf(s.play.rally.Strokes[1].By)
@@ -70,8 +70,11 @@ func (s advisor) print() error {
 	y = l.block(l.left, y, s.lines(s.name(), words.ReturnAdvice(answer, who, words.AllNumbers), width, bodyStyle, 6), bodyStyle) + 8
 	y = l.block(l.left, y, s.lines(s.name(), words.ChartTitle(who), width, headStyle, 2), headStyle) + 2
 	reads := s.lines(s.name(), words.ChartReads(), width, quietStyle, 3)
-	height := l.room(y) - 16 - float64(len(reads))*quietStyle.lead - s.tableHeight(width)
-	height = min(max(height, leastChart), mostChart)
+	height := l.room(y) - 16 - float64(len(reads))*quietStyle.lead
+	if below := height - s.tableHeight(width); below >= leastChart {
+		height = below // else the table goes to the next page
+	}
+	height = min(height, mostChart)
 	if err := s.chart(l, y, width, height); err != nil {
 		return err
 	}

@@ -7,7 +7,10 @@ import (
 	"homeside/canvas"
 	"homeside/canvas/compose"
 	"homeside/export/pdf"
+	"homeside/model/advice"
+	"homeside/model/finding"
 	"homeside/model/lesson"
+	"homeside/model/rally"
 	"homeside/words"
 )
 
@@ -25,7 +28,19 @@ type book struct {
 }
 
 // head is what stands over a page.
-type head struct{ title, sentence string }
+type head struct {
+	title, sentence string
+	warnings        []string // framed, under the sentence
+}
+
+// headOf is the head of a page about a play: it warns where paths cross.
+func (b *book) headOf(r *rally.Rally) head {
+	h := head{title: r.Play.Title, sentence: words.Situation(b.lesson, r.Play)}
+	for _, a := range advice.PathsCross(r) {
+		h.warnings = append(h.warnings, words.PathsCrossAt(b.lesson, a))
+	}
+	return h
+}
 
 // note keeps something to tell whoever asked for the sheet.
 func (b *book) note(text string) {
@@ -78,8 +93,28 @@ func (b *book) head(l *leaf, h head) {
 	y := l.top + kickStyle.lead + 4
 	y = l.block(l.left, y, b.lines(words.T("The play's title"), h.title, width, titleStyle, titleRows), titleStyle)
 	y = l.block(l.left, y+1, b.lines(words.T("The score"), h.sentence, width, leadStyle, sentenceRows), leadStyle)
+	for _, text := range h.warnings {
+		y = b.warning(l, y+5, text)
+	}
 	l.line(l.left, y+3, l.right, y+3, 0.8)
 	l.top = y + 11
+}
+
+// Of a warning's frame in points.
+const (
+	warningPad  = 4.0
+	warningSign = 24.0 // the width kept for the sign
+)
+
+// warning sets a framed text with the sign of a caution, and gives the height below.
+func (b *book) warning(l *leaf, y float64, text string) float64 {
+	lines := b.lines(words.T("The cautions"), text, l.right-l.left-warningSign-2*warningPad, boldStyle, 3)
+	bottom := y + 2*warningPad + max(float64(len(lines)), 1.5)*boldStyle.lead
+	l.box(l.left, y, l.right, bottom, canvas.Style{Stroke: ink, Width: canvas.Pts(1.4)})
+	sign := compose.FindingSign(nil, finding.Caution, "!", int(warningSign), int(bottom-y), 1)
+	l.pictures = append(l.pictures, picture{sign, canvas.Px{X: l.left, Y: y}})
+	l.block(l.left+warningSign, (y+bottom-float64(len(lines))*boldStyle.lead)/2, lines, boldStyle)
+	return bottom
 }
 
 // numberRoom is kept free for the page's number.

@@ -109,7 +109,7 @@ func (c *coneList) print() {
 		at := court.RectOf(s.place, s.place).Grow(coneRoom)
 		c.shown = court.RectOf(court.Pt(min(c.shown.Min.X, at.Min.X), min(c.shown.Min.Y, at.Min.Y)), court.Pt(max(c.shown.Max.X, at.Max.X), max(c.shown.Max.Y, at.Max.Y)))
 	}
-	h := head{c.play.rally.Play.Title, words.Situation(c.lesson, c.play.rally.Play)}
+	h := c.headOf(c.play.rally)
 	l := c.leaf(h)
 	l.top = l.block(l.left, l.top-4, c.lines(c.name(), words.ConesMeasured(), l.right-l.left, quietStyle, 0), quietStyle) + 6
 	x := c.court(l)

@@ -40,7 +40,7 @@ func matchCards(ctx context.Context, b *book, j job) error {
 	for len(cards) <= cardsOnPage/2 { // then each partner has one
 		cards = append(cards, cards...)
 	}
-	h := head{words.T("Cards for the pocket"), words.CardsFold()}
+	h := head{title: words.T("Cards for the pocket"), sentence: words.CardsFold()}
 	var l *leaf
 	width := mm(cardWidthMM)
 	height := 0.0

@@ -61,7 +61,7 @@ func (c *course) head() head {
 	if c.of > 1 {
 		title = words.T("%s, session %d of %d", title, c.number, c.of)
 	}
-	return head{title, words.CourseTime(len(c.session.plays), c.session.total(), students)}
+	return head{title: title, sentence: words.CourseTime(len(c.session.plays), c.session.total(), students)}
 }
 
 func (c *course) print() {
@@ -191,8 +191,7 @@ func (p *practice) name() string { return words.T("Play %d", p.drill.number) }
 
 // turn begins a page.
 func (p *practice) turn() {
-	r := p.drill.rally
-	p.leaf = p.book.leaf(head{r.Play.Title, words.Situation(p.lesson, r.Play)})
+	p.leaf = p.book.leaf(p.headOf(p.drill.rally))
 	p.y = p.leaf.top
 }
 

@@ -8,6 +8,7 @@ import (
 	"homeside/canvas"
 	"homeside/canvas/compose"
 	"homeside/export/captions"
+	"homeside/model/advice"
 	"homeside/model/court"
 	"homeside/model/game"
 	"homeside/model/lesson"
@@ -137,7 +138,7 @@ const (
 )
 
 func (s *story) print() {
-	h := head{s.play.rally.Play.Title, words.Situation(s.lesson, s.play.rally.Play)}
+	h := s.headOf(s.play.rally)
 	l := s.leaf(h)
 	s.width = (l.right - l.left - gutter*float64(s.columns-1)) / float64(s.columns)
 	legend := s.lines(s.name(), words.StoryLegend(), l.right-l.left, quietStyle, 0)
@@ -252,6 +253,9 @@ func (s *story) courtHeight(room float64, rows []row) float64 {
 
 func (s *story) cell(l *leaf, x, y, courtHeight float64, c cell) {
 	pic := compose.Of(s.play.rally, s.shown, canvas.Lying)
+	for _, a := range advice.PathsCross(s.play.rally) {
+		pic.Findings = append(pic.Findings, a.Finding())
+	}
 	at := compose.Layout{Width: int(s.width), Height: int(courtHeight), PxPerPoint: s.scale, Court: canvas.Fit(s.shown, canvas.Lying, canvas.Px{}, canvas.Px{X: s.width, Y: courtHeight})}
 	l.pictures = append(l.pictures, picture{pic.Step(at, c.moment.since, c.moment.at), canvas.Px{X: x, Y: y}})
 	y += courtHeight + cellTop
