@@ -160,9 +160,9 @@ func (c *coneList) tableHeight() float64 { return tableHead + tableRow*float64(l
 
 // table says which cone each player is at when.
 func (c *coneList) table(l *leaf, y, width float64) {
-	const first = 0.44 // share of the width, for the event's name
-	column := width * (1 - first) / 4
-	middle := func(id game.Player) float64 { return l.left + width*first + column*(float64(id)+0.5) }
+	first := c.eventWidth(width)
+	column := (width - first) / 4
+	middle := func(id game.Player) float64 { return l.left + first + column*(float64(id)+0.5) }
 	for _, id := range game.Players {
 		name := c.lesson.NameOf(id)
 		if boldStyle.width(name) > column-2 {
@@ -173,12 +173,23 @@ func (c *coneList) table(l *leaf, y, width float64) {
 	y += tableHead
 	for _, w := range c.events {
 		l.line(l.left, y-2, l.left+width, y-2, 0.4)
-		l.text(l.left, y+9, canvas.Start, c.fit(c.name(), words.EventName(w.event.Name), width*first, bodyStyle), bodyStyle)
+		l.text(l.left, y+9, canvas.Start, c.fit(c.name(), words.EventName(w.event.Name), first, bodyStyle), bodyStyle)
 		for _, id := range game.Players {
 			l.text(middle(id), y+9, canvas.Centre, strconv.Itoa(w.at[id]), boldStyle)
 		}
 		y += tableRow
 	}
+}
+
+// eventWidth is the width of the column with the events' names in a table: that of
+// the longest, within bounds that leave room for the players.
+func (c *coneList) eventWidth(width float64) float64 {
+	const least, most = 0.44, 0.62
+	longest := 0.0
+	for _, w := range c.events {
+		longest = max(longest, bodyStyle.width(words.EventName(w.event.Name)))
+	}
+	return min(max(longest+2, width*least), width*most)
 }
 
 // entry is one cone in words.

@@ -224,3 +224,17 @@ func TestCone(t *testing.T) {
 		}
 	}
 }
+
+// No event's name is cut off in the table of a built-in lesson, in either language.
+func TestConeTableNamesEveryEvent(t *testing.T) {
+	defer words.Speak(words.English)
+	for _, language := range words.Languages() {
+		words.Speak(language)
+		for _, paper := range Papers {
+			l := builtIn(t, "lessons/stack-on-return.json")
+			if _, r := write(t, l, "cones", &Options{Paper: paper}); len(r.Notes) > 0 {
+				t.Errorf("cones in %s on %s: %q, want nothing shortened", language.Tag(), paper.Name, r.Notes)
+			}
+		}
+	}
+}
