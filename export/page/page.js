@@ -115,17 +115,19 @@ const page = {
   tick() {
     if (!this.playing) return;
     const t = Math.max(this.from + (performance.now() / 1000 - this.started) * this.speed, this.from);
-    this.beepUntil(t);
+    const wait = Math.max(this.started - performance.now() / 1000, 0);
+    if (wait < 0.1) this.beepUntil(t, wait);
     this.seek(calm.matches ? Math.max(this.eventAt(t).t, this.from) : t);
     if (t < this.play.to) this.request = requestAnimationFrame(() => this.tick());
     else this.ended();
   },
 
-  // Beeps are ordered a little ahead, so that the audio clock keeps their time.
-  beepUntil(t) {
+  // Beeps are ordered a little ahead, so that the audio clock keeps their time; wait
+  // is what is left of the count-in.
+  beepUntil(t, wait) {
     const ahead = 0.1 * this.speed, beeps = this.play.beeps;
     for (; this.beeped < beeps.length && beeps[this.beeped].t <= t + ahead; this.beeped++) {
-      sound.beep(beeps[this.beeped].kind, (beeps[this.beeped].t - t) / this.speed);
+      sound.beep(beeps[this.beeped].kind, (beeps[this.beeped].t - t) / this.speed + wait);
     }
   },
 

@@ -37,7 +37,7 @@ func TestSizeAndSameness(t *testing.T) {
 // Whatever the lesson says is text: it starts no script, loads nothing, and is
 // read as it was written.
 func TestNothingIsInjected(t *testing.T) {
-	const hostile = `</script><script>window.hacked=1</script><img src=x onerror=hacked=2>"'&<b>`
+	const hostile = "\u05d3\u05d5\u05d3 \U0001F3D3 " + `</script><script>window.hacked=1</script><img src=x onerror=hacked=2>"'&<b>`
 	l := lessontest.Sample()
 	fill(reflect.ValueOf(&l).Elem(), hostile)
 	p := opened(t, l)
