@@ -7,7 +7,6 @@ import (
 	"fyne.io/fyne/v2/widget"
 
 	"homeside/app/looks"
-	"homeside/app/ring"
 	"homeside/app/session"
 	"homeside/words"
 )
@@ -72,12 +71,12 @@ func (c *cards) open(item *widget.AccordionItem) {
 	if !item.Open {
 		item.Open = true
 		c.fold.Refresh()
+		c.scroll.Refresh() // there is more to scroll now
 	}
-	driver := fyne.CurrentApp().Driver()
-	top := driver.AbsolutePositionForObject(item.Detail).Y - driver.AbsolutePositionForObject(c.fold).Y
-	c.scroll.ScrollToOffset(fyne.NewPos(0, max(top-headingHeight, 0)))
-	if first := firstControl(item.Detail); first != nil {
-		ring.Take(first)
+	c.scroll.ScrollToOffset(fyne.NewPos(0, max(item.Detail.Position().Y-headingHeight, 0)))
+	window := fyne.CurrentApp().Driver().CanvasForObject(c.fold) // of a card not painted yet the toolkit does not know it
+	if first := firstControl(item.Detail); first != nil && window != nil {
+		window.Focus(first)
 	}
 }
 

@@ -13,7 +13,7 @@ import (
 )
 
 // kindSize is the size of a kind's card: what it refuses takes five lines.
-var kindSize = CardSize{Picture: fyne.NewSize(132, 250), Title: 26, Text: 90}
+var kindSize = CardSize{Picture: fyne.NewSize(150, 250), Title: 26, Text: 90}
 
 const (
 	kindPoint  = 0.62 // a point of its drawing

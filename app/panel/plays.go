@@ -154,11 +154,12 @@ func (p *Plays) Refresh() {
 	p.List.UnselectAll()
 }
 
-// FocusSearch gives the keys to the field to search in.
+// FocusSearch gives the keys to the field to search in. The list is asked for the
+// window: of a field not painted yet the toolkit does not know it.
 func (p *Plays) FocusSearch() {
 	p.search.wanted = true
 	p.Refresh()
-	if c := fyne.CurrentApp().Driver().CanvasForObject(p.search); c != nil {
+	if c := fyne.CurrentApp().Driver().CanvasForObject(p.List); c != nil {
 		c.Focus(p.search)
 	}
 }

@@ -88,3 +88,13 @@ func TestCommandSearch(t *testing.T) {
 	w.keys("l") // not typed into anything
 	w.waitFor("loop ")
 }
+
+// The field to search in takes the keys although it has never been painted: a
+// letter typed at once goes into it, and does not do what it is bound to.
+func TestSearchTakesTheKeysAtOnce(t *testing.T) {
+	path, _ := copyLesson(t)
+	w := openWindow(t, path)
+	w.keys("ctrl+f", "s")
+	w.keys("ctrl+k") // does nothing under the dialog that S opens elsewhere
+	w.waitFor("finding a command")
+}
