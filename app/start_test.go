@@ -114,14 +114,14 @@ func TestBeside(t *testing.T) {
 		of     fyne.Size
 		want   fyne.Position
 	}{
-		{above, fyne.NewPos(40, 600), fyne.NewSize(60, 30), fyne.NewPos(40, 440)},
-		{above, fyne.NewPos(900, 600), fyne.NewSize(60, 30), fyne.NewPos(700, 440)},
+		{above, fyne.NewPos(40, 600), fyne.NewSize(60, 30), fyne.NewPos(40, 406)},
+		{above, fyne.NewPos(900, 600), fyne.NewSize(60, 30), fyne.NewPos(700, 406)},
 		{above, fyne.NewPos(300, 50), fyne.NewSize(600, 500), fyne.NewPos(590, 60)},
 		{above, fyne.NewPos(0, 0), fyne.NewSize(60, 30), fyne.NewPos(0, 10)},
 		{above, fyne.NewPos(0, 900), fyne.NewSize(60, 30), fyne.NewPos(0, 550)},
 		{leftOf, fyne.NewPos(700, 50), fyne.NewSize(300, 200), fyne.NewPos(390, 50)},
 		{leftOf, fyne.NewPos(200, 50), fyne.NewSize(300, 200), fyne.NewPos(190, 60)},
-		{below, fyne.NewPos(690, 200), fyne.NewSize(300, 36), fyne.NewPos(690, 246)},
+		{below, fyne.NewPos(690, 200), fyne.NewSize(300, 36), fyne.NewPos(690, 366)},
 		{below, fyne.NewPos(0, 60), fyne.NewSize(240, 500), fyne.NewPos(0, 70)},
 	} {
 		if got := beside(c.on, c.corner, c.of, box, window); got != c.want {
