@@ -12,6 +12,7 @@ import (
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/test"
 
+	"homeside/app/panel"
 	"homeside/export"
 	"homeside/export/exporttest"
 	"homeside/export/formats"
@@ -264,6 +265,45 @@ func TestPageCancels(t *testing.T) {
 	}
 	if o.export.Disabled() || o.bar.Visible() || o.cancel.Visible() {
 		t.Error("after a cancelled export the page is not as before")
+	}
+}
+
+// By keys alone: a purpose is chosen, the export begun and cancelled, and Escape
+// leaves the page.
+func TestPageByKeys(t *testing.T) {
+	o := open(t)
+	w := fyne.CurrentApp().Driver().CanvasForObject(o.Box)
+	press := func(k fyne.KeyName) { w.Focused().TypedKey(&fyne.KeyEvent{Name: k}) }
+	to := func(b *panel.Button) {
+		t.Helper()
+		for range 60 {
+			if w.FocusNext(); w.Focused() == b {
+				return
+			}
+		}
+		t.Fatalf("Tab does not reach %q", b.Text)
+	}
+	to(o.presets[2])
+	press(fyne.KeySpace)
+	if o.output.SelectedIndex() == find(o.outputs, ".png") || w.Focused() != o.presets[2] {
+		t.Errorf("a purpose chosen by the space bar: output %d, the keys are with %v", o.output.SelectedIndex(), w.Focused())
+	}
+	o.output.SetSelectedIndex(find(o.outputs, ".avi"))
+	o.size.SetSelectedIndex(4) // 4K: long enough to press Cancel
+	to(o.export)
+	press(fyne.KeyReturn)
+	o.wait(t, "export runs")
+	if w.Focused() != o.cancel {
+		t.Fatalf("while the export runs the keys are with %v, want Cancel", w.Focused())
+	}
+	press(fyne.KeySpace)
+	o.wait(t, "cancelled")
+	if w.Focused() != o.export {
+		t.Errorf("after that the keys are with %v, want Export", w.Focused())
+	}
+	press(fyne.KeyEscape)
+	if o.Shown() {
+		t.Error("Escape does not close the page")
 	}
 }
 

@@ -56,8 +56,12 @@ func (g *Page) start(path string) {
 // running shows the controls of an export under way, or those of none.
 func (g *Page) running(yes bool) {
 	visible(g.bar, yes)
-	visible(g.cancel, yes)
 	able(g.export, !yes && g.ready)
+	w := fyne.CurrentApp().Driver().CanvasForObject(g.cancel)
+	if !yes && w != nil && w.Focused() == g.cancel {
+		w.Focus(g.export) // whoever works by keys goes on there
+	}
+	visible(g.cancel, yes)
 	if yes {
 		g.show.Hide()
 	}

@@ -49,7 +49,7 @@ func (g *Page) make() {
 	g.speed, g.ground = panel.NewDropdown(speeds, changed), panel.NewDropdown(grounds, changed)
 	g.beeps = widget.NewCheck(words.T("Sound: beeps at contact, bounce, arrival"), func(bool) { g.changed() })
 	for _, p := range Presets {
-		b := widget.NewButton(words.Said(p.Name), func() { g.preset(p) })
+		b := g.button(words.Said(p.Name), nil, func() { g.preset(p) })
 		b.Alignment = widget.ButtonAlignLeading
 		g.presets = append(g.presets, b)
 	}
@@ -69,13 +69,25 @@ func (g *Page) make() {
 	g.makeButtons()
 }
 
+// button is a button in which Escape closes the page.
+func (g *Page) button(text string, icon fyne.Resource, do func()) *panel.Button {
+	b := panel.NewButton(text, icon, do)
+	b.Keys = func(k *fyne.KeyEvent) {
+		if k.Name == fyne.KeyEscape {
+			g.Close()
+		}
+	}
+	return b
+}
+
 func (g *Page) makeButtons() {
-	g.export = widget.NewButtonWithIcon(words.T("Export"), theme.DocumentSaveIcon(), g.ask)
+	g.export = g.button(words.T("Export"), theme.DocumentSaveIcon(), g.ask)
 	g.export.Importance = widget.HighImportance
-	g.cancel = widget.NewButtonWithIcon(words.T("Cancel"), theme.CancelIcon(), g.stop)
-	g.show = widget.NewButtonWithIcon(words.T("Show in folder"), theme.FolderOpenIcon(), g.showFolder)
-	g.back = widget.NewButtonWithIcon(words.T("Back"), theme.NavigateBackIcon(), g.Close)
-	g.browse = widget.NewButton(words.T("Folder…"), func() {
+	g.export.Then = func() fyne.Focusable { return g.cancel }
+	g.cancel = g.button(words.T("Cancel"), theme.CancelIcon(), g.stop)
+	g.show = g.button(words.T("Show in folder"), theme.FolderOpenIcon(), g.showFolder)
+	g.back = g.button(words.T("Back"), theme.NavigateBackIcon(), g.Close)
+	g.browse = g.button(words.T("Folder…"), nil, func() {
 		g.events.Browse(filepath.Dir(g.path.Text), func(folder string) {
 			g.path.SetText(filepath.Join(folder, filepath.Base(g.path.Text)))
 		})
@@ -194,7 +206,7 @@ func visible(o fyne.CanvasObject, yes bool) {
 	}
 }
 
-func able(b *widget.Button, yes bool) {
+func able(b *panel.Button, yes bool) {
 	if yes {
 		b.Enable()
 	} else {

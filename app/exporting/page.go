@@ -50,7 +50,7 @@ type Page struct {
 
 	what, output, size, rate, speed, ground *panel.Dropdown
 	beeps                                   *widget.Check
-	presets                                 []*widget.Button
+	presets                                 []*panel.Button
 	form                                    *fyne.Container // with all beside the frame
 	path                                    *pathEntry
 	frame                                   *panel.FrameView
@@ -59,7 +59,7 @@ type Page struct {
 	text                                    *widget.Label // of words
 	textBox                                 fyne.CanvasObject
 	needs, estimate, line                   *widget.Label
-	export, cancel, show, back, browse      *widget.Button
+	export, cancel, show, back, browse      *panel.Button
 	bar                                     *widget.ProgressBar
 	rows                                    map[*panel.Dropdown]*widget.Label
 	pulse                                   *fynecanvas.Raster

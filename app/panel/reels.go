@@ -35,7 +35,7 @@ type Reels struct {
 	Box     *fyne.Container
 	session *session.Session
 	events  ReelEvents
-	back    *widget.Button
+	back    *Button
 	which   *Dropdown
 	name    *commitEntry
 	seconds *widget.Entry
@@ -49,7 +49,7 @@ type Reels struct {
 	none    *widget.Label
 	worked  *fyne.Container // all that needs a reel
 	ofReel  *fyne.Container // of the head, likewise
-	export  *widget.Button
+	export  *Button
 	pulse   *fynecanvas.Raster
 	named   map[string]fyne.CanvasObject
 	film    *film.Film
@@ -75,8 +75,9 @@ func NewReels(s *session.Session, events ReelEvents) *Reels {
 }
 
 // button is a button that tests can press by a name.
-func (p *Reels) button(name, text string, icon fyne.Resource, do func()) *widget.Button {
-	b := widget.NewButtonWithIcon(text, icon, do)
+func (p *Reels) button(name, text string, icon fyne.Resource, do func()) *Button {
+	b := NewButton(text, icon, do)
+	b.Keys = p.key
 	p.named[name] = b
 	return b
 }

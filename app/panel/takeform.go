@@ -31,11 +31,11 @@ type takeForm struct {
 	across         *commitEntry
 	caption        *commitEntry
 	slows          *fyne.Container
-	slow           *widget.Button
+	slow           *Button
 	slowRows       []*slowRow
 	slowFault      *widget.Label
 	freezes        *fyne.Container
-	freeze         *widget.Button
+	freeze         *Button
 	rows           []*freezeRow
 }
 
@@ -64,8 +64,8 @@ func newTakeForm(s *session.Session, say func(string), slowHere, freezeHere func
 	f.caption = newCommitEntry(func(text string) {
 		f.set(words.T("change a take's caption"), func(t *lesson.Take) { t.Caption = text })
 	})
-	f.slow = widget.NewButtonWithIcon(words.T("Another speed at the moment shown"), theme.ContentAddIcon(), slowHere)
-	f.freeze = widget.NewButtonWithIcon(words.T("Freeze at the moment shown"), theme.ContentAddIcon(), freezeHere)
+	f.slow = NewButton(words.T("Another speed at the moment shown"), theme.ContentAddIcon(), slowHere)
+	f.freeze = NewButton(words.T("Freeze at the moment shown"), theme.ContentAddIcon(), freezeHere)
 	f.box = container.NewVBox(container.New(layout.NewFormLayout(),
 		widget.NewLabel(words.T("Play‖noun")), f.play, widget.NewLabel(words.T("Beside it")), f.beside,
 		widget.NewLabel(words.T("From")), f.from.Dropdown, widget.NewLabel(words.T("To‖until")), f.to.Dropdown,
