@@ -76,6 +76,36 @@ func TestMakeAReel(t *testing.T) {
 	}
 }
 
+// In a reel a take gets a stretch at another speed, and is dragged before the other.
+func TestSlowAndDragATake(t *testing.T) {
+	path, _ := copyLesson(t)
+	w := openWindow(t, path)
+	w.keys("ctrl+r")
+	w.waitFor("painted reel")
+	for _, step := range []struct{ control, step string }{
+		{"reel-new", "add a reel"}, {"take-copy", "duplicate a take"}, {"reel-slow", "slow down between two events"},
+	} {
+		w.click(step.control)
+		w.waitFor(`step "` + step.step + `" modified=true`)
+		w.waitFor("painted reel")
+	}
+	from, to := w.control["take-2"], w.control["take-1"]
+	w.move(from)
+	w.do("mousedown", "1")
+	for i := 1; i <= 8; i++ {
+		w.move(from.Add(to.Sub(from).Mul(i).Div(8)))
+	}
+	w.screenshot("takes.png")
+	w.do("mouseup", "1")
+	w.waitFor(`step "move a take" modified=true`)
+	w.keys("ctrl+s")
+	w.waitFor("saved " + path)
+	takes := readLesson(t, path).Reels[0].Takes
+	if len(takes) != 2 || len(takes[0].Slows) != 1 || len(takes[1].Slows) != 0 {
+		t.Errorf("the takes are %+v, want the one with a slow stretch first", takes)
+	}
+}
+
 // gifLength is how long a GIF lasts in seconds.
 func gifLength(t *testing.T, path string) float64 {
 	t.Helper()
