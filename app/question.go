@@ -111,10 +111,6 @@ func (q *question) key(c fyne.Canvas, i int, k *fyne.KeyEvent) {
 	switch k.Name {
 	case fyne.KeyEscape:
 		q.first()
-	case fyne.KeyReturn, fyne.KeyEnter:
-		if !q.buttons[i].Disabled() {
-			q.buttons[i].OnTapped()
-		}
 	case fyne.KeyLeft:
 		c.Focus(q.buttons[max(i-1, 0)])
 	case fyne.KeyRight:

@@ -16,7 +16,7 @@ func (k Keys) take(e *fyne.KeyEvent) {
 	}
 }
 
-// Button is a button; the space bar presses it.
+// Button is a button; the space bar and Enter press it.
 type Button struct {
 	widget.Button
 	keys Keys
@@ -32,11 +32,12 @@ func NewButton(label string, icon fyne.Resource, tapped func(), keys Keys) *Butt
 
 // TypedKey implements fyne.Focusable.
 func (b *Button) TypedKey(k *fyne.KeyEvent) {
-	if k.Name == fyne.KeySpace {
-		b.Button.TypedKey(k)
-		return
+	switch k.Name {
+	case fyne.KeySpace, fyne.KeyReturn, fyne.KeyEnter:
+		b.Tapped(nil)
+	default:
+		b.keys.take(k)
 	}
-	b.keys.take(k)
 }
 
 // Check is a choice of yes or no; the space bar turns it round.

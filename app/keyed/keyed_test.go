@@ -23,8 +23,8 @@ func TestKeysAreHandedOn(t *testing.T) {
 		on           fyne.Focusable
 		used, handed []string
 	}{
-		{button, []string{"button"}, []string{"Right", "Next", "Escape"}},
-		{check, []string{"check"}, []string{"Right", "Next", "Escape"}},
+		{button, []string{"button", "button"}, []string{"Right", "Next", "Escape"}},
+		{check, []string{"check"}, []string{"Right", "Next", "Escape", "Return"}},
 		{list, []string{"list 1"}, []string{"Next", "Escape"}},
 	} {
 		used, handed = nil, nil
@@ -35,6 +35,7 @@ func TestKeysAreHandedOn(t *testing.T) {
 		if c.on != fyne.Focusable(list) { // there it opens the list
 			c.on.TypedKey(&fyne.KeyEvent{Name: fyne.KeySpace})
 			c.on.TypedRune(' ')
+			c.on.TypedKey(&fyne.KeyEvent{Name: fyne.KeyReturn})
 		}
 		if !slices.Equal(used, c.used) || !slices.Equal(handed, c.handed) {
 			t.Errorf("%T uses %v and hands on %v, want %v and %v", c.on, used, handed, c.used, c.handed)

@@ -16,6 +16,7 @@ const (
 	keptRest   = "rehearse rest"
 	keptCount  = "rehearse count"
 	keptSilent = "rehearse silently"
+	keptView   = "rehearse seen"
 )
 
 // What there is to choose from.
@@ -41,6 +42,7 @@ type choices struct {
 	speed               float64
 	rounds, rest, count int
 	silent              bool
+	view                view
 }
 
 // keptChoices reads them; what is kept and cannot be chosen is as usual.
@@ -53,6 +55,7 @@ func keptChoices(p fyne.Preferences) choices {
 	c.rounds = among(rounds, c.rounds, usualRounds)
 	c.rest = among(rests, c.rest, usualRest)
 	c.count = among(counts, c.count, usualCount)
+	c.view = view(max(slices.Index(viewTags[:], p.String(keptView)), 0))
 	return c
 }
 
@@ -70,6 +73,7 @@ func (c choices) keep(p fyne.Preferences) {
 	p.SetInt(keptRest, c.rest)
 	p.SetInt(keptCount, c.count)
 	p.SetBool(keptSilent, c.silent)
+	p.SetString(keptView, viewTags[c.view])
 }
 
 // plan is how a play is rehearsed by them.

@@ -56,6 +56,7 @@ type told struct {
 func NewWalk(s *session.Session, prefs fyne.Preferences, cuts func() bool, say func(format string, args ...any), keys keyed.Keys) *Walk {
 	w := &Walk{session: s, prefs: prefs, cuts: cuts, say: say, keys: keys, chosen: keptChoices(prefs), player: player.New()}
 	w.stage = newStage(w.painted)
+	w.stage.view = w.chosen.view
 	w.clock = frameclock.New(func() bool { return w.rehearsal != nil && w.rehearsal.Passing() }, w.pass)
 	w.silent = foot("")
 	w.court = container.NewStack(w.stage)
@@ -217,7 +218,8 @@ func (w *Walk) trace() {
 
 // see shows the court in another way.
 func (w *Walk) see(v view, pair court.End) {
-	w.stage.view, w.stage.pair = v, pair
+	w.stage.view, w.stage.pair, w.chosen.view = v, pair, v
+	w.chosen.keep(w.prefs)
 	w.stage.Refresh()
 	w.follow()
 	w.say("rehearsing seen %s %v", viewTags[v], pair)

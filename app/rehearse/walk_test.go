@@ -4,9 +4,13 @@ import (
 	"bytes"
 	"fmt"
 	"image"
+	"maps"
+	"os"
+	"path/filepath"
 	"slices"
 	"strings"
 	"testing"
+	"time"
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/test"
@@ -14,6 +18,7 @@ import (
 	"homeside/app/rehearsal"
 	"homeside/app/session"
 	"homeside/assets"
+	"homeside/export/sound"
 	"homeside/model/lessonfile"
 	"homeside/model/units"
 )
@@ -132,7 +137,7 @@ func TestChoicesAreKept(t *testing.T) {
 	b := opened(t)
 	b.press(fyne.KeyPageDown, fyne.KeyS, fyne.KeyM, fyne.KeyV)
 	b.walk.choose(func(c *choices) { c.rounds, c.rest, c.count = -1, 30, 0 })
-	want := choices{speed: rehearsal.Half, rounds: -1, rest: 30, count: 0, silent: true}
+	want := choices{speed: rehearsal.Half, rounds: -1, rest: 30, count: 0, silent: true, view: behindReceiver}
 	if got := b.walk.rehearsal.Plan(); got.Speed != rehearsal.Half || got.Rounds != -1 || got.Rest != 30 || got.Count != 0 {
 		t.Errorf("it is rehearsed by %+v, want %+v", got, want)
 	}
@@ -141,7 +146,7 @@ func TestChoicesAreKept(t *testing.T) {
 	}
 	b.win.Close()
 	b.open()
-	if b.walk.chosen != want || b.walk.controls.sound.Checked {
+	if b.walk.chosen != want || b.walk.controls.sound.Checked || b.walk.stage.view != behindReceiver {
 		t.Errorf("the next time %+v is chosen, want %+v", b.walk.chosen, want)
 	}
 	b.app.Preferences().SetInt(keptRounds, 77)
@@ -172,6 +177,53 @@ func TestFollowsTheLesson(t *testing.T) {
 	if b.win.Shown() {
 		t.Error("without a play Escape does not close the window")
 	}
+}
+
+// Every beep of a round is played, each kind from its own file, by whatever program
+// the system has; silenced, none is.
+func TestBeeps(t *testing.T) {
+	folder := t.TempDir()
+	log := filepath.Join(folder, "log")
+	script := "#!/bin/sh\nbasename \"$1\" >>" + log + "\n"
+	if err := os.WriteFile(filepath.Join(folder, "pw-play"), []byte(script), 0o700); err != nil {
+		t.Fatal(err)
+	}
+	t.Setenv("PATH", folder+":"+os.Getenv("PATH"))
+	b := opened(t)
+	b.walk.choose(func(c *choices) { c.speed, c.rounds, c.count = rehearsal.Match, 1, 3 })
+	b.press(fyne.KeyPageDown, fyne.KeySpace)
+	b.pass(30)
+	b.phase(rehearsal.Done)
+	want := map[string]int{"count.wav": 3}
+	for _, beep := range sound.Of(b.walk.rally).Beeps {
+		want[beep.Kind.String()+".wav"]++
+	}
+	if len(want) != 4 {
+		t.Fatalf("the play has the beeps %v, want all kinds", want)
+	}
+	var got map[string]int
+	for late := time.Now().Add(20 * time.Second); !maps.Equal(got, want) && time.Now().Before(late); {
+		got = playedBy(log)
+	}
+	if !maps.Equal(got, want) {
+		t.Errorf("played are %v, want %v", got, want)
+	}
+	b.press(fyne.KeyM, fyne.KeySpace)
+	b.pass(30)
+	b.win.Close() // which waits for what plays
+	if got := playedBy(log); !maps.Equal(got, want) {
+		t.Errorf("silenced, it has played %v in all, want still %v", got, want)
+	}
+}
+
+// playedBy counts the lines of a log.
+func playedBy(log string) map[string]int {
+	data, _ := os.ReadFile(log) // it may not be there yet
+	played := map[string]int{}
+	for _, line := range strings.Fields(string(data)) {
+		played[line]++
+	}
+	return played
 }
 
 // With reduced motion the court shows events only.

@@ -24,6 +24,7 @@ type Window struct {
 	tabs  []*keyed.Button
 	shown *fyne.Container // holds the page
 	page  Page
+	at    int // of choices
 	size  image.Point // as last painted, in device pixels
 }
 
@@ -63,9 +64,13 @@ func (w *Window) row() fyne.CanvasObject {
 	return row
 }
 
-// choose shows a page in place of the one before.
+// choose shows a page in place of the one before. The page that is shown goes on.
 func (w *Window) choose(i int) {
+	if w.page != nil && w.at == i {
+		return
+	}
 	w.leave()
+	w.at = i
 	for k, b := range w.tabs {
 		b.Importance = widget.MediumImportance
 		if k == i {

@@ -22,11 +22,10 @@ func copyOf(t testing.TB, lesson string) string {
 	return path
 }
 
-// rehearse opens the window for rehearsing, which takes all of the screen, and
-// gives it the keys.
-func (w *window) rehearse() {
+// rehearsing waits for the window for rehearsing, which takes all of the screen,
+// and gives it the keys.
+func (w *window) rehearsing() {
 	w.t.Helper()
-	w.keys("ctrl+F6")
 	w.waitFor("rehearsing opened")
 	w.waitFor("rehearsing page walk")
 	w.waitFor("rehearsing on 1400x900")
@@ -41,7 +40,8 @@ func TestRehearse(t *testing.T) {
 	before := readLesson(t, path)
 	w := openWindow(t, path)
 	editor := w.id
-	w.rehearse()
+	w.keys("ctrl+F6")
+	w.rehearsing()
 	w.screenshot("rehearse-cautions.png")
 	w.keys("Return")
 	w.waitFor("rehearsing read")
@@ -93,8 +93,15 @@ func TestRehearse(t *testing.T) {
 	if len(after.Plays) != len(before.Plays) || len(after.Plays[0].Shots) != len(before.Plays[0].Shots) {
 		t.Error("rehearsing has changed the lesson")
 	}
-	w.rehearse() // chosen before, and the cautions anew
-	w.keys("Next", "Next", "Next")
+	w.keys("ctrl+k")
+	w.waitFor("finding a command")
+	w.typeText("rehearse")
+	w.waitFor("found 1")
+	w.keys("Return")
+	w.rehearsing()
+	w.keys("Next") // the cautions are asked for anew
+	w.waitFor("rehearsing read")
+	w.keys("Next", "Next")
 	w.waitFor("phase=counting round=1")
 	w.keys("Escape")
 	w.waitFor("rehearsing closed")
