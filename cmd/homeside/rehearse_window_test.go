@@ -96,7 +96,7 @@ func TestRehearse(t *testing.T) {
 	w.keys("ctrl+k")
 	w.waitFor("finding a command")
 	w.typeText("rehearse")
-	w.waitFor("found 1")
+	w.waitFor(`"View › Rehearse on court, full screen"`)
 	w.keys("Return")
 	w.rehearsing()
 	w.keys("Next") // the cautions are asked for anew
