@@ -24,7 +24,7 @@ type Window struct {
 	tabs  []*keyed.Button
 	shown *fyne.Container // holds the page
 	page  Page
-	at    int // of choices
+	at    int         // of choices
 	size  image.Point // as last painted, in device pixels
 }
 
