@@ -22,6 +22,13 @@ func copyOf(t testing.TB, lesson string) string {
 	return path
 }
 
+// rehearse opens the window for rehearsing by its key.
+func (w *window) rehearse() {
+	w.t.Helper()
+	w.keys("ctrl+F6")
+	w.rehearsing()
+}
+
 // rehearsing waits for the window for rehearsing, which takes all of the screen,
 // and gives it the keys.
 func (w *window) rehearsing() {
@@ -40,8 +47,7 @@ func TestRehearse(t *testing.T) {
 	before := readLesson(t, path)
 	w := openWindow(t, path)
 	editor := w.id
-	w.keys("ctrl+F6")
-	w.rehearsing()
+	w.rehearse()
 	w.screenshot("rehearse-cautions.png")
 	w.keys("Return")
 	w.waitFor("rehearsing read")
