@@ -135,6 +135,9 @@ func (e *Editor) act(where part, k fyne.KeyName) {
 		}
 		return
 	}
+	if e.court.Dragging() && k != fyne.KeyEscape {
+		return // the hand first: what it holds would change under it
+	}
 	where = e.pageOr(where)
 	shift := shiftHeld()
 	for _, b := range e.bindings {

@@ -27,7 +27,8 @@ func (v *View) Snapping() gesture.Snapping { return v.hand.Snapping }
 // view's own business.
 func (v *View) SetSnapping(s gesture.Snapping) { v.hand.Snapping = s }
 
-// MouseDown implements desktop.Mouseable: it takes hold of what is there.
+// MouseDown implements desktop.Mouseable: it takes hold of what is there. A second
+// button pressed during a gesture cancels it.
 func (v *View) MouseDown(e *desktop.MouseEvent) {
 	ring.Take(v)
 	v.seen(e.Position)
@@ -36,6 +37,8 @@ func (v *View) MouseDown(e *desktop.MouseEvent) {
 	case e.Button == desktop.MouseButtonSecondary:
 		v.Cancel()
 		v.menu()
+	case v.Dragging() || v.pan.down:
+		v.Cancel()
 	case e.Button == desktop.MouseButtonTertiary || v.space.held:
 		v.pan = pan{down: true, at: e.Position}
 	case e.Button == desktop.MouseButtonPrimary:

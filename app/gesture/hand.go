@@ -207,6 +207,7 @@ func (h *Hand) Move(p court.Point, k Keys) {
 // Release ends the gesture: a move, bend or turn is one step, a band picks what
 // it holds, a click picks what was pressed.
 func (h *Hand) Release() {
+	h.pull.end()
 	switch {
 	case h.mark != nil:
 		h.releaseMark()

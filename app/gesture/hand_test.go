@@ -240,6 +240,41 @@ func TestPressDuringADrag(t *testing.T) {
 	}
 }
 
+// Whatever else changes the lesson while the hand holds something ends the drag,
+// and is not undone by it: before the first move as well as after.
+func TestDragEndsWhenTheLessonChanges(t *testing.T) {
+	for name, change := range map[string]func(s *session.Session){
+		"undo":         (*session.Session).Undo,
+		"delete":       func(s *session.Session) { s.Delete("delete", edit.Part{Kind: edit.MarkPart}) },
+		"another play": func(s *session.Session) { s.SelectPlay(1) },
+		"nudge":        func(s *session.Session) { s.Nudge("nudge", court.Pt(1, 0)) },
+		"another file": func(s *session.Session) { s.Load(serving(), "other.json") },
+		"shot":         func(s *session.Session) { s.CutShots("cut", 1); s.AddShot("add") },
+	} {
+		for _, moved := range []bool{false, true} {
+			l := serving()
+			l.Plays = append(l.Plays, l.Plays[0])
+			s := session.New(l, "", nil)
+			s.Pick(near1)
+			s.Nudge("before", court.Pt(0, 1))
+			var h gesture.Hand
+			h.Press(s, near1, court.Pt(5, -22), keys)
+			if moved {
+				h.Move(court.Pt(3, -22), keys)
+			}
+			change(s)
+			want, step := s.Lesson(), func() string { n, _ := s.CanUndo(); return n }
+			before := step()
+			h.Move(court.Pt(0, -22), keys)
+			h.Move(court.Pt(1, -22), keys)
+			h.Release()
+			if s.Previewing() || h.Down() || step() != before || !reflect.DeepEqual(s.Lesson(), want) {
+				t.Errorf("%s in a drag, moved %v: draft %v, down %v, last step %q, want %q and the lesson as %s left it", name, moved, s.Previewing(), h.Down(), step(), before, name)
+			}
+		}
+	}
+}
+
 func TestHandWithoutPress(t *testing.T) {
 	var h gesture.Hand
 	h.Move(court.Pt(1, 1), keys) // no session: must not be asked
