@@ -12,6 +12,7 @@ import (
 	"time"
 
 	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/driver/desktop"
 	"fyne.io/fyne/v2/storage"
 	"fyne.io/fyne/v2/test"
 
@@ -347,5 +348,27 @@ func TestKeysUnderADialog(t *testing.T) {
 	b.press(onCourt, &fyne.KeyEvent{Name: fyne.KeySpace})
 	if !b.session.Playing() {
 		t.Error("after the dialog the space bar does not play")
+	}
+}
+
+// While the hand holds something on the court no key but Escape does anything.
+func TestKeysWaitForTheHand(t *testing.T) {
+	b := newBench(t, lessonFile(t, "One"))
+	b.wait()
+	b.win.Canvas().Capture() // the court is painted before it can be taken hold of
+	at := fyne.NewPos(b.court.Size().Width/2, b.court.Size().Height/2)
+	b.court.MouseDown(&desktop.MouseEvent{PointEvent: fyne.PointEvent{Position: at}, Button: desktop.MouseButtonPrimary})
+	if !b.court.Dragging() {
+		t.Fatal("nothing is held")
+	}
+	b.act(onCourt, fyne.KeySpace)
+	b.act(onCourt, fyne.KeyEnd)
+	if b.session.Playing() || b.session.Now() != 0 || !b.court.Dragging() {
+		t.Errorf("keys under the hand: playing %v, at %v s, held %v, want nothing changed", b.session.Playing(), b.session.Now(), b.court.Dragging())
+	}
+	b.act(onCourt, fyne.KeyEscape)
+	b.act(onCourt, fyne.KeyEnd)
+	if b.court.Dragging() || b.session.Now() == 0 {
+		t.Errorf("after Escape: held %v, at %v s, want the keys to work again", b.court.Dragging(), b.session.Now())
 	}
 }
