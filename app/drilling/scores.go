@@ -48,8 +48,6 @@ type scoreCourse struct {
 	filmed  int   // which one that is, from 1
 }
 
-func (c *scoreCourse) judged() bool { return c.now().judged() }
-
 func (c *scoreCourse) answering(do func()) func() {
 	return func() { do(); c.refresh() }
 }

@@ -37,7 +37,6 @@ type course interface {
 	step()       // to the answer, or to the next question
 	back() bool  // to the question before
 	last() bool  // the present question is looked at
-	judged() bool
 	open() bool
 	name() string // of what is looked at, for a trace
 }
@@ -140,7 +139,7 @@ func (s *sheet) Refresh() {
 // Content is the page.
 func (s *sheet) Content() fyne.CanvasObject { return s.content }
 
-// Close stops what moves. What has been asked stays.
+// Close stops what moves.
 func (s *sheet) Close() {
 	s.stage.show(board{})
 	s.options.say("drill %s closed", s.topic)

@@ -47,8 +47,6 @@ type signalCourse struct {
 	filmed    int   // which one that is, from 1
 }
 
-func (c *signalCourse) judged() bool { return c.now().judged() }
-
 // answering gives an answer and shows what comes of it.
 func (c *signalCourse) answering(do func()) func() {
 	return func() { do(); c.refresh() }
