@@ -64,7 +64,7 @@ func (a *autosave) keeps() bool { return a != nil && a.journal != nil }
 
 // then does something once what has been told is kept; nothing if that fails.
 func (a *autosave) then(do func()) {
-	if a.journal != nil {
+	if a.keeps() {
 		a.after <- do
 	}
 }

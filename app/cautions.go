@@ -1,8 +1,6 @@
 package app
 
 import (
-	"fyne.io/fyne/v2"
-
 	"homeside/words"
 )
 
@@ -12,5 +10,5 @@ func (e *Editor) showCautions() {
 	for _, c := range words.Cautions() {
 		text += "• " + c + "\n"
 	}
-	e.inform(words.T("Before you run it"), text).dialog.Resize(fyne.NewSize(560, 300))
+	e.inform(words.T("Before you run it"), text).size(560, 300)
 }

@@ -1,9 +1,6 @@
 package app
 
 import (
-	"fyne.io/fyne/v2"
-	"fyne.io/fyne/v2/dialog"
-
 	"homeside/app/panel"
 	"homeside/words"
 )
@@ -15,18 +12,19 @@ func (e *Editor) askCompare() {
 		e.say(words.T("There is no other play in this lesson to compare with."))
 		return
 	}
-	var d *dialog.CustomDialog
+	var q *question
 	list := panel.NewPlayPicker(e.session, func(i int) {
-		d.Hide()
-		e.session.Compare(i)
-		e.say(words.T("Dashed and hollow: play %s.", panel.PlayName(e.session, i)))
-		e.trace.say("comparing: %s", e.tell.Text())
-	}, func() { d.Hide() })
-	d = dialog.NewCustom(words.T("Compare with another play"), words.T("Cancel"), list.List, e.win)
-	d.Resize(fyne.NewSize(480, 560))
-	d.Show()
-	e.win.Canvas().Focus(list.List)
+		q.give(func() { e.compareWith(i) })
+	}, func() { q.first() })
+	q = e.askWith(words.T("Compare with another play"), list.List, answer{label: words.T("Cancel")})
+	q.size(480, 560).focus(list.List)
 	e.trace.say("choosing a play to compare")
+}
+
+func (e *Editor) compareWith(i int) {
+	e.session.Compare(i)
+	e.say(words.T("Dashed and hollow: play %s.", panel.PlayName(e.session, i)))
+	e.trace.say("comparing: %s", e.tell.Text())
 }
 
 func (e *Editor) stopComparing() {

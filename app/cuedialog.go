@@ -4,10 +4,9 @@ import (
 	"strconv"
 	"strings"
 
-	"fyne.io/fyne/v2"
-	"fyne.io/fyne/v2/dialog"
 	"fyne.io/fyne/v2/widget"
 
+	"homeside/app/heard"
 	"homeside/app/panel"
 	"homeside/app/session"
 	"homeside/model/game"
@@ -16,17 +15,15 @@ import (
 	"homeside/words"
 )
 
-// cueForm asks for a caption or a signal. Enter accepts, Escape cancels.
+// cueForm asks for a caption or a signal.
 type cueForm struct {
 	session *session.Session
 	cue     lesson.Cue
-	text    *escapeEntry
-	lasts   *escapeEntry
+	text    *heard.Entry
+	lasts   *heard.Entry
 	giver   *panel.Dropdown
 	meaning *panel.Dropdown
-	dialog  *dialog.ConfirmDialog
 	accept  func(lesson.Cue)
-	done    bool
 }
 
 // meanings are what a signal may say, in the order offered.
@@ -70,7 +67,7 @@ func (e *Editor) askChangeCue(i int) {
 
 func (e *Editor) showCue(title, confirm string, c lesson.Cue, accept func(lesson.Cue)) {
 	f := &cueForm{session: e.session, cue: c, accept: accept}
-	f.text, f.lasts = f.entry(c.Text), f.entry(strconv.FormatFloat(float64(e.session.CueLasts(c)), 'f', 2, 64))
+	f.text, f.lasts = filledEntry(c.Text), filledEntry(strconv.FormatFloat(float64(e.session.CueLasts(c)), 'f', 2, 64))
 	items := []*widget.FormItem{widget.NewFormItem(words.T("Begins"), widget.NewLabel(words.When(c.Span.From)))}
 	if c.Kind == lesson.Signal {
 		items = append(items, f.signalItems()...)
@@ -79,18 +76,9 @@ func (e *Editor) showCue(title, confirm string, c lesson.Cue, accept func(lesson
 		items = append(items, widget.NewFormItem(words.T("Text"), f.text))
 	}
 	items = append(items, widget.NewFormItem(words.T("Shown for (s)"), f.lasts))
-	f.dialog = dialog.NewCustomConfirm(title, confirm, words.T("Cancel"), widget.NewForm(items...), f.close, e.win)
-	f.dialog.Resize(fyne.NewSize(560, 220))
-	f.dialog.Show()
-	e.win.Canvas().Focus(f.text)
+	q := e.askWith(title, widget.NewForm(items...), answer{label: words.T("Cancel")}, answer{label: confirm, do: f.take})
+	q.size(560, 220).focus(f.text)
 	e.trace.say("asking a cue")
-}
-
-func (f *cueForm) entry(text string) *escapeEntry {
-	n := newEscapeEntry(text)
-	n.cancel = func() { f.close(false) }
-	n.OnSubmitted = func(string) { f.close(true) }
-	return n
 }
 
 // signalItems ask who shows the signal and what it says.
@@ -115,15 +103,9 @@ func (f *cueForm) signalItems() []*widget.FormItem {
 	return []*widget.FormItem{widget.NewFormItem(words.T("Shown by"), f.giver), widget.NewFormItem(words.T("Says"), f.meaning)}
 }
 
-// close ends the dialog once. A caption without a word is not taken.
-func (f *cueForm) close(ok bool) {
-	if f.done {
-		return
-	}
-	f.done = true
-	f.dialog.Hide()
-	c := f.read()
-	if ok && (c.Kind == lesson.Signal || c.Text != "") {
+// take accepts what is typed; a caption without a word is not taken.
+func (f *cueForm) take() {
+	if c := f.read(); c.Kind == lesson.Signal || c.Text != "" {
 		f.accept(c)
 	}
 }
@@ -131,8 +113,7 @@ func (f *cueForm) close(ok bool) {
 // read is the cue as it is typed; a time that is no number leaves it as it was.
 func (f *cueForm) read() lesson.Cue {
 	c := f.cue
-	text := []rune(strings.TrimSpace(f.text.Text))
-	c.Text = string(text[:min(len(text), lesson.MaxText)])
+	c.Text = cut(strings.TrimSpace(f.text.Text), lesson.MaxText)
 	if f.giver != nil {
 		c.Giver = game.Player(f.giver.SelectedIndex())
 		c.Reader, c.Meaning = c.Giver.Partner(), meanings[f.meaning.SelectedIndex()]

@@ -14,6 +14,7 @@ import (
 	"homeside/app/courtview"
 	"homeside/app/exporting"
 	"homeside/app/frameclock"
+	"homeside/app/heard"
 	"homeside/app/panel"
 	"homeside/app/present"
 	"homeside/app/rallystrip"
@@ -134,7 +135,8 @@ func New(a fyne.App, o Options) *Editor {
 	e.rehearsing = e.newRehearsing()
 	e.win.SetOnClosed(func() { e.presenter.Close(); e.rehearsing.Close() })
 	e.editing = container.NewStack(e.content())
-	e.win.SetContent(tooltip.AddWindowToolTipLayer(container.NewBorder(e.tabs.Box, nil, nil, nil, container.NewStack(e.editing, e.plan.Box, e.reels.Box, e.exports.Box, e.photos.page.Box, e.start.Box, e.guide.layer)), e.win.Canvas()))
+	all := container.NewBorder(e.tabs.Box, nil, nil, nil, container.NewStack(e.editing, e.plan.Box, e.reels.Box, e.exports.Box, e.photos.page.Box, e.start.Box, e.guide.layer))
+	e.win.SetContent(heard.NewWindow(tooltip.AddWindowToolTipLayer(all, e.win.Canvas()), e.hear))
 	e.bindings = bindings()
 	e.win.SetMainMenu(e.menu())
 	e.win.Canvas().SetOnTypedKey(func(k *fyne.KeyEvent) { e.press(onCourt, k) })
@@ -174,7 +176,7 @@ func (e *Editor) Window() fyne.Window { return e.win }
 // in this order.
 func (e *Editor) content() fyne.CanvasObject {
 	bar := container.NewBorder(nil, nil, e.bar.box, nil, e.status)
-	write := widget.NewButton(words.T("New play from the score…"), e.guard(e.askNewPlay))
+	write := heard.NewButton(words.T("New play from the score…"), e.guard(e.askNewPlay))
 	plays := container.New(layout.NewBorderLayout(nil, write, nil, nil), e.plays.Box, write)
 	middle := container.NewHSplit(plays, e.court)
 	middle.Offset = playsShare

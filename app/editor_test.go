@@ -27,6 +27,7 @@ type bench struct {
 	t      *testing.T
 	traced bytes.Buffer
 	queue  chan func() // what other goroutines ask the window to do
+	path   string      // of the lesson, where a test has one
 }
 
 func newBench(t *testing.T, files ...string) *bench {

@@ -5,10 +5,6 @@ import (
 	"path/filepath"
 	"slices"
 
-	"fyne.io/fyne/v2"
-	"fyne.io/fyne/v2/dialog"
-	"fyne.io/fyne/v2/storage"
-
 	"homeside/app/exporting"
 	"homeside/canvas"
 	"homeside/canvas/compose"
@@ -122,19 +118,6 @@ func firstSeen(r *reel.Reel) units.Seconds {
 		return 0
 	}
 	return r.Takes[0].Start
-}
-
-// browseFolder asks for a folder.
-func (e *Editor) browseFolder(from string, taken func(string)) {
-	d := dialog.NewFolderOpen(func(u fyne.ListableURI, err error) {
-		if err == nil && u != nil {
-			taken(u.Path())
-		}
-	}, e.win)
-	if at, err := storage.ListerForURI(storage.NewFileURI(from)); err == nil {
-		d.SetLocation(at)
-	}
-	d.Show()
 }
 
 // showFolder opens a folder in the desktop's own way.

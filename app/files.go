@@ -7,8 +7,6 @@ import (
 	"path/filepath"
 	"strings"
 
-	"fyne.io/fyne/v2"
-
 	"homeside/app/session"
 	"homeside/export"
 	"homeside/model/lesson"
@@ -21,8 +19,7 @@ const lessonExt = ".json"
 
 // askOpen asks for a lesson to open beside those that are open.
 func (e *Editor) askOpen() {
-	askFile(e.win, words.T("Open a lesson"), words.T("Open"), e.suggestedPath(), e.open)
-	e.trace.say("asking Open a lesson")
+	e.askFile(words.T("Open a lesson"), words.T("Open"), e.suggestedPath(), e.open)
 }
 
 // open shows the lesson of a file. Those that are open stay as they are.
@@ -191,12 +188,6 @@ func (e *Editor) askOverwrite(path string, goOn func()) {
 		answer{label: words.T("Cancel")},
 		answer{label: words.T("Replace it"), do: func() { e.write(path, stamp{}, goOn) }},
 		answer{label: words.T("Save under another name…"), do: func() { e.askSaveAsThen(goOn) }})
-}
-
-// askPath shows a path dialog over the window.
-func (e *Editor) askPath(title, confirm, path string, extra fyne.CanvasObject, accept func(string)) {
-	askPath(e.win, title, confirm, path, extra, accept)
-	e.trace.say("asking %s", title)
 }
 
 func writeLesson(ctx context.Context, path string, l lesson.Lesson) error {

@@ -3,6 +3,8 @@ package app
 import (
 	"strings"
 
+	"fyne.io/fyne/v2"
+
 	"homeside/words"
 )
 
@@ -83,7 +85,10 @@ func keyLines(all []binding, menus []command) []line {
 			lines = append(lines, line{text: c.menu + " › " + c.item.Label, key: key})
 		}
 	}
-	return lines
+	return append(lines, line{text: words.T("In dialogs"), heading: true},
+		line{text: words.T("close, and change nothing"), key: words.KeyName(string(fyne.KeyEscape))},
+		line{text: words.T("what the last button says"), key: words.KeyName(string(fyne.KeyReturn))},
+		line{text: words.T("likewise in a field of several lines"), key: "Ctrl+" + words.KeyName(string(fyne.KeyReturn))})
 }
 
 // name is a binding's keys as people read them: "Shift+Right", "Enter".

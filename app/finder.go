@@ -3,9 +3,7 @@ package app
 import (
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
-	"fyne.io/fyne/v2/dialog"
 	"fyne.io/fyne/v2/layout"
-	"fyne.io/fyne/v2/widget"
 
 	"homeside/words"
 )
@@ -15,69 +13,36 @@ type line struct {
 	text, key string
 	heading   bool
 	off       bool   // cannot be done now
+	stays     bool   // the finder stays open when it is done
 	do        func() // nil: there is nothing to do
 }
 
 // finder is a dialog with a field to type into and the lines that fit. The arrow
-// keys go through them, Enter does one, Escape closes.
+// keys go through them, Enter does one.
 type finder struct {
-	editor *Editor
-	dialog *dialog.CustomDialog
+	*question
 	typed  *finderEntry
-	list   *widget.List
+	list   *finderList
 	lines  []line
 	chosen int
 	search func(typed string) []line
 }
 
-// finderEntry is the field of a finder.
-type finderEntry struct {
-	widget.Entry
-	keys func(*fyne.KeyEvent) bool // false: the field's own
-}
-
-// TypedKey implements fyne.Focusable.
-func (n *finderEntry) TypedKey(k *fyne.KeyEvent) {
-	if !n.keys(k) {
-		n.Entry.TypedKey(k)
-	}
-}
-
 // showFinder opens a finder; search gives the lines that fit what is typed.
 func (e *Editor) showFinder(title, hint string, search func(typed string) []line) *finder {
 	e.rest()
-	f := &finder{editor: e, search: search, typed: &finderEntry{}}
+	f := &finder{search: search, typed: &finderEntry{}}
 	f.typed.ExtendBaseWidget(f.typed)
 	f.typed.SetPlaceHolder(hint)
 	f.typed.keys = f.key
 	f.typed.OnChanged = func(string) { f.refresh() }
-	f.list = widget.NewList(func() int { return len(f.lines) }, newFinderRow, f.fill)
-	f.list.OnSelected = func(i widget.ListItemID) { f.chosen = i }
+	f.list = newFinderList(f, f.key)
 	content := container.New(layout.NewBorderLayout(f.typed, nil, nil, nil), f.typed, f.list)
-	f.dialog = dialog.NewCustom(title, words.T("Close"), content, e.win)
-	f.dialog.Resize(fyne.NewSize(720, 600))
+	f.question = e.askWith(title, content, answer{label: words.T("Close")})
+	f.size(720, 600)
 	f.refresh()
-	f.dialog.Show()
-	e.win.Canvas().Focus(f.typed)
+	f.focus(f.typed)
 	return f
-}
-
-func newFinderRow() fyne.CanvasObject {
-	text := widget.NewLabel("")
-	text.Truncation = fyne.TextTruncateEllipsis
-	return container.NewBorder(nil, nil, nil, widget.NewLabel(""), text)
-}
-
-func (f *finder) fill(i widget.ListItemID, o fyne.CanvasObject) {
-	row := o.(*fyne.Container).Objects
-	text, key, l := row[0].(*widget.Label), row[1].(*widget.Label), f.lines[i]
-	text.TextStyle.Bold = l.heading
-	text.Importance = widget.MediumImportance
-	if l.off {
-		text.Importance = widget.LowImportance
-	}
-	text.SetText(l.text)
-	key.SetText(l.key)
 }
 
 func (f *finder) refresh() {
@@ -102,7 +67,7 @@ func (f *finder) pick(i, by int) {
 	}
 }
 
-// key goes through the lines, does one or closes.
+// key goes through the lines or does one.
 func (f *finder) key(k *fyne.KeyEvent) bool {
 	const page = 10
 	last := len(f.lines) - 1
@@ -117,21 +82,22 @@ func (f *finder) key(k *fyne.KeyEvent) bool {
 		f.pick(min(f.chosen+page, last), -1)
 	case fyne.KeyReturn, fyne.KeyEnter:
 		f.run()
-	case fyne.KeyEscape:
-		f.dialog.Hide()
 	default:
 		return false
 	}
 	return true
 }
 
-// run closes and does the line chosen; one that cannot be done stays, and the
-// status line has said why.
+// run does the line chosen and closes, unless it stays. One that cannot be done
+// stays as well, and the status line has said why.
 func (f *finder) run() {
 	if f.chosen >= len(f.lines) || f.lines[f.chosen].do == nil {
 		return
 	}
-	do := f.lines[f.chosen].do
-	f.dialog.Hide()
-	do()
+	l := f.lines[f.chosen]
+	if l.stays {
+		l.do()
+		return
+	}
+	f.give(l.do)
 }

@@ -9,6 +9,7 @@ import (
 	"fyne.io/fyne/v2/theme"
 	"fyne.io/fyne/v2/widget"
 
+	"homeside/app/heard"
 	"homeside/words"
 )
 
@@ -24,7 +25,7 @@ type guide struct {
 	box    *fyne.Container
 	text   *widget.Label
 	count  *widget.Label
-	next   *widget.Button
+	next   *heard.Button
 	at     int // the step shown; -1 when it is not running
 }
 
@@ -90,8 +91,8 @@ func newGuide(e *Editor) *guide {
 	g := &guide{editor: e, at: -1, text: widget.NewLabel(""), count: widget.NewLabel("")}
 	g.text.Wrapping = fyne.TextWrapWord
 	g.count.Importance = widget.LowImportance
-	g.next = widget.NewButton("", func() { g.show(g.at + 1) })
-	stop := widget.NewButton(words.T("Close the guide"), g.end)
+	g.next = heard.NewButton("", func() { g.show(g.at + 1) })
+	stop := heard.NewButton(words.T("Close the guide"), g.end)
 	stop.Importance = widget.LowImportance
 	paper := fynecanvas.NewRectangle(theme.Color(theme.ColorNameOverlayBackground))
 	paper.StrokeColor, paper.StrokeWidth, paper.CornerRadius = theme.Color(theme.ColorNamePrimary), 2, 6

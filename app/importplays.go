@@ -3,8 +3,6 @@ package app
 import (
 	"path/filepath"
 
-	"fyne.io/fyne/v2"
-
 	"homeside/app/panel"
 	"homeside/words"
 )
@@ -32,11 +30,11 @@ func (e *Editor) importing() *panel.PlayImport {
 			q.enableLast(n > 0)
 		}
 	}
-	p = panel.NewPlayImport(e.importSources(), ready, func() { e.askImportFile(p) }, func() { q.last() }, func() { q.first() })
+	p = panel.NewPlayImport(e.importSources(), ready, func() { e.askImportFile(p) }, func() { q.enter() }, func() { q.first() })
 	q = e.askWith(words.T("Import plays"), p.Box, answer{label: words.T("Cancel")}, answer{label: words.T("Import"), do: put})
-	q.dialog.Resize(fyne.NewSize(640, 620))
+	q.size(640, 620)
 	q.enableLast(false)
-	e.win.Canvas().Focus(p.FocusOn())
+	q.focus(p.FocusOn())
 	return p
 }
 
@@ -55,7 +53,7 @@ func (e *Editor) importSources() (all []panel.Source) {
 
 // askImportFile asks for a file and offers its plays.
 func (e *Editor) askImportFile(p *panel.PlayImport) {
-	askFile(e.win, words.T("Import from a lesson"), words.T("Choose"), filepath.Join(filepath.Dir(e.suggestedPath()), ""), func(path string) {
+	e.askFile(words.T("Import from a lesson"), words.T("Choose"), filepath.Join(filepath.Dir(e.suggestedPath()), ""), func(path string) {
 		var f readFile
 		e.background(words.T("Opening…"), func() error {
 			f = readOne(path)
@@ -68,5 +66,4 @@ func (e *Editor) askImportFile(p *panel.PlayImport) {
 			p.Add(panel.Source{Name: filepath.Base(path), Lesson: f.lesson})
 		})
 	})
-	e.trace.say("asking Import from a lesson")
 }

@@ -4,12 +4,14 @@ import (
 	"testing"
 
 	"fyne.io/fyne/v2"
+
+	"homeside/app/heard"
 )
 
 // typeIn fills in the field that has the keys and presses Enter.
 func (b *bench) typeIn(text string) {
 	b.t.Helper()
-	entry, ok := b.win.Canvas().Focused().(*escapeEntry)
+	entry, ok := b.win.Canvas().Focused().(*heard.Entry)
 	if !ok {
 		b.t.Fatalf("no field has the keys, but %T", b.win.Canvas().Focused())
 	}

@@ -1,6 +1,7 @@
 package app
 
 import (
+	"slices"
 	"unicode"
 
 	"fyne.io/fyne/v2"
@@ -52,9 +53,8 @@ func one(k ...fyne.KeyName) []fyne.KeyName { return k }
 
 // bindings are all keys without Ctrl, those of a part before those of everywhere.
 func bindings() []binding {
-	return append(append(courtBindings(), stripBindings()...),
+	return append(slices.Concat(courtBindings(), stripBindings(), photoBindings()),
 		binding{onMatchPlan, one(fyne.KeyEscape), false, func() string { return words.T("close the match plan") }, func(e *Editor) bool { e.plan.Close(); return true }},
-		binding{onPhoto, one(fyne.KeyEscape), false, func() string { return words.T("cancel a drag, or close the photo") }, always((*Editor).escapePhoto)},
 		binding{onExports, one(fyne.KeyEscape), false, func() string { return words.T("close the page of exports") }, always(func(e *Editor) { e.exports.Close() })},
 		onReel(fyne.KeyEscape, func() string { return words.T("close the page of reels") }),
 		onReel(fyne.KeySpace, func() string { return words.T("play or pause the reel") }),
@@ -120,12 +120,30 @@ func (e *Editor) typed(where part, r rune) {
 	}
 }
 
+// hear is offered the keys of the window's controls. In a dialog they are its own.
+// Elsewhere Escape closes the page, or leaves the control for the court.
+func (e *Editor) hear(k *fyne.KeyEvent) bool {
+	if q := e.question(); q != nil {
+		return q.hear(k.Name)
+	}
+	if k.Name != fyne.KeyEscape || e.win.Canvas().Overlays().Top() != nil {
+		return false
+	}
+	if e.pageOr(anywhere) == anywhere && !e.start.Shown() {
+		e.cancelDrags()
+		e.win.Canvas().Focus(e.court)
+		return true
+	}
+	e.act(anywhere, k.Name)
+	return true
+}
+
 func letter(k fyne.KeyName) bool { return len(k) == 1 && k[0] >= 'A' && k[0] <= 'Z' }
 
 func (e *Editor) act(where part, k fyne.KeyName) {
 	if e.win.Canvas().Overlays().Top() != nil { // a dialog in which nothing has the keys
-		if k == fyne.KeyEscape {
-			e.escape()
+		if q := e.question(); q != nil {
+			q.hear(k)
 		}
 		return
 	}

@@ -1,8 +1,6 @@
 package app
 
 import (
-	"fyne.io/fyne/v2"
-
 	"homeside/app/panel"
 	"homeside/words"
 )
@@ -20,6 +18,6 @@ func (e *Editor) askLesson() {
 		e.session.Do(words.T("change what holds for the lesson"), l)
 	}
 	q := e.askWith(words.T("The lesson"), form.Box, answer{label: words.T("Cancel")}, answer{label: words.T("Use"), do: use})
-	q.dialog.Resize(fyne.NewSize(560, 480))
+	q.size(560, 480).focus(form.FocusOn())
 	e.trace.say("asking the lesson")
 }

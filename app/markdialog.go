@@ -3,9 +3,7 @@ package app
 import (
 	"slices"
 
-	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
-	"fyne.io/fyne/v2/dialog"
 	"fyne.io/fyne/v2/widget"
 
 	"homeside/app/panel"
@@ -23,7 +21,7 @@ func (e *Editor) askMark(i int) {
 		return
 	}
 	m := p.Marks[i]
-	text := newEscapeEntry(m.Text)
+	text := filledEntry(m.Text)
 	from := newMoments(r, m.Span.From, words.T("From the beginning"), lesson.Always().From)
 	to := newMoments(r, m.Span.To, words.T("To the end"), lesson.Always().To)
 	form := widget.NewForm(
@@ -31,29 +29,15 @@ func (e *Editor) askMark(i int) {
 		widget.NewFormItem(words.T("Seen from"), from.list),
 		widget.NewFormItem(words.T("until"), to.list),
 	)
-	var d *dialog.ConfirmDialog
-	closed := false
-	done := func(ok bool) {
-		if closed {
-			return // hiding the dialog calls back
-		}
-		closed = true
-		d.Hide()
-		if ok {
-			e.session.ChangeMark(words.T("change a mark"), i, func(m lesson.Mark) lesson.Mark {
-				t := []rune(text.Text)
-				m.Text, m.Span = string(t[:min(len(t), lesson.MaxText)]), lesson.Span{From: from.chosen(), To: to.chosen()}
-				return m
-			})
-		}
+	change := func() {
+		e.session.ChangeMark(words.T("change a mark"), i, func(m lesson.Mark) lesson.Mark {
+			m.Text, m.Span = cut(text.Text, lesson.MaxText), lesson.Span{From: from.chosen(), To: to.chosen()}
+			return m
+		})
 	}
-	d = dialog.NewCustomConfirm(words.MarkName(m.Kind), words.T("Change"), words.T("Cancel"), container.NewVBox(form), done, e.win)
-	text.cancel = func() { done(false) }
-	text.OnSubmitted = func(string) { done(true) }
-	d.Resize(fyne.NewSize(480, 260))
-	d.Show()
-	e.win.Canvas().Focus(text)
-	text.selectAll()
+	q := e.askWith(words.MarkName(m.Kind), container.NewVBox(form), answer{label: words.T("Cancel")}, answer{label: words.T("Change"), do: change})
+	q.size(480, 260).focus(text)
+	text.SelectAll()
 	e.trace.say("asking about a mark")
 }
 

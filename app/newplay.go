@@ -2,7 +2,6 @@ package app
 
 import (
 	"fyne.io/fyne/v2"
-	"fyne.io/fyne/v2/widget"
 
 	"homeside/app/panel"
 	"homeside/model/court"
@@ -52,8 +51,8 @@ func (e *Editor) askVariation(title string, of func(formation.Written, court.Rec
 	}
 	insert := func(step string, plays []lesson.Play) { e.inserted(e.session.InsertPlays(step, plays...)) }
 	c := e.newChooser(words.T("Insert"), func() { insert(v.Chosen()) })
-	all := widget.NewButton(words.T("Insert all"), func() { c.close(func() { insert(v.All()) }) })
-	c.show(title, v.Box, v.Gallery, map[string]fyne.CanvasObject{"insert-all": all, "variation-1": v.Gallery.Card(0)}, all)
+	all := answer{label: words.T("Insert all"), do: func() { insert(v.All()) }}
+	c.show(title, v.Box, v.Gallery, map[string]fyne.CanvasObject{"variation-1": v.Gallery.Card(0)}, all)
 }
 
 // rest ends what the hand or the clock is doing before a dialog opens.

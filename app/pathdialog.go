@@ -5,116 +5,55 @@ import (
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
-	"fyne.io/fyne/v2/dialog"
-	"fyne.io/fyne/v2/storage"
 	"fyne.io/fyne/v2/widget"
+
+	"homeside/app/heard"
 	"homeside/words"
 )
 
-// pathDialog asks for a file's path in a field that can be typed into, with a
-// button to look for its folder. Enter accepts, Escape cancels. The toolkit's
-// own save dialog would empty an existing file before it is asked for.
-type pathDialog struct {
-	win    fyne.Window
-	dialog *dialog.ConfirmDialog
-	path   *escapeEntry
-	accept func(path string)
-	done   bool
+// A file is asked for in a field that can be typed into, with a button to look for
+// it or its folder. The toolkit's own save dialog would empty an existing file
+// before it is asked for, and its dialogs do not hear Escape.
+
+// askFile asks for a lesson or a roster that is there.
+func (e *Editor) askFile(title, confirm, path string, accept func(string)) {
+	e.askOne(title, confirm, path, []string{lessonExt}, accept)
 }
 
-// askFile is askPath for a file that is there: its button shows the lessons and
-// rosters of a folder to choose from.
-func askFile(win fyne.Window, title, confirm, path string, accept func(string)) {
-	askOne(win, title, confirm, path, []string{lessonExt}, accept)
+// askOne asks for a file that is there, with one of some endings. One that is
+// looked for and found is taken at once.
+func (e *Editor) askOne(title, confirm, path string, exts []string, accept func(string)) {
+	e.askPathBy(title, confirm, path, nil, words.T("Choose…"), accept, func(q *question, field *heard.Entry) {
+		e.browseFiles(title, filepath.Dir(field.Text), exts, func(path string) {
+			field.SetText(path)
+			q.enter()
+		})
+	})
 }
 
-// askOne is askFile for files with some endings.
-func askOne(win fyne.Window, title, confirm, path string, exts []string, accept func(string)) {
-	askWith(win, title, confirm, path, nil, accept, words.T("Choose…"), func(d *pathDialog) { d.choose(exts) })
+// askPath asks for a file to write. extra may be nil; accept is called with a path
+// that is not empty.
+func (e *Editor) askPath(title, confirm, path string, extra fyne.CanvasObject, accept func(string)) {
+	e.askPathBy(title, confirm, path, extra, words.T("Folder…"), accept, func(_ *question, field *heard.Entry) {
+		e.browseFolder(filepath.Dir(field.Text), func(folder string) {
+			field.SetText(filepath.Join(folder, filepath.Base(field.Text)))
+		})
+	})
 }
 
-// askPath shows the dialog. extra may be nil; accept is called with a path that is not empty.
-func askPath(win fyne.Window, title, confirm, path string, extra fyne.CanvasObject, accept func(string)) {
-	askWith(win, title, confirm, path, extra, accept, words.T("Folder…"), (*pathDialog).browse)
-}
-
-func askWith(win fyne.Window, title, confirm, path string, extra fyne.CanvasObject, accept func(string), button string, look func(*pathDialog)) {
-	d := &pathDialog{win: win, path: newEscapeEntry(path), accept: accept}
-	d.path.cancel = func() { d.close(false) }
-	d.path.OnSubmitted = func(string) { d.close(true) }
-	row := container.NewBorder(nil, nil, nil, widget.NewButton(button, func() { look(d) }), d.path)
-	box := container.NewVBox(widget.NewLabel(words.T("File")), row)
+func (e *Editor) askPathBy(title, confirm, path string, extra fyne.CanvasObject, look string, accept func(string), looked func(*question, *heard.Entry)) {
+	var q *question
+	field := filledEntry(path)
+	button := heard.NewButton(look, func() { looked(q, field) })
+	box := container.NewVBox(widget.NewLabel(words.T("File")), container.NewBorder(nil, nil, nil, button, field))
 	if extra != nil {
 		box.Add(extra)
 	}
-	d.dialog = dialog.NewCustomConfirm(title, confirm, words.T("Cancel"), box, d.close, win)
-	d.dialog.Resize(fyne.NewSize(640, 220))
-	d.dialog.Show()
-	win.Canvas().Focus(d.path)
-	d.path.selectAll()
-}
-
-// close ends the dialog once, whichever way it was asked to.
-func (d *pathDialog) close(ok bool) {
-	if d.done {
-		return
-	}
-	d.done = true
-	d.dialog.Hide()
-	if ok && d.path.Text != "" {
-		d.accept(d.path.Text)
-	}
-}
-
-// choose shows the files of the path's folder; one that is chosen is accepted.
-func (d *pathDialog) choose(exts []string) {
-	files := dialog.NewFileOpen(func(u fyne.URIReadCloser, err error) {
-		if err != nil || u == nil {
-			return
+	q = e.askWith(title, box, answer{label: words.T("Cancel")}, answer{label: confirm, do: func() {
+		if field.Text != "" {
+			accept(field.Text)
 		}
-		d.path.SetText(u.URI().Path())
-		_ = u.Close() // it was only opened for its path
-		d.close(true)
-	}, d.win)
-	files.SetFilter(storage.NewExtensionFileFilter(exts))
-	if at, err := storage.ListerForURI(storage.NewFileURI(filepath.Dir(d.path.Text))); err == nil {
-		files.SetLocation(at)
-	}
-	files.Show()
+	}})
+	q.size(640, 220).focus(field)
+	field.SelectAll()
 }
-
-func (d *pathDialog) browse() {
-	folder := dialog.NewFolderOpen(func(u fyne.ListableURI, err error) {
-		if err == nil && u != nil {
-			d.path.SetText(filepath.Join(u.Path(), filepath.Base(d.path.Text)))
-		}
-	}, d.win)
-	if at, err := storage.ListerForURI(storage.NewFileURI(filepath.Dir(d.path.Text))); err == nil {
-		folder.SetLocation(at)
-	}
-	folder.Show()
-}
-
-// escapeEntry is a field that hands Escape on.
-type escapeEntry struct {
-	widget.Entry
-	cancel func()
-}
-
-func newEscapeEntry(text string) *escapeEntry {
-	e := &escapeEntry{}
-	e.ExtendBaseWidget(e)
-	e.SetText(text)
-	return e
-}
-
-// TypedKey implements fyne.Focusable.
-func (e *escapeEntry) TypedKey(k *fyne.KeyEvent) {
-	if k.Name == fyne.KeyEscape && e.cancel != nil {
-		e.cancel()
-		return
-	}
-	e.Entry.TypedKey(k)
-}
-
-func (e *escapeEntry) selectAll() { e.TypedShortcut(&fyne.ShortcutSelectAll{}) }

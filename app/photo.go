@@ -48,6 +48,7 @@ func (e *Editor) newPhotos() photos {
 	return photos{page: photopage.New(e.session, photopage.Events{
 		Close: e.closePhoto, Choose: e.askPhoto, Keep: e.keepPhoto, Export: e.askExportPhoto,
 		Key:     func(k *fyne.KeyEvent) { e.press(onPhoto, k) },
+		Rune:    func(r rune) { e.typed(onPhoto, r) },
 		Painted: func() { e.tracePhoto() },
 	})}
 }
@@ -65,6 +66,7 @@ func (e *Editor) openPhoto() {
 	e.session.Pause()
 	e.editing.Hide()
 	e.photos.page.Open()
+	e.photos.page.TakeKeys()
 	e.followPhoto()
 	e.trace.say("photo open")
 }
@@ -128,8 +130,7 @@ func (e *Editor) askPhoto() {
 	if p := e.session.Path(); p != "" {
 		folder = filepath.Dir(p)
 	}
-	askOne(e.win, words.T("Choose a picture"), words.T("Choose"), folder+string(filepath.Separator), photoExts, e.putPhoto)
-	e.trace.say("asking Choose a picture")
+	e.askOne(words.T("Choose a picture"), words.T("Choose"), folder+string(filepath.Separator), photoExts, e.putPhoto)
 }
 
 // putPhoto lays a picture under the play.
@@ -190,13 +191,12 @@ func (e *Editor) askExportPhoto() {
 	}
 	scene := p.OnPhoto(l, e.session.Now())
 	path := filepath.Join(filepath.Dir(e.suggestedPath()), fileName(r.Play.Title)+"-photo.png")
-	askPath(e.win, words.T("Export the photo with the play"), words.T("Export"), path, nil, func(path string) {
+	e.askPath(words.T("Export the photo with the play"), words.T("Export"), path, nil, func(path string) {
 		if filepath.Ext(path) == "" {
 			path += ".png"
 		}
 		e.unlessExists(path, "", func() { e.exportPhoto(path, picture, scene) })
 	})
-	e.trace.say("asking Export the photo")
 }
 
 // shownOf is a point of the court among those of a photo.

@@ -8,6 +8,7 @@ import (
 	"fyne.io/fyne/v2/layout"
 	"fyne.io/fyne/v2/widget"
 
+	"homeside/app/heard"
 	"homeside/app/session"
 	"homeside/model/edit"
 	"homeside/model/game"
@@ -23,7 +24,7 @@ func (e *Editor) askDescribePlay() {
 		return
 	}
 	e.rest()
-	title, notes, tags := newEscapeEntry(p.Title), newEscapeEntry(p.Notes), newEscapeEntry(strings.Join(p.Tags, ", "))
+	title, notes, tags := filledEntry(p.Title), filledEntry(p.Notes), filledEntry(strings.Join(p.Tags, ", "))
 	notes.MultiLine, notes.Wrapping = true, fyne.TextWrapWord
 	notes.SetMinRowsVisible(6)
 	tags.SetPlaceHolder(words.T("stack, serve, beginners"))
@@ -36,12 +37,14 @@ func (e *Editor) askDescribePlay() {
 	q := e.askWith(words.T("The play in words"), form, answer{label: words.T("Cancel")}, answer{label: words.T("Use"), do: func() {
 		e.session.DescribePlay(session.Described{Title: cut(title.Text, lesson.MaxTitle), Notes: cut(notes.Text, lesson.MaxNotes), Tags: session.SplitTags(tags.Text)})
 	}})
-	q.dialog.Resize(fyne.NewSize(620, 360))
-	for _, entry := range []*escapeEntry{title, notes, tags} {
-		entry.cancel = q.first
-	}
-	title.OnSubmitted, tags.OnSubmitted = func(string) { q.last() }, func(string) { q.last() }
-	e.win.Canvas().Focus(title)
+	q.size(620, 360).focus(title)
+}
+
+// filledEntry is a field with a text in it.
+func filledEntry(text string) *heard.Entry {
+	e := heard.NewEntry()
+	e.SetText(text)
+	return e
 }
 
 // cut is a text of at most so many characters.
@@ -61,6 +64,7 @@ func caption(text string) *widget.Label {
 // newLesson shows a lesson with one ordinary play and nobody's names.
 func (e *Editor) newLesson() {
 	l := lesson.Lesson{Title: words.T("New lesson"), Plays: []lesson.Play{edit.OrdinaryPlay()}}
+	l.Plays[0].Title = words.T("An ordinary serve")
 	for i, id := range game.Players {
 		letter := string(rune('A' + i))
 		l = l.WithPlayer(id, lesson.Player{Name: words.T("Player %s", letter), Initials: letter})

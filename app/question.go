@@ -8,7 +8,8 @@ import (
 	"fyne.io/fyne/v2/dialog"
 	"fyne.io/fyne/v2/widget"
 
-	"homeside/app/keyed"
+	"homeside/app/heard"
+	"homeside/app/looks"
 	"homeside/words"
 )
 
@@ -19,15 +20,20 @@ type answer struct {
 	danger bool // it destroys something: Enter gives the first answer instead
 }
 
-// question is a dialog that the keys work: Escape gives its first answer, Enter
-// the one with the focus, which is the last at first, or the first where the last destroys something; the arrows go between them.
+// question is a dialog; there is no other kind. Wherever in it the focus is, Escape
+// gives its first answer and Enter its usual one: the last, or the first where the
+// last destroys something. A button that has the focus is pressed by Enter itself;
+// the arrows go between the answers. The toolkit gives the focus back to what had it.
 type question struct {
+	editor  *Editor
 	dialog  *dialog.CustomDialog
-	buttons []*keyed.Button
+	overlay fyne.CanvasObject // the question among all that lies over the window
+	buttons []*heard.Button
+	usual   *heard.Button
 	done    bool
 }
 
-// Widths of a question's text.
+// Sizes of a question that has only a text, in ordinary letters.
 const (
 	questionWidth  = 480
 	questionHeight = 180
@@ -40,32 +46,45 @@ func (e *Editor) ask(title, text string, answers ...answer) *question {
 	return e.askWith(title, container.NewPadded(said), answers...)
 }
 
-// askWith shows a question with something else than a text.
+// askWith shows a question with something else than a text. Its controls are those
+// of heard, or the keys would end in them.
 func (e *Editor) askWith(title string, content fyne.CanvasObject, answers ...answer) *question {
-	q := &question{}
+	q := &question{editor: e, dialog: dialog.NewCustomWithoutButtons(title, content, e.win)}
 	e.asking = append(slices.DeleteFunc(e.asking, func(q *question) bool { return q.done }), q)
-	for i, a := range answers {
-		b := keyed.NewButton(a.label, nil, func() { q.give(a.do) }, func(k *fyne.KeyEvent) { q.key(e.win.Canvas(), i, k) })
-		q.buttons = append(q.buttons, b)
-	}
-	usual := q.buttons[len(q.buttons)-1]
-	usual.Importance = widget.HighImportance
-	if answers[len(answers)-1].danger {
-		usual.Importance = widget.DangerImportance
-		usual = q.buttons[0]
-	}
-	q.dialog = dialog.NewCustomWithoutButtons(title, content, e.win)
-	row := make([]fyne.CanvasObject, len(q.buttons))
-	for i, b := range q.buttons {
-		row[i] = b
-	}
-	q.dialog.SetButtons(row)
-	q.dialog.Resize(fyne.NewSize(questionWidth, questionHeight))
+	q.dialog.SetButtons(q.row(answers))
+	q.size(questionWidth, questionHeight)
 	q.dialog.Show()
-	e.win.Canvas().Focus(usual)
+	q.overlay = e.win.Canvas().Overlays().Top()
+	q.focus(q.usual)
 	e.trace.say("asking %s", title)
 	return q
 }
+
+// row makes the buttons of the answers.
+func (q *question) row(answers []answer) (row []fyne.CanvasObject) {
+	for _, a := range answers {
+		b := heard.NewButton(a.label, func() { q.give(a.do) })
+		q.buttons, row = append(q.buttons, b), append(row, b)
+	}
+	q.usual = q.buttons[len(q.buttons)-1]
+	q.usual.Importance = widget.HighImportance
+	if answers[len(answers)-1].danger {
+		q.usual.Importance = widget.DangerImportance
+		q.usual = q.buttons[0]
+	}
+	return row
+}
+
+// size is the room that the question takes in ordinary letters, if it needs no more
+// and the window has it.
+func (q *question) size(width, height float32) *question {
+	k, window := looks.Letters(), q.editor.win.Canvas().Size()
+	q.dialog.Resize(fyne.NewSize(width*k, height*k).Min(window))
+	return q
+}
+
+// focus gives the keys to a control of the question.
+func (q *question) focus(on fyne.Focusable) { q.editor.win.Canvas().Focus(on) }
 
 // give ends the question with an answer, once.
 func (q *question) give(do func()) {
@@ -79,11 +98,11 @@ func (q *question) give(do func()) {
 	}
 }
 
-// first gives the first answer, last the last.
+// first gives the first answer, enter the usual one.
 func (q *question) first() { q.buttons[0].OnTapped() }
-func (q *question) last() {
-	if b := q.buttons[len(q.buttons)-1]; !b.Disabled() {
-		b.OnTapped()
+func (q *question) enter() {
+	if !q.usual.Disabled() {
+		q.usual.OnTapped()
 	}
 }
 
@@ -96,26 +115,43 @@ func (q *question) enableLast(yes bool) {
 	}
 }
 
-// escape gives the first answer of the question on top, where a dialog that is no
-// question has not been opened over it.
-func (e *Editor) escape() {
-	for i := len(e.asking) - 1; i >= 0; i-- {
-		if q := e.asking[i]; !q.done {
-			q.first()
-			return
-		}
-	}
-}
-
-func (q *question) key(c fyne.Canvas, i int, k *fyne.KeyEvent) {
-	switch k.Name {
+// hear takes the keys that mean the same in every question.
+func (q *question) hear(k fyne.KeyName) bool {
+	switch k {
 	case fyne.KeyEscape:
 		q.first()
+	case fyne.KeyReturn, fyne.KeyEnter:
+		q.enter()
 	case fyne.KeyLeft:
-		c.Focus(q.buttons[max(i-1, 0)])
+		return q.turn(-1)
 	case fyne.KeyRight:
-		c.Focus(q.buttons[min(i+1, len(q.buttons)-1)])
+		return q.turn(1)
+	default:
+		return false
 	}
+	return true
+}
+
+// turn goes to the answer beside the one that has the focus, if one has.
+func (q *question) turn(by int) bool {
+	at := slices.IndexFunc(q.buttons, func(b *heard.Button) bool { return q.editor.win.Canvas().Focused() == b })
+	if at < 0 {
+		return false
+	}
+	q.focus(q.buttons[min(max(at+by, 0), len(q.buttons)-1)])
+	return true
+}
+
+// question is the one that lies over everything else; nil while there is none, or a
+// menu over it.
+func (e *Editor) question() *question {
+	top := e.win.Canvas().Overlays().Top()
+	for _, q := range e.asking {
+		if top != nil && q.overlay == top && !q.done {
+			return q
+		}
+	}
+	return nil
 }
 
 // confirm goes on after a yes.

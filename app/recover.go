@@ -9,6 +9,7 @@ import (
 	"fyne.io/fyne/v2/layout"
 	"fyne.io/fyne/v2/widget"
 
+	"homeside/app/heard"
 	"homeside/app/journal"
 	"homeside/app/panel"
 	"homeside/words"
@@ -24,10 +25,10 @@ func (e *Editor) offerLeft() {
 	if len(all) == 0 {
 		return
 	}
-	checks := make([]*widget.Check, len(all))
+	checks := make([]*heard.Check, len(all))
 	box := container.NewVBox()
 	for i, l := range all {
-		checks[i] = widget.NewCheck(panel.LessonTitle(l.Lesson.Title), nil)
+		checks[i] = heard.NewCheck(panel.LessonTitle(l.Lesson.Title), nil)
 		checks[i].Checked = true
 		box.Add(checks[i])
 		box.Add(leftLine(l, time.Now()))
@@ -83,7 +84,7 @@ func (e *Editor) askThrowAway(all []journal.Left) {
 
 // openLeft opens what is ticked, unsaved, keeps it in this window's own journal
 // and only then removes it from where it was found.
-func (e *Editor) openLeft(all []journal.Left, checks []*widget.Check) {
+func (e *Editor) openLeft(all []journal.Left, checks []*heard.Check) {
 	var opened []journal.Left
 	for i, l := range all {
 		if !checks[i].Checked {

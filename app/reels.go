@@ -49,7 +49,7 @@ func (e *Editor) closeReels() {
 // askLogo asks for a PNG picture to be the lesson's logo.
 func (e *Editor) askLogo() {
 	path := filepath.Join(filepath.Dir(e.suggestedPath()), "logo.png")
-	askFile(e.win, words.T("Logo (a PNG picture)"), words.T("Take"), path, func(path string) {
+	e.askFile(words.T("Logo (a PNG picture)"), words.T("Take"), path, func(path string) {
 		g, err := readLogo(path)
 		if err != nil {
 			e.fail(err, words.T("The lesson's logo is as it was."))

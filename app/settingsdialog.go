@@ -6,10 +6,10 @@ import (
 	"fyne.io/fyne/v2"
 	fynecanvas "fyne.io/fyne/v2/canvas"
 	"fyne.io/fyne/v2/container"
-	"fyne.io/fyne/v2/dialog"
 	"fyne.io/fyne/v2/layout"
 	"fyne.io/fyne/v2/widget"
 
+	"homeside/app/heard"
 	"homeside/app/panel"
 	"homeside/app/settings"
 	"homeside/words"
@@ -18,14 +18,14 @@ import (
 // settingsForm asks for the settings.
 type settingsForm struct {
 	language, look, measures *panel.Dropdown
-	large, reduced           *widget.Check
+	large, reduced           *heard.Check
 	next                     *widget.Label // says when a language comes
 }
 
 func newSettingsForm(s settings.Settings) *settingsForm {
 	f := &settingsForm{
-		large:   widget.NewCheck(words.T("Large text, in the window and on the court"), nil),
-		reduced: widget.NewCheck(words.T("Reduced motion: a play goes from event to event, nothing flashes"), nil),
+		large:   heard.NewCheck(words.T("Large text, in the window and on the court"), nil),
+		reduced: heard.NewCheck(words.T("Reduced motion: a play goes from event to event, nothing flashes"), nil),
 		next:    widget.NewLabel(""),
 	}
 	f.large.Checked, f.reduced.Checked = s.LargeText, s.ReducedMotion
@@ -88,16 +88,10 @@ func (f *settingsForm) named() map[string]fyne.CanvasObject {
 // askSettings asks for the settings; Escape leaves them as they are.
 func (e *Editor) askSettings() {
 	f := newSettingsForm(e.settings.Now())
-	d := dialog.NewCustomConfirm(words.T("Settings"), words.T("Use"), words.T("Cancel"),
-		container.NewStack(e.pulse(f.named(), "asking the settings"), container.NewPadded(f.box())),
-		func(ok bool) {
-			if ok {
-				e.settings.Set(f.settings())
-			}
-		}, e.win)
-	d.Resize(fyne.NewSize(620, 320))
-	d.Show()
-	e.win.Canvas().Focus(f.language)
+	content := container.NewStack(e.pulse(f.named(), "asking the settings"), container.NewPadded(f.box()))
+	q := e.askWith(words.T("Settings"), content, answer{label: words.T("Cancel")},
+		answer{label: words.T("Use"), do: func() { e.settings.Set(f.settings()) }})
+	q.size(620, 320).focus(f.language)
 }
 
 // pulse is painted with a dialog and then tells where its controls are.

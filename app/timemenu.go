@@ -5,7 +5,6 @@ import (
 	"strings"
 
 	"fyne.io/fyne/v2"
-	"fyne.io/fyne/v2/dialog"
 	"fyne.io/fyne/v2/widget"
 
 	"homeside/app/ring"
@@ -93,25 +92,18 @@ func (e *Editor) askLead() {
 		e.say(words.T("There is no play."))
 		return
 	}
-	long := newEscapeEntry(strconv.FormatFloat(float64(p.Lead), 'f', -1, 64))
-	var d *dialog.ConfirmDialog
-	done := func(ok bool) {
-		d.Hide()
+	long := filledEntry(strconv.FormatFloat(float64(p.Lead), 'f', -1, 64))
+	change := func() {
 		t, err := strconv.ParseFloat(strings.Replace(strings.TrimSpace(long.Text), ",", ".", 1), 64)
-		if !ok {
-			return
-		}
 		if lead := units.Seconds(t); err != nil || !(lead >= 0 && lead <= lesson.MaxOffset) {
 			e.say(words.T("Please give seconds from 0 to %.0f.", float64(lesson.MaxOffset)))
 		} else if lead != p.Lead {
 			e.replacePlay(words.T("change the time before the serve"), edit.StartAt(p, lead))
 		}
 	}
-	d = dialog.NewCustomConfirm(words.T("Time before the serve"), words.T("Change"), words.T("Cancel"), widget.NewForm(widget.NewFormItem(words.T("Seconds"), long)), done, e.win)
-	long.cancel = func() { d.Hide() }
-	long.OnSubmitted = func(string) { done(true) }
-	d.Resize(fyne.NewSize(420, 160))
-	d.Show()
-	e.win.Canvas().Focus(long)
+	form := widget.NewForm(widget.NewFormItem(words.T("Seconds"), long))
+	q := e.askWith(words.T("Time before the serve"), form, answer{label: words.T("Cancel")}, answer{label: words.T("Change"), do: change})
+	q.size(420, 160).focus(long)
+	long.SelectAll()
 	e.trace.say("asking the lead")
 }

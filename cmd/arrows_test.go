@@ -64,6 +64,7 @@ var arrows = []arrow{
 	{"app/gesture", []string{"model/...", "app/session", "words"}},
 	{"app/settings", []string{"words"}},
 	{"app/journal", []string{"model/lesson", "model/lessonfile", "export"}},
+	{"app/heard", nil},
 	{"app/looks", []string{"app/settings", "canvas/look"}},
 	{"app/player", []string{"model/units", "export/sound"}},
 	{"app/rehearsal", []string{"model/...", "export/sound"}},

@@ -29,6 +29,7 @@ var notLanguage = map[string]string{
 	"asking the settings":                    "a line of the trace",
 	"%d %s %s run=%d best=%d right=%d of %d": "a line of the trace",
 	"%s: the name must end in one of %s":     "an error", "%s: no format is called %s; there are %s": "an error",
+	"painted a chooser": "a line of the trace",
 }
 
 // Everything that people read in the window and in pictures goes through the

@@ -121,6 +121,13 @@ var spanishWindow = catalogue{
 	"Hit as": "Se golpea como", "Met": "Se toma", "Make this the usual one here": "Hacerlo el habitual aquí", "Show how it scatters": "Mostrar cómo se dispersa",
 	"Top %s (%s)": "Altura máxima %s (%s)", "Speed %.1f m/s (%.0f mph)": "Velocidad %.1f m/s (%.0f mph)",
 	"Speed varies by %.1f m/s": "La velocidad varía %.1f m/s", "Direction varies by %.1f degrees": "La dirección varía %.1f grados",
+	"In dialogs": "En los diálogos", "close, and change nothing": "cerrar sin cambiar nada", "what the last button says": "lo que dice el último botón",
+	"likewise in a field of several lines": "lo mismo en un campo de varias líneas",
+	"An ordinary serve":                    "Un saque normal",
+	"Choose a folder":                      "Elige una carpeta",
+	"Take this folder":                     "Tomar esta carpeta",
+	"The folder above":                     "La carpeta de arriba",
+	"Type a few letters, or a path":        "Escribe unas letras o una ruta",
 }
 
 // spanishSteps has the names of steps, as the menu says what would be undone.

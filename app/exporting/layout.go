@@ -13,13 +13,11 @@ import (
 	"fyne.io/fyne/v2/theme"
 	"fyne.io/fyne/v2/widget"
 
+	"homeside/app/heard"
 	"homeside/app/panel"
 	"homeside/export"
 	"homeside/words"
 )
-
-// pathEntry is a field whose Enter exports.
-type pathEntry struct{ widget.Entry }
 
 // make makes the controls.
 func (g *Page) make() {
@@ -47,16 +45,15 @@ func (g *Page) make() {
 	}
 	g.output, g.size, g.rate = panel.NewDropdown(outputs, changed), panel.NewDropdown(sizes, changed), panel.NewDropdown(rates, changed)
 	g.speed, g.ground = panel.NewDropdown(speeds, changed), panel.NewDropdown(grounds, changed)
-	g.beeps = widget.NewCheck(words.T("Sound: beeps at contact, bounce, arrival"), func(bool) { g.changed() })
+	g.beeps = heard.NewCheck(words.T("Sound: beeps at contact, bounce, arrival"), func(bool) { g.changed() })
 	for _, p := range Presets {
 		b := g.button(words.Said(p.Name), nil, func() { g.preset(p) })
 		b.Alignment = widget.ButtonAlignLeading
 		g.presets = append(g.presets, b)
 	}
-	g.path = &pathEntry{}
-	g.path.ExtendBaseWidget(g.path)
+	g.path = heard.NewEntry()
 	g.path.OnSubmitted = func(string) { g.ask() }
-	g.moment = widget.NewSlider(0, 1)
+	g.moment = heard.NewSlider(0, 1)
 	g.moment.Step = 0.01
 	g.moment.OnChanged = g.seek
 	g.clock = widget.NewLabel("")

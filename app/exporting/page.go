@@ -10,6 +10,7 @@ import (
 	fynecanvas "fyne.io/fyne/v2/canvas"
 	"fyne.io/fyne/v2/widget"
 
+	"homeside/app/heard"
 	"homeside/app/panel"
 	"homeside/export"
 	"homeside/model/units"
@@ -49,12 +50,12 @@ type Page struct {
 	folder  string
 
 	what, output, size, rate, speed, ground *panel.Dropdown
-	beeps                                   *widget.Check
+	beeps                                   *heard.Check
 	presets                                 []*panel.Button
 	form                                    *fyne.Container // with all beside the frame
-	path                                    *pathEntry
+	path                                    *heard.Entry
 	frame                                   *panel.FrameView
-	moment                                  *widget.Slider
+	moment                                  *heard.Slider
 	clock, dashes                           *widget.Label // of the moment; what is outlined
 	text                                    *widget.Label // of words
 	textBox                                 fyne.CanvasObject

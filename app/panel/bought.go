@@ -8,6 +8,7 @@ import (
 	"fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/widget"
 
+	"homeside/app/heard"
 	"homeside/app/session"
 	"homeside/canvas/compose"
 	"homeside/canvas/raster"
@@ -24,10 +25,10 @@ type Bought struct {
 	session *session.Session
 	chart   *fynecanvas.Image
 	said    *widget.Label
-	ask     *widget.Check
+	ask     *heard.Check
 	detail  *Dropdown
 	lines   *Dropdown // what the chart's lines show
-	keep    *widget.Button
+	keep    *heard.Button
 	shown   image.Image
 	Resized func() // called when the card grows or shrinks; nil means nobody asks
 	made    int    // the revision shown
@@ -44,12 +45,12 @@ func NewBought(s *session.Session, save func(image.Image)) *Bought {
 	b.detail.Selected = words.Details()[words.WithTimes]
 	b.lines = NewDropdown([]string{words.T("lines: time the return buys"), words.T("lines: the returner's margin")}, func(string) { b.made = -1; b.Refresh() })
 	b.lines.Selected = b.lines.Options[0]
-	b.keep = widget.NewButton(words.T("Save the chart…"), func() {
+	b.keep = heard.NewButton(words.T("Save the chart…"), func() {
 		if save != nil && b.shown != nil {
 			save(b.shown)
 		}
 	})
-	b.ask = widget.NewCheck(words.T("Show the time a return buys"), func(bool) { b.Refresh() })
+	b.ask = heard.NewCheck(words.T("Show the time a return buys"), func(bool) { b.Refresh() })
 	b.Box = container.NewVBox(b.ask, b.detail, b.said, b.lines, b.chart, b.keep)
 	b.visible(false)
 	return b

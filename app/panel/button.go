@@ -3,13 +3,15 @@ package panel
 import (
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/widget"
+
+	"homeside/app/heard"
 )
 
 // Button is the toolkit's button with one mend: pressed by a key it keeps the keys, so
 // that Tab goes on from there; the toolkit's own gives them up. Enter presses it, too.
 type Button struct {
 	widget.Button
-	Keys func(*fyne.KeyEvent)  // takes the keys that do not press it; may be nil
+	Keys func(*fyne.KeyEvent)  // takes the keys that do not press it; nil offers them to the window
 	Then func() fyne.Focusable // gets the keys where the button is off after it was pressed; may be nil
 }
 
@@ -29,6 +31,8 @@ func (b *Button) TypedKey(k *fyne.KeyEvent) {
 	default:
 		if b.Keys != nil {
 			b.Keys(k)
+		} else {
+			heard.Offered(b, k)
 		}
 	}
 }

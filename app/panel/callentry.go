@@ -5,6 +5,7 @@ import (
 	"fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/widget"
 
+	"homeside/app/heard"
 	"homeside/app/session"
 	"homeside/model/court"
 	"homeside/model/lesson"
@@ -14,7 +15,7 @@ import (
 // callEntry takes the score and the team that calls it.
 type callEntry struct {
 	box   *fyne.Container
-	entry *widget.Entry
+	entry *heard.Entry
 	team  *Dropdown
 	names []string
 }
@@ -26,11 +27,11 @@ var (
 )
 
 func newCallEntry(take func(text string, serving court.End)) *callEntry {
-	c := &callEntry{entry: widget.NewEntry(), team: NewDropdown(nil, nil)}
+	c := &callEntry{entry: heard.NewEntry(), team: NewDropdown(nil, nil)}
 	submit := func() { take(c.entry.Text, court.End(max(c.team.SelectedIndex(), 0))) }
 	c.entry.OnSubmitted = func(string) { submit() }
 	c.box = container.NewHBox(
-		container.NewGridWrap(callSize, c.entry), widget.NewLabel(words.T("called by")), container.NewGridWrap(teamSize, c.team), widget.NewButton(words.T("Set"), submit),
+		container.NewGridWrap(callSize, c.entry), widget.NewLabel(words.T("called by")), container.NewGridWrap(teamSize, c.team), heard.NewButton(words.T("Set"), submit),
 	)
 	return c
 }

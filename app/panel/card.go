@@ -8,6 +8,7 @@ import (
 	"fyne.io/fyne/v2/theme"
 	"fyne.io/fyne/v2/widget"
 
+	"homeside/app/heard"
 	"homeside/app/looks"
 )
 
@@ -157,4 +158,8 @@ func (c *card) FocusLost() {
 func (c *card) TypedRune(rune) {}
 
 // TypedKey implements fyne.Focusable.
-func (c *card) TypedKey(k *fyne.KeyEvent) { c.keys(k) }
+func (c *card) TypedKey(k *fyne.KeyEvent) {
+	if !heard.Offered(c, k) {
+		c.keys(k)
+	}
+}

@@ -9,6 +9,7 @@ import (
 	"fyne.io/fyne/v2/driver/desktop"
 	"fyne.io/fyne/v2/widget"
 
+	"homeside/app/heard"
 	"homeside/app/looks"
 	"homeside/canvas/compose"
 	"homeside/canvas/raster"
@@ -27,11 +28,11 @@ type checkRow struct {
 	number   string
 	severity finding.Severity
 	text     *link
-	fix      *widget.Button
+	fix      *heard.Button
 }
 
 func newCheckRow() *checkRow {
-	r := &checkRow{text: newLink(), fix: widget.NewButton(words.T("Fix"), nil)}
+	r := &checkRow{text: newLink(), fix: heard.NewButton(words.T("Fix"), nil)}
 	r.badge = fynecanvas.NewRaster(r.draw)
 	badge := container.NewCenter(container.NewGridWrap(badgeSize, r.badge))
 	r.box = container.NewBorder(nil, nil, badge, container.NewCenter(r.fix), r.text)

@@ -4,6 +4,8 @@ import (
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/driver/desktop"
 	"fyne.io/fyne/v2/widget"
+
+	"homeside/app/heard"
 )
 
 // Dropdown is the toolkit's choice from a list with one mend: after a minute at
@@ -12,7 +14,7 @@ import (
 // paint when the pointer comes, and ignores a press that comes before it.
 type Dropdown struct {
 	widget.Select
-	Keys func(*fyne.KeyEvent) // takes the keys that a choice has no use for; may be nil
+	Keys func(*fyne.KeyEvent) // takes the keys that a choice has no use for; nil offers them to its window
 
 	pointed bool // the pointer has opened the list, not a key
 }
@@ -50,6 +52,8 @@ func (d *Dropdown) TypedKey(k *fyne.KeyEvent) {
 	default:
 		if d.Keys != nil {
 			d.Keys(k)
+		} else {
+			heard.Offered(d, k)
 		}
 	}
 }

@@ -1,11 +1,15 @@
 package panel
 
-import "fyne.io/fyne/v2/widget"
+import (
+	"fyne.io/fyne/v2"
+
+	"homeside/app/heard"
+)
 
 // commitEntry is a field whose text is taken when Enter is pressed or the field
-// is left, once for every change.
+// is left, once for every change. Escape puts back what it was.
 type commitEntry struct {
-	widget.Entry
+	heard.Entry
 	taken string // the text last shown or taken
 	take  func(text string)
 }
@@ -15,6 +19,14 @@ func newCommitEntry(take func(string)) *commitEntry {
 	e.ExtendBaseWidget(e)
 	e.OnSubmitted = func(string) { e.commit() }
 	return e
+}
+
+// TypedKey implements fyne.Focusable.
+func (e *commitEntry) TypedKey(k *fyne.KeyEvent) {
+	if k.Name == fyne.KeyEscape {
+		e.SetText(e.taken)
+	}
+	e.Entry.TypedKey(k)
 }
 
 // FocusLost implements fyne.Focusable.

@@ -8,6 +8,7 @@ import (
 	"fyne.io/fyne/v2/theme"
 	"fyne.io/fyne/v2/widget"
 
+	"homeside/app/heard"
 	"homeside/model/lesson"
 	"homeside/words"
 )
@@ -41,7 +42,7 @@ func newFreezeRow(f *takeForm, i int) *freezeRow {
 	})
 	r.caption = newCommitEntry(func(text string) { change(func(z *lesson.Freeze) { z.Caption = text }) })
 	r.caption.SetPlaceHolder(words.T("Caption while it holds"))
-	remove := widget.NewButtonWithIcon("", theme.DeleteIcon(), func() {
+	remove := heard.NewButtonWithIcon("", theme.DeleteIcon(), func() {
 		f.set(words.T("delete a freeze"), func(t *lesson.Take) {
 			if i < len(t.Freezes) {
 				t.Freezes = slices.Delete(slices.Clone(t.Freezes), i, i+1)

@@ -24,7 +24,6 @@ type Gallery struct {
 	OnChosen func(i int) // nil means nobody asks
 	OnTapped func(i int) // the pointer chose a card
 	OnAccept func()      // Enter
-	OnCancel func()      // Escape
 }
 
 // NewGallery is a gallery of so many columns whose cards have a size.
@@ -87,7 +86,7 @@ func (g *Gallery) mark() {
 	}
 }
 
-// key moves to the next card that can be chosen, accepts or cancels.
+// key moves to the next card that can be chosen, or accepts.
 func (g *Gallery) key(from int, k *fyne.KeyEvent) {
 	step := 0
 	switch k.Name {
@@ -99,8 +98,6 @@ func (g *Gallery) key(from int, k *fyne.KeyEvent) {
 		g.Choose(from)
 	case fyne.KeyReturn, fyne.KeyEnter:
 		invoke(g.OnAccept)
-	case fyne.KeyEscape:
-		invoke(g.OnCancel)
 	}
 	for i := from + step; step != 0 && i >= 0 && i < len(g.cards); i += step {
 		if g.cards[i].Visible() && !g.cards[i].choice.Refused {

@@ -11,6 +11,7 @@ import (
 	"fyne.io/fyne/v2/layout"
 	"fyne.io/fyne/v2/widget"
 
+	"homeside/app/heard"
 	"homeside/model/game"
 	"homeside/model/lesson"
 	"homeside/model/units"
@@ -22,7 +23,7 @@ import (
 type LessonForm struct {
 	Box    fyne.CanvasObject
 	before lesson.Lesson
-	title  *widget.Entry
+	title  *heard.Entry
 	format *Dropdown
 	ball   *Dropdown
 	fields []field
@@ -31,13 +32,13 @@ type LessonForm struct {
 // field is one figure of the form. An empty entry keeps the default.
 type field struct {
 	name  string
-	entry *widget.Entry
+	entry *heard.Entry
 	set   func(*lesson.Lesson, *float64) // nil for the default
 }
 
 // NewLessonForm is a form filled in from a lesson.
 func NewLessonForm(l lesson.Lesson) *LessonForm {
-	f := &LessonForm{before: l, title: widget.NewEntry()}
+	f := &LessonForm{before: l, title: heard.NewEntry()}
 	f.title.SetText(l.Title)
 	names := make([]string, len(game.Formats))
 	for i, m := range game.Formats {
@@ -117,13 +118,16 @@ func measured(f units.Feet) float64 {
 }
 
 func newField(name, usual string, v *float64, set func(*lesson.Lesson, *float64)) field {
-	e := widget.NewEntry()
+	e := heard.NewEntry()
 	e.SetPlaceHolder(usual)
 	if v != nil {
 		e.SetText(strconv.FormatFloat(*v, 'g', -1, 64))
 	}
 	return field{name, e, set}
 }
+
+// FocusOn is what takes the keys first.
+func (f *LessonForm) FocusOn() fyne.Focusable { return f.title }
 
 // Lesson is the lesson as the form has it, or what is wrong with the form.
 func (f *LessonForm) Lesson() (lesson.Lesson, error) {

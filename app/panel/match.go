@@ -9,6 +9,7 @@ import (
 	"fyne.io/fyne/v2/theme"
 	"fyne.io/fyne/v2/widget"
 
+	"homeside/app/heard"
 	"homeside/app/session"
 	"homeside/model/court"
 	"homeside/model/game"
@@ -24,12 +25,12 @@ type Match struct {
 	Box     *fyne.Container
 	session *session.Session
 	states  []game.State
-	list    *widget.List
+	list    *heard.List
 	steps   *fyne.Container
 	say     *widget.Label
-	draw    *widget.Button
-	back    *widget.Button
-	begin   *widget.Button
+	draw    *heard.Button
+	back    *heard.Button
+	begin   *heard.Button
 	tally   *tally
 	counts  *widget.Label
 	showing bool // the list is being told where the walk is
@@ -38,22 +39,22 @@ type Match struct {
 // NewMatch is the match walk of a session.
 func NewMatch(s *session.Session) *Match {
 	p := &Match{session: s, say: wrapped(), counts: wrapped(), tally: newTally(s)}
-	p.list = widget.NewList(func() int { return len(p.states) }, newState, p.fill)
+	p.list = heard.NewList(func() int { return len(p.states) }, newState, p.fill)
 	p.list.OnSelected = p.selected
-	p.draw = widget.NewButton(words.T("Draw this serve"), s.DrawState)
-	p.begin = widget.NewButton(words.T("Start a match here"), func() {
+	p.draw = heard.NewButton(words.T("Draw this serve"), s.DrawState)
+	p.begin = heard.NewButton(words.T("Start a match here"), func() {
 		if err := s.StartMatch(); err != nil {
 			p.say.SetText(words.Sentence(err))
 			p.say.Show()
 		}
 	})
-	p.back = widget.NewButton(words.T("Take the last rally back"), s.TakeBackRally)
+	p.back = heard.NewButton(words.T("Take the last rally back"), s.TakeBackRally)
 	p.back.Importance = widget.LowImportance
 	p.steps = container.NewGridWithColumns(4,
-		widget.NewButtonWithIcon("", theme.MediaSkipPreviousIcon(), s.FirstState),
-		widget.NewButtonWithIcon("", theme.NavigateBackIcon(), s.PreviousState),
-		widget.NewButtonWithIcon("", theme.NavigateNextIcon(), s.NextState),
-		widget.NewButtonWithIcon("", theme.MediaSkipNextIcon(), s.LastState),
+		heard.NewButtonWithIcon("", theme.MediaSkipPreviousIcon(), s.FirstState),
+		heard.NewButtonWithIcon("", theme.NavigateBackIcon(), s.PreviousState),
+		heard.NewButtonWithIcon("", theme.NavigateNextIcon(), s.NextState),
+		heard.NewButtonWithIcon("", theme.MediaSkipNextIcon(), s.LastState),
 	)
 	tall := fynecanvas.NewRectangle(nil)
 	tall.SetMinSize(fyne.NewSize(0, walkHeight))

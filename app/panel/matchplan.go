@@ -9,6 +9,7 @@ import (
 	"fyne.io/fyne/v2/theme"
 	"fyne.io/fyne/v2/widget"
 
+	"homeside/app/heard"
 	"homeside/app/session"
 	"homeside/model/court"
 	"homeside/model/plan"
@@ -36,8 +37,8 @@ type MatchPlan struct {
 	served  [2]*widget.Label
 	goal    *Dropdown
 	goals   []goalChoice
-	write   *widget.Button
-	back    *widget.Button
+	write   *heard.Button
+	back    *heard.Button
 	line    *widget.Label // what has been done, or what could not be
 	views   *views
 	table   *planTable
@@ -64,8 +65,8 @@ func NewMatchPlan(s *session.Session, events MatchPlanEvents) *MatchPlan {
 		p.served[e].Truncation = fyne.TextTruncateEllipsis
 		p.served[e].Alignment = fyne.TextAlignTrailing
 	}
-	p.write = widget.NewButtonWithIcon(words.T("Write the whole match"), theme.ContentAddIcon(), p.writeMatch)
-	p.back = widget.NewButtonWithIcon(words.T("Back to the court"), theme.NavigateBackIcon(), p.Close)
+	p.write = heard.NewButtonWithIcon(words.T("Write the whole match"), theme.ContentAddIcon(), p.writeMatch)
+	p.back = heard.NewButtonWithIcon(words.T("Back to the court"), theme.NavigateBackIcon(), p.Close)
 	p.pulse = fynecanvas.NewRaster(func(int, int) image.Image { p.painted(); return image.NewRGBA(image.Rect(0, 0, 1, 1)) })
 	p.table, p.scores, p.start, p.signals = newPlanTable(p.open), newPlanScores(p.open), newStarters(), newSignals(s, p.save)
 	p.pairs = newPairs(s, events.Pairs, p.Say, p.pulse.Refresh)
@@ -225,7 +226,7 @@ func (p *MatchPlan) Named() map[string]fyne.CanvasObject {
 	return named
 }
 
-func enable(b *widget.Button, yes bool) {
+func enable(b *heard.Button, yes bool) {
 	if yes {
 		b.Enable()
 	} else {

@@ -5,6 +5,7 @@ import (
 	"fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/widget"
 
+	"homeside/app/heard"
 	"homeside/app/session"
 	"homeside/model/court"
 	"homeside/model/formation"
@@ -27,9 +28,9 @@ type NewPlay struct {
 	Gallery *Gallery
 
 	session *session.Session
-	who     *widget.RadioGroup
+	who     *Dropdown
 	serve   *Dropdown
-	walk    *widget.Check
+	walk    *heard.Check
 	said    *widget.Label
 	drawn   map[session.Request]drawnKind // since the chooser was opened
 	ready   func(bool)
@@ -55,10 +56,9 @@ func NewNewPlay(s *session.Session, ready func(bool)) (*NewPlay, error) {
 		}
 		pairs = append(pairs, words.PairAt(situation))
 	}
-	p.who = widget.NewRadioGroup(pairs, func(string) { p.refresh() })
-	p.who.Horizontal, p.who.Required = true, true
+	p.who = NewDropdown(pairs, func(string) { p.refresh() })
 	p.serve = NewDropdown(words.ServesTo(), func(string) { p.refresh() })
-	p.walk = widget.NewCheck(words.T("Begin where the play shown ends, with the walk to the places"), func(bool) { p.refresh() })
+	p.walk = heard.NewCheck(words.T("Begin where the play shown ends, with the walk to the places"), func(bool) { p.refresh() })
 	p.Gallery = NewGallery(len(formation.Kinds), len(formation.Kinds), kindSize)
 	p.Gallery.OnChosen = func(int) { p.say() }
 	p.Box = p.layOut()

@@ -127,8 +127,7 @@ func TestNewPlayNeedsAScore(t *testing.T) {
 	}
 }
 
-// The arrow keys go from card to card past those refused; Enter accepts, Escape
-// cancels.
+// The arrow keys go from card to card past those refused; Enter accepts.
 func TestGalleryKeys(t *testing.T) {
 	test.NewTempApp(t)
 	g := NewGallery(4, 4, CardSize{})
@@ -136,13 +135,12 @@ func TestGalleryKeys(t *testing.T) {
 	var log []string
 	g.OnChosen = func(i int) { log = append(log, g.cards[i].title.Text) }
 	g.OnAccept = func() { log = append(log, "accept") }
-	g.OnCancel = func() { log = append(log, "cancel") }
 	at := 0
-	for _, k := range []fyne.KeyName{fyne.KeySpace, fyne.KeyRight, fyne.KeyDown, fyne.KeyReturn, fyne.KeyLeft, fyne.KeyUp, fyne.KeyEscape} {
+	for _, k := range []fyne.KeyName{fyne.KeySpace, fyne.KeyRight, fyne.KeyDown, fyne.KeyReturn, fyne.KeyLeft, fyne.KeyUp} {
 		g.cards[at].TypedKey(&fyne.KeyEvent{Name: k})
 		at, _ = g.Chosen()
 	}
-	if got, want := strings.Join(log, " "), "a c accept a cancel"; got != want {
+	if got, want := strings.Join(log, " "), "a c accept a"; got != want {
 		t.Errorf("the keys do %q, want %q", got, want)
 	}
 	g.Show([]Choice{{Title: "a", Refused: true}})

@@ -7,6 +7,7 @@ import (
 	"fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/widget"
 
+	"homeside/app/heard"
 	"homeside/app/session"
 	"homeside/words"
 )
@@ -24,7 +25,7 @@ type Notes struct {
 func NewNotes(s *session.Session, change func()) *Notes {
 	p := &Notes{session: s, notes: wrapped(), tags: wrapped()}
 	p.tags.Importance = widget.LowImportance
-	p.Box = container.NewVBox(p.notes, p.tags, widget.NewButton(words.T("Title, notes and tags…"), change))
+	p.Box = container.NewVBox(p.notes, p.tags, heard.NewButton(words.T("Title, notes and tags…"), change))
 	return p
 }
 

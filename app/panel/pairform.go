@@ -6,6 +6,7 @@ import (
 	"fyne.io/fyne/v2/layout"
 	"fyne.io/fyne/v2/widget"
 
+	"homeside/app/heard"
 	"homeside/app/session"
 	"homeside/model/court"
 	"homeside/model/game"
@@ -21,7 +22,7 @@ import (
 type PairForm struct {
 	Box     fyne.CanvasObject
 	serving *Dropdown // who of the teams serves
-	call    *widget.Entry
+	call    *heard.Entry
 	lead    *Dropdown // who of the pair serves or receives
 	does    *widget.Label
 	who     [2]personForm
@@ -34,10 +35,10 @@ type PairForm struct {
 
 // personForm is what is asked of one player.
 type personForm struct {
-	name  *widget.Entry
+	name  *heard.Entry
 	hand  *Dropdown
 	legs  *Dropdown
-	timed *widget.Entry // seconds over 15 ft; empty leaves it to the legs
+	timed *heard.Entry // seconds over 15 ft; empty leaves it to the legs
 }
 
 // NewPairForm is an empty form. changed hears of every change, enter of Enter.
@@ -72,8 +73,8 @@ func caption(text string) *widget.Label {
 	return l
 }
 
-func (f *PairForm) entry(hint string) *widget.Entry {
-	e := widget.NewEntry()
+func (f *PairForm) entry(hint string) *heard.Entry {
+	e := heard.NewEntry()
 	e.SetPlaceHolder(hint)
 	e.OnChanged = func(string) { f.change() }
 	e.OnSubmitted = func(string) { f.enter() }

@@ -8,6 +8,7 @@ import (
 	"fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/widget"
 
+	"homeside/app/heard"
 	"homeside/app/session"
 	"homeside/model/court"
 	"homeside/model/roster"
@@ -28,14 +29,14 @@ type pairs struct {
 	session *session.Session
 	roster  roster.Roster
 	chosen  int // -1 for none
-	list    *widget.List
+	list    *heard.List
 	rows    map[int]fyne.CanvasObject // of the list, as shown
 	file    *widget.Label
 	about   *widget.Label
-	put     [2]*widget.Button
-	keep    [2]*widget.Button
-	remove  *widget.Button
-	open    *widget.Button
+	put     [2]*heard.Button
+	keep    [2]*heard.Button
+	remove  *heard.Button
+	open    *heard.Button
 	say     func(string)
 	changed func() // what is shown
 }
@@ -43,7 +44,7 @@ type pairs struct {
 func newPairs(s *session.Session, events PairEvents, say func(string), changed func()) *pairs {
 	p := &pairs{session: s, chosen: -1, file: widget.NewLabel(""), about: wrapped(), say: say, changed: changed, rows: map[int]fyne.CanvasObject{}}
 	p.file.Truncation = fyne.TextTruncateEllipsis
-	p.list = widget.NewList(func() int { return len(p.roster.Pairs) }, newState, func(i widget.ListItemID, o fyne.CanvasObject) {
+	p.list = heard.NewList(func() int { return len(p.roster.Pairs) }, newState, func(i widget.ListItemID, o fyne.CanvasObject) {
 		o.(*widget.Label).SetText(words.Pair(p.roster.Pairs[i]))
 		p.rows[i] = o
 	})
@@ -56,19 +57,19 @@ func newPairs(s *session.Session, events PairEvents, say func(string), changed f
 
 // ways are the buttons into and out of the lesson.
 func (p *pairs) ways(events PairEvents) fyne.CanvasObject {
-	p.open = widget.NewButton(words.T("Open a roster…"), func() { call(events.Open) })
-	p.remove = widget.NewButton(words.T("Remove from the roster…"), func() {
+	p.open = heard.NewButton(words.T("Open a roster…"), func() { call(events.Open) })
+	p.remove = heard.NewButton(words.T("Remove from the roster…"), func() {
 		if events.Remove != nil {
 			events.Remove(p.chosen)
 		}
 	})
 	ways := container.NewVBox()
 	for _, e := range court.Ends {
-		p.put[e] = widget.NewButton(words.T("Put in as %s", words.End(e)), func() { p.putIn(e) })
+		p.put[e] = heard.NewButton(words.T("Put in as %s", words.End(e)), func() { p.putIn(e) })
 		ways.Add(p.put[e])
 	}
 	for _, e := range court.Ends {
-		p.keep[e] = widget.NewButton(words.T("Keep %s in the roster", words.End(e)), func() {
+		p.keep[e] = heard.NewButton(words.T("Keep %s in the roster", words.End(e)), func() {
 			if events.Keep != nil {
 				events.Keep(e)
 			}

@@ -8,6 +8,7 @@ import (
 	"fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/widget"
 
+	"homeside/app/heard"
 	"homeside/app/session"
 	"homeside/model/lesson"
 	"homeside/model/plan"
@@ -21,8 +22,8 @@ var scoreWidths = []float32{90, 330, 150, 190, 130, 130, 70}
 // how often the score comes up and what it is worth. A click opens its play.
 type planScores struct {
 	box    *fyne.Container
-	table  *widget.Table
-	find   *widget.Entry
+	table  *heard.Table
+	find   *heard.Entry
 	found  *widget.Label
 	plan   session.MatchPlan
 	lesson lesson.Lesson
@@ -31,10 +32,10 @@ type planScores struct {
 }
 
 func newPlanScores(open func(play int)) *planScores {
-	p := &planScores{open: open, find: widget.NewEntry(), found: widget.NewLabel("")}
+	p := &planScores{open: open, find: heard.NewEntry(), found: widget.NewLabel("")}
 	p.find.SetPlaceHolder("7-5-2")
 	p.find.OnChanged = func(string) { p.refresh() }
-	p.table = widget.NewTable(func() (int, int) { return len(p.states), len(scoreWidths) }, newState, p.fill)
+	p.table = heard.NewTable(func() (int, int) { return len(p.states), len(scoreWidths) }, newState, p.fill)
 	p.table.ShowHeaderRow = true
 	p.table.CreateHeader = newState
 	p.table.UpdateHeader = p.head

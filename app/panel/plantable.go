@@ -9,6 +9,7 @@ import (
 	"fyne.io/fyne/v2/theme"
 	"fyne.io/fyne/v2/widget"
 
+	"homeside/app/heard"
 	"homeside/app/session"
 	"homeside/words"
 )
@@ -26,7 +27,7 @@ const (
 // planTable is the table of a match plan; a click opens a row's play.
 type planTable struct {
 	box   *fyne.Container
-	table *widget.Table
+	table *heard.Table
 	say   *widget.Label
 	plan  session.MatchPlan
 	open  func(play int)
@@ -35,7 +36,7 @@ type planTable struct {
 
 func newPlanTable(open func(play int)) *planTable {
 	t := &planTable{open: open, say: wrapped(), cells: map[int]fyne.CanvasObject{}}
-	t.table = widget.NewTable(func() (int, int) { return len(t.plan.Rows), planColumns }, newState, t.fill)
+	t.table = heard.NewTable(func() (int, int) { return len(t.plan.Rows), planColumns }, newState, t.fill)
 	t.table.ShowHeaderRow = true
 	t.table.CreateHeader = newState
 	t.table.UpdateHeader = t.head

@@ -8,6 +8,7 @@ import (
 	"fyne.io/fyne/v2/layout"
 	"fyne.io/fyne/v2/widget"
 
+	"homeside/app/heard"
 	"homeside/app/session"
 	"homeside/model/game"
 	"homeside/model/lesson"
@@ -22,7 +23,7 @@ type Player struct {
 	name     *commitEntry
 	initials *commitEntry
 	hand     *Dropdown
-	chair    *widget.Check
+	chair    *heard.Check
 	serving  *Dropdown
 	taking   *Dropdown
 	pace     *Pace
@@ -41,7 +42,7 @@ func NewPlayer(s *session.Session) *Player {
 	p.hand = p.choice(words.Hands(), words.Text("change the hand of %s"), func(w lesson.Player, i int) lesson.Player { w.Hand = lesson.Hand(i); return w })
 	p.serving = p.choice(words.Wants(), words.Text("change the wish of %s"), func(w lesson.Player, i int) lesson.Player { w.Serving = lesson.Want(i); return w })
 	p.taking = p.choice(words.Wants(), words.Text("change the wish of %s"), func(w lesson.Player, i int) lesson.Player { w.Receiving = lesson.Want(i); return w })
-	p.chair = widget.NewCheck(words.T("Plays in a wheelchair"), func(on bool) {
+	p.chair = heard.NewCheck(words.T("Plays in a wheelchair"), func(on bool) {
 		p.change(words.Text("change the chair of %s"), func(w lesson.Player) lesson.Player { w.Wheelchair = on; return w })
 	})
 	p.pace = NewPace(s)

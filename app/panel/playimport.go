@@ -8,6 +8,7 @@ import (
 	"fyne.io/fyne/v2/theme"
 	"fyne.io/fyne/v2/widget"
 
+	"homeside/app/heard"
 	"homeside/app/session"
 	"homeside/model/lesson"
 	"homeside/words"
@@ -26,17 +27,18 @@ type PlayImport struct {
 	from    *Dropdown
 	search  *searchEntry
 	list    *keyList
-	all     *widget.Check
+	all     *heard.Check
 	shown   []int
 	ticked  map[int]bool // by the play's number in its lesson
 	pick    func()       // a file to import from is wanted
+	cancel  func()
 	changed func(int)
 }
 
 // NewPlayImport lets plays of some lessons be ticked. changed hears how many are;
 // pick is asked for a file's lesson, which comes by Add; accept and cancel are called on Enter and Escape.
 func NewPlayImport(sources []Source, changed func(int), pick, accept, cancel func()) *PlayImport {
-	p := &PlayImport{sources: sources, ticked: map[int]bool{}, changed: changed, pick: pick}
+	p := &PlayImport{sources: sources, ticked: map[int]bool{}, changed: changed, pick: pick, cancel: cancel}
 	p.from = NewDropdown(nil, func(string) { p.choose(p.from.SelectedIndex()) })
 	p.list = &keyList{keys: func(k *fyne.KeyEvent) {
 		switch k.Name {
@@ -54,8 +56,8 @@ func NewPlayImport(sources []Source, changed func(int), pick, accept, cancel fun
 	p.list.ExtendBaseWidget(p.list)
 	p.list.OnSelected = p.tick
 	p.search = newSearchEntry(func(string) { p.find() }, p.leaveSearch)
-	p.all = widget.NewCheck(words.T("All"), p.tickAll)
-	from := container.NewBorder(nil, nil, widget.NewLabel(words.T("From")), widget.NewButton(words.T("A file…"), func() { p.pick() }), p.from)
+	p.all = heard.NewCheck(words.T("All"), p.tickAll)
+	from := container.NewBorder(nil, nil, widget.NewLabel(words.T("From")), heard.NewButton(words.T("A file…"), func() { p.pick() }), p.from)
 	note := caption(words.T("The players of the plays are those of this lesson, by their places in the teams."))
 	p.Box = container.NewBorder(container.NewVBox(from, container.NewBorder(nil, nil, nil, p.all, p.search)), note, nil, nil, p.list)
 	p.refill(0)
@@ -150,7 +152,8 @@ func (p *PlayImport) FocusOn() fyne.Focusable { return p.list }
 
 func (p *PlayImport) leaveSearch(all bool) {
 	if all {
-		p.search.SetText("")
+		p.cancel()
+		return
 	}
 	if c := fyne.CurrentApp().Driver().CanvasForObject(p.list); c != nil {
 		c.Focus(p.list)

@@ -8,6 +8,7 @@ import (
 	"fyne.io/fyne/v2/theme"
 	"fyne.io/fyne/v2/widget"
 
+	"homeside/app/heard"
 	"homeside/canvas/film"
 	"homeside/export"
 	"homeside/model/units"
@@ -27,8 +28,8 @@ type reelPreview struct {
 	box    fyne.CanvasObject
 	frame  *FrameView
 	shape  *Dropdown
-	play   *widget.Button
-	time   *widget.Slider
+	play   *heard.Button
+	time   *heard.Slider
 	figure *widget.Label
 	film   *film.Film // nil for none
 	at     units.Seconds
@@ -46,8 +47,8 @@ func newReelPreview(reshaped func(), plays func(bool)) *reelPreview {
 		p.shape.Options = append(p.shape.Options, words.Said(s.name))
 	}
 	p.shape.Selected = p.shape.Options[0]
-	p.play = widget.NewButtonWithIcon("", theme.MediaPlayIcon(), p.toggle)
-	p.time = widget.NewSlider(0, 1)
+	p.play = heard.NewButtonWithIcon("", theme.MediaPlayIcon(), p.toggle)
+	p.time = heard.NewSlider(0, 1)
 	p.time.Step = 0.01
 	p.time.OnChanged = func(v float64) { p.seek(units.Seconds(v)) }
 	p.tick = &fyne.Animation{Duration: time.Hour, RepeatCount: fyne.AnimationRepeatForever, Curve: fyne.AnimationLinear, Tick: p.pass}

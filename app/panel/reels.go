@@ -11,6 +11,7 @@ import (
 	"fyne.io/fyne/v2/theme"
 	"fyne.io/fyne/v2/widget"
 
+	"homeside/app/heard"
 	"homeside/app/session"
 	"homeside/canvas/film"
 	"homeside/model/lesson"
@@ -38,7 +39,7 @@ type Reels struct {
 	back    *Button
 	which   *Dropdown
 	name    *commitEntry
-	seconds *widget.Entry
+	seconds *heard.Entry
 	recipe  *Dropdown
 	corner  *Dropdown
 	line    *widget.Label
@@ -111,7 +112,7 @@ func (p *Reels) head() fyne.CanvasObject {
 			return r
 		})
 	})
-	p.seconds = widget.NewEntry()
+	p.seconds = heard.NewEntry()
 	p.seconds.SetText("20")
 	p.seconds.OnSubmitted = func(string) { p.fit() }
 	p.recipe = NewDropdown(words.Recipes(), nil)

@@ -6,6 +6,7 @@ import (
 	"fyne.io/fyne/v2/theme"
 	"fyne.io/fyne/v2/widget"
 
+	"homeside/app/heard"
 	"homeside/app/session"
 	"homeside/model/court"
 	"homeside/model/game"
@@ -20,8 +21,8 @@ type Score struct {
 	sentence *widget.Label
 	ask      *fyne.Container // what is missing, in one row
 	wrong    *widget.Label   // what could not be, in one line
-	won      [2]*widget.Button
-	change   *widget.Button
+	won      [2]*heard.Button
+	change   *heard.Button
 	call     *callEntry
 	calling  bool // the call is being changed
 	sides    *sidesChoice
@@ -36,11 +37,11 @@ func NewScore(s *session.Session) *Score {
 	p.wrong.Importance = widget.DangerImportance
 	p.wrong.Truncation = fyne.TextTruncateEllipsis
 	p.call = newCallEntry(p.takeCall)
-	p.change = widget.NewButtonWithIcon(words.T("Score"), theme.DocumentCreateIcon(), p.toggleCall)
+	p.change = heard.NewButtonWithIcon(words.T("Score"), theme.DocumentCreateIcon(), p.toggleCall)
 	p.change.Importance = widget.LowImportance
 	p.sides = newSidesChoice(p.toggleSides, p.wantSides)
 	for _, e := range court.Ends {
-		p.won[e] = widget.NewButton("", func() { p.tell(s.RallyWon(e)) })
+		p.won[e] = heard.NewButton("", func() { p.tell(s.RallyWon(e)) })
 	}
 	first := container.New(&answered{}, p.sentence, container.NewHBox(p.change, p.sides.button, p.won[court.Near], p.won[court.Far]))
 	p.Box = container.NewVBox(first, container.NewBorder(nil, nil, p.ask, nil, p.wrong))
@@ -125,7 +126,7 @@ func (p *Score) questions(m session.Missing) {
 
 func (p *Score) add(text string) { p.ask.Add(widget.NewLabel(text)) }
 
-func (p *Score) button(text string, tapped func()) { p.ask.Add(widget.NewButton(text, tapped)) }
+func (p *Score) button(text string, tapped func()) { p.ask.Add(heard.NewButton(text, tapped)) }
 
 func (p *Score) toggleCall() {
 	p.calling, p.wanting = !p.calling, false
@@ -174,7 +175,7 @@ func (p *Score) Named() map[string]fyne.CanvasObject {
 	named := map[string]fyne.CanvasObject{"won-near": p.won[court.Near], "won-far": p.won[court.Far], "score": p.change, "call": p.call.entry,
 		"sides": p.sides.button, "sides-goal": p.sides.goal}
 	for i, o := range p.ask.Objects {
-		if b, ok := o.(*widget.Button); ok {
+		if b, ok := o.(*heard.Button); ok {
 			named["answer-"+string(rune('0'+i))] = b
 		}
 	}

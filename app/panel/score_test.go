@@ -8,6 +8,7 @@ import (
 	"fyne.io/fyne/v2/test"
 	"fyne.io/fyne/v2/widget"
 
+	"homeside/app/heard"
 	"homeside/app/session"
 	"homeside/model/court"
 	"homeside/model/edit"
@@ -46,7 +47,7 @@ func said(o fyne.CanvasObject) string {
 	switch o := o.(type) {
 	case *widget.Label:
 		all = append(all, o.Text)
-	case *widget.Button:
+	case *heard.Button:
 		all = append(all, "["+o.Text+"]")
 	case *fyne.Container:
 		for _, part := range o.Objects {
@@ -68,7 +69,7 @@ func tap(t *testing.T, o fyne.CanvasObject, text string) {
 
 func tapped(o fyne.CanvasObject, text string) bool {
 	switch o := o.(type) {
-	case *widget.Button:
+	case *heard.Button:
 		if o.Text == text && o.Visible() {
 			test.Tap(o)
 			return true

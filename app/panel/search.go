@@ -2,15 +2,15 @@ package panel
 
 import (
 	"fyne.io/fyne/v2"
-	"fyne.io/fyne/v2/widget"
 
+	"homeside/app/heard"
 	"homeside/words"
 )
 
 // searchEntry is a field to search in. Down and Enter leave it for what was
 // found, Escape for everything.
 type searchEntry struct {
-	widget.Entry
+	heard.Entry
 	wanted bool // it was asked for
 	leave  func(all bool)
 }

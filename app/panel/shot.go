@@ -8,6 +8,7 @@ import (
 	"fyne.io/fyne/v2/layout"
 	"fyne.io/fyne/v2/widget"
 
+	"homeside/app/heard"
 	"homeside/app/session"
 	"homeside/model/flight"
 	"homeside/model/lesson"
@@ -24,8 +25,8 @@ type Shot struct {
 	title    *widget.Label
 	kind     *Dropdown
 	meet     *Dropdown
-	mean     *widget.Button
-	scatter  *widget.Check
+	mean     *heard.Button
+	scatter  *heard.Check
 	figures  []*figure
 	followed int    // the shot last followed
 	Resized  func() // called when the card grows or shrinks; nil means nobody asks
@@ -40,8 +41,8 @@ func NewShot(s *session.Session) *Shot {
 	p.facts.Wrapping = fyne.TextWrapWord
 	p.kind = NewDropdown(words.ShotKinds(), nil)
 	p.meet = NewDropdown(words.Meets(), nil)
-	p.mean = widget.NewButton(words.T("Make this the usual one here"), p.define)
-	p.scatter = widget.NewCheck(words.T("Show how it scatters"), nil)
+	p.mean = heard.NewButton(words.T("Make this the usual one here"), p.define)
+	p.scatter = heard.NewCheck(words.T("Show how it scatters"), nil)
 	p.figures = p.newFigures()
 	p.Box = container.NewVBox(p.title, container.New(layout.NewFormLayout(), widget.NewLabel(words.T("Hit as")), p.kind, widget.NewLabel(words.T("Met")), p.meet))
 	for _, f := range p.figures[:scatterFigures] {
@@ -224,12 +225,12 @@ func launchSpeed(p *flight.Path) units.MetresPerSecond { return p.At(0).Speed() 
 type figure struct {
 	box    *fyne.Container
 	label  *widget.Label
-	slider *widget.Slider
+	slider *heard.Slider
 }
 
 // figure makes a slider whose drag previews a change and whose end makes it a step.
 func (p *Shot) figure(what string, lo, hi, step float64, change func(lesson.Shot, float64) lesson.Shot) *figure {
-	f := &figure{label: widget.NewLabel(""), slider: widget.NewSlider(lo, hi)}
+	f := &figure{label: widget.NewLabel(""), slider: heard.NewSlider(lo, hi)}
 	f.slider.Step = step
 	f.slider.OnChanged = func(v float64) {
 		p.session.Pause()

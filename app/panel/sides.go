@@ -5,6 +5,7 @@ import (
 	"fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/widget"
 
+	"homeside/app/heard"
 	"homeside/model/court"
 	"homeside/model/game"
 	"homeside/model/lesson"
@@ -36,14 +37,14 @@ func goalsOf(pair plan.Pair) (goals []goalChoice) {
 
 // sidesChoice asks on the score strip what the pairs want from their sides.
 type sidesChoice struct {
-	button *widget.Button // opens and closes the question
+	button *heard.Button // opens and closes the question
 	box    *fyne.Container
 	goal   *Dropdown
 	goals  []goalChoice
 }
 
 func newSidesChoice(toggle func(), take func(goalChoice)) *sidesChoice {
-	c := &sidesChoice{button: widget.NewButton(words.T("Sides"), toggle)}
+	c := &sidesChoice{button: heard.NewButton(words.T("Sides"), toggle)}
 	c.button.Importance = widget.LowImportance
 	c.goal = NewDropdown(nil, func(string) {
 		if i := c.goal.SelectedIndex(); i >= 0 {

@@ -9,6 +9,7 @@ import (
 	"fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/widget"
 
+	"homeside/app/heard"
 	"homeside/app/session"
 	"homeside/model/court"
 	"homeside/model/lesson"
@@ -32,8 +33,8 @@ type signals struct {
 	say     *widget.Label
 	sheet   *widget.Label
 	wrong   *widget.Label
-	take    *widget.Button
-	keep    *widget.Button
+	take    *heard.Button
+	keep    *heard.Button
 	save    func(name, text string)
 }
 
@@ -44,8 +45,8 @@ func newSignals(s *session.Session, save func(name, text string)) *signals {
 	p.wrong.Importance = widget.DangerImportance
 	p.from = NewDropdown([]string{words.T("serving from the right"), words.T("serving from the left")}, nil)
 	p.from.SetSelectedIndex(0)
-	p.take = widget.NewButton(words.T("Take them from the tally"), p.fromTally)
-	p.keep = widget.NewButton(words.T("Save the signals…"), func() { p.save("signals.txt", p.sheet.Text) })
+	p.take = heard.NewButton(words.T("Take them from the tally"), p.fromTally)
+	p.keep = heard.NewButton(words.T("Save the signals…"), func() { p.save("signals.txt", p.sheet.Text) })
 	p.length, p.seed = newCommitEntry(func(string) { p.refresh() }), newCommitEntry(func(string) { p.refresh() })
 	p.length.show("40")
 	p.seed.show("1")

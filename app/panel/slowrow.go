@@ -8,6 +8,7 @@ import (
 	"fyne.io/fyne/v2/theme"
 	"fyne.io/fyne/v2/widget"
 
+	"homeside/app/heard"
 	"homeside/model/lesson"
 	"homeside/words"
 )
@@ -17,7 +18,7 @@ type slowRow struct {
 	box      *fyne.Container
 	from, to *anchorChoice
 	speed    *speedChoice
-	remove   *widget.Button
+	remove   *heard.Button
 }
 
 func newSlowRow(f *takeForm, i int) *slowRow {
@@ -33,7 +34,7 @@ func newSlowRow(f *takeForm, i int) *slowRow {
 	r.from = newAnchorChoice("", func(a *lesson.Anchor) { change(func(s *lesson.Slow) { s.Span.From = *a }) })
 	r.to = newAnchorChoice("", func(a *lesson.Anchor) { change(func(s *lesson.Slow) { s.Span.To = *a }) })
 	r.speed = newSpeedChoice(func(v float64) { change(func(s *lesson.Slow) { s.Speed = v }) })
-	r.remove = widget.NewButtonWithIcon("", theme.DeleteIcon(), func() {
+	r.remove = heard.NewButtonWithIcon("", theme.DeleteIcon(), func() {
 		f.set(words.T("delete a stretch at another speed"), func(t *lesson.Take) {
 			if i < len(t.Slows) {
 				t.Slows = slices.Delete(slices.Clone(t.Slows), i, i+1)

@@ -11,6 +11,7 @@ import (
 	"fyne.io/fyne/v2/theme"
 	"fyne.io/fyne/v2/widget"
 
+	"homeside/app/heard"
 	"homeside/app/session"
 	"homeside/model/lesson"
 	"homeside/model/rally"
@@ -35,8 +36,8 @@ type Start struct {
 	Box     *fyne.Container
 	events  StartEvents
 	form    *PairForm
-	draw    *widget.Button
-	back    *widget.Button
+	draw    *heard.Button
+	back    *heard.Button
 	small   *fynecanvas.Image
 	said    *widget.Label
 	wrong   *widget.Label
@@ -77,9 +78,9 @@ func NewStart(builtIn []lesson.Lesson, events StartEvents) *Start {
 	p.small.FillMode = fynecanvas.ImageFillContain
 	p.small.SetMinSize(firstSize)
 	p.wrong.Importance = widget.DangerImportance
-	p.draw = widget.NewButtonWithIcon(words.T("Draw our first play"), theme.ConfirmIcon(), p.take)
+	p.draw = heard.NewButtonWithIcon(words.T("Draw our first play"), theme.ConfirmIcon(), p.take)
 	p.draw.Importance = widget.HighImportance
-	p.back = widget.NewButtonWithIcon(words.T("Back to the court"), theme.NavigateBackIcon(), events.Close)
+	p.back = heard.NewButtonWithIcon(words.T("Back to the court"), theme.NavigateBackIcon(), events.Close)
 	p.form = NewPairForm(p.refresh, p.take)
 	p.gallery = NewGallery(len(builtIn), len(builtIn), builtInSize())
 	p.gallery.OnAccept = p.openChosen
@@ -97,8 +98,8 @@ func (p *Start) layOut() fyne.CanvasObject {
 	pair := container.NewBorder(nil, nil, nil, container.NewVBox(p.small), first)
 	whole(p.line)
 	other := container.NewVBox(
-		widget.NewButtonWithIcon(words.T("Open a file…"), theme.FolderOpenIcon(), p.events.Open),
-		widget.NewButtonWithIcon(words.T("Empty lesson"), theme.DocumentCreateIcon(), p.events.Empty))
+		heard.NewButtonWithIcon(words.T("Open a file…"), theme.FolderOpenIcon(), p.events.Open),
+		heard.NewButtonWithIcon(words.T("Empty lesson"), theme.DocumentCreateIcon(), p.events.Empty))
 	files := container.NewBorder(container.NewVBox(heading(words.T("Recent lessons")), other), p.line, nil, nil, container.NewVScroll(p.recent))
 	top := container.NewBorder(nil, nil, nil, container.New(&fixedWidth{recentWidth}, files), pair)
 	below := container.NewVBox(heading(words.T("Built-in lessons, with invented people")), container.NewHScroll(p.gallery.Box))
@@ -132,7 +133,7 @@ func (p *Start) Open(recent []string, back bool) {
 	show(p.back, back)
 	p.recent.RemoveAll()
 	for _, path := range recent {
-		b := widget.NewButton(brief(filepath.Base(path), longestRecent), func() { p.events.Recent(path) })
+		b := heard.NewButton(brief(filepath.Base(path), longestRecent), func() { p.events.Recent(path) })
 		b.Importance, b.Alignment = widget.LowImportance, widget.ButtonAlignLeading
 		p.recent.Add(container.New(layout.NewCustomPaddedVBoxLayout(-6), b, caption(p.events.Brief(filepath.Dir(path)))))
 	}

@@ -7,8 +7,8 @@ import (
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/test"
-	"fyne.io/fyne/v2/widget"
 
+	"homeside/app/heard"
 	"homeside/model/game"
 	"homeside/model/lesson"
 	"homeside/model/movement"
@@ -115,7 +115,7 @@ func TestOpeningFromTheStartPage(t *testing.T) {
 	if got := len(p.recent.Objects); got != 2 {
 		t.Errorf("%d recent lessons are listed, want 2", got)
 	}
-	test.Tap(p.recent.Objects[1].(*fyne.Container).Objects[0].(*widget.Button))
+	test.Tap(p.recent.Objects[1].(*fyne.Container).Objects[0].(*heard.Button))
 	if !slices.Equal(h.recent, []string{"/a/two.json"}) {
 		t.Errorf("opened %v, want the second recent lesson", h.recent)
 	}

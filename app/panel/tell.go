@@ -5,6 +5,7 @@ import (
 	"fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/widget"
 
+	"homeside/app/heard"
 	"homeside/app/session"
 	"homeside/model/units"
 	"homeside/words"
@@ -16,7 +17,7 @@ type Tell struct {
 	session *session.Session
 	said    *widget.Label
 	needs   *Dropdown // an opponent's reaction and swing
-	stop    *widget.Button
+	stop    *heard.Button
 }
 
 // needs are the times to choose from; the usual one is the model's own.
@@ -35,7 +36,7 @@ func needed() []string {
 // NewTell is the tell of a session's two plays; it takes no room while none are
 // compared.
 func NewTell(s *session.Session) *Tell {
-	p := &Tell{session: s, said: wrapped(), stop: widget.NewButton(words.T("Stop comparing"), s.StopComparing)}
+	p := &Tell{session: s, said: wrapped(), stop: heard.NewButton(words.T("Stop comparing"), s.StopComparing)}
 	p.stop.Importance = widget.LowImportance
 	p.needs = NewDropdown(needed(), func(string) { s.OpponentsNeed(needs[p.needs.SelectedIndex()]) })
 	p.needs.Selected = p.needs.Options[usualNeed]

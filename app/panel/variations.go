@@ -47,7 +47,7 @@ func NewWhatIf(w formation.Written, surface court.Rect) (*Variations, error) {
 		title, takes := words.Changed(s)
 		p.all = append(p.all, variation{
 			choice: Choice{Title: title, Text: takes, Picture: smallCourt(s.Rally, surface, variationSize.Picture, variationPoint, 0)},
-			notes:  words.FormationNotes(s.Written, nil), plays: []lesson.Play{s.Play},
+			notes:  words.FormationNotes(s.Written, nil), plays: []lesson.Play{words.EntitledSibling(w, s)},
 		})
 	}
 	return p.shown(), nil
@@ -64,7 +64,7 @@ func NewMistakes(w formation.Written, surface court.Rect) (*Variations, error) {
 	for _, m := range pairs {
 		p.all = append(p.all, variation{
 			choice: Choice{Title: words.MistakeTitle(m.Mistake), Picture: smallCourt(m.WasRally, surface, variationSize.Picture, variationPoint, 0)},
-			notes:  words.AsItWas(), plays: []lesson.Play{m.Was, m.Should},
+			notes:  words.AsItWas(), plays: words.EntitledPair(w, m),
 		})
 	}
 	return p.shown(), nil

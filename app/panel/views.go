@@ -6,13 +6,15 @@ import (
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/widget"
+
+	"homeside/app/heard"
 )
 
 // views are contents that share a place; a row of buttons chooses which is shown.
 type views struct {
 	row     *fyne.Container
 	stack   *fyne.Container
-	buttons []*widget.Button
+	buttons []*heard.Button
 	changed func()
 }
 
@@ -25,7 +27,7 @@ type view struct {
 func newViews(changed func(), all ...view) *views {
 	v := &views{row: container.NewHBox(), stack: container.NewStack(), changed: changed}
 	for i, one := range all {
-		b := widget.NewButton(one.title, func() { v.choose(i) })
+		b := heard.NewButton(one.title, func() { v.choose(i) })
 		v.buttons = append(v.buttons, b)
 		v.row.Add(b)
 		v.stack.Add(one.content)

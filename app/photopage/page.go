@@ -7,6 +7,7 @@ import (
 	"fyne.io/fyne/v2/theme"
 	"fyne.io/fyne/v2/widget"
 
+	"homeside/app/heard"
 	"homeside/app/panel"
 	"homeside/app/session"
 	"homeside/canvas"
@@ -22,7 +23,8 @@ type Events struct {
 	Keep    func(keep bool) // the picture in the lesson
 	Export  func()
 	Painted func()
-	Key     func(*fyne.KeyEvent)
+	Key     func(*fyne.KeyEvent) // on the photo
+	Rune    func(rune)
 }
 
 // Page is the page; it takes the court's place while it is open.
@@ -32,14 +34,14 @@ type Page struct {
 	events  Events
 	view    *view
 	help    *widget.Label
-	choose  *widget.Button
+	choose  *heard.Button
 	points  *points
 	fit     *widget.Label
 	who     *panel.Dropdown
-	keep    *widget.Check
-	export  *widget.Button
-	remove  *widget.Button
-	back    *widget.Button
+	keep    *heard.Check
+	export  *heard.Button
+	remove  *heard.Button
+	back    *heard.Button
 	all     *fyne.Container // what needs a photo
 	missing string          // the file that is not there
 	quiet   bool            // controls are being set, nobody changes anything
@@ -51,22 +53,26 @@ const columnWidth = 380
 // New is the page of a session, hidden until Open.
 func New(s *session.Session, e Events) *Page {
 	p := &Page{session: s, events: e}
-	p.view = newView(s, viewEvents{placed: p.place, chosen: p.Refresh, painted: e.Painted, key: e.Key})
+	p.view = newView(s, viewEvents{placed: p.place, chosen: p.Refresh, painted: e.Painted, key: e.Key, rune: e.Rune})
 	p.help = widget.NewLabel("")
 	p.help.Wrapping = fyne.TextWrapWord
-	p.choose = widget.NewButtonWithIcon(words.T("Choose a picture…"), theme.FolderOpenIcon(), e.Choose)
+	p.choose = heard.NewButtonWithIcon(words.T("Choose a picture…"), theme.FolderOpenIcon(), e.Choose)
 	p.points = newPoints(s, func() int { return p.view.chosen })
 	p.fit = widget.NewLabel("")
 	p.fit.Wrapping = fyne.TextWrapWord
-	p.who = panel.NewDropdown(nil, nil)
-	p.keep = widget.NewCheck(words.T("Keep the picture in the lesson"), func(on bool) {
+	p.who = panel.NewDropdown(nil, func(string) {
+		if p.view.feet != nil && !p.quiet && p.view.feet.player != p.who.SelectedIndex() {
+			p.seek(p.who.SelectedIndex())
+		}
+	})
+	p.keep = heard.NewCheck(words.T("Keep the picture in the lesson"), func(on bool) {
 		if !p.quiet {
 			e.Keep(on)
 		}
 	})
-	p.export = widget.NewButtonWithIcon(words.T("Export as a picture…"), theme.DocumentSaveIcon(), e.Export)
-	p.remove = widget.NewButtonWithIcon(words.T("Take the photo away"), theme.DeleteIcon(), s.RemovePhoto)
-	p.back = widget.NewButtonWithIcon(words.T("Back to the court"), theme.NavigateBackIcon(), p.Close)
+	p.export = heard.NewButtonWithIcon(words.T("Export as a picture…"), theme.DocumentSaveIcon(), e.Export)
+	p.remove = heard.NewButtonWithIcon(words.T("Take the photo away"), theme.DeleteIcon(), s.RemovePhoto)
+	p.back = heard.NewButtonWithIcon(words.T("Back to the court"), theme.NavigateBackIcon(), p.Close)
 	p.Box = container.NewBorder(nil, nil, nil, container.New(&wide{columnWidth}, container.NewVScroll(p.column())), p.view)
 	p.Box.Hide()
 	return p
@@ -108,6 +114,7 @@ func (p *Page) Close() {
 		return
 	}
 	p.view.cancel()
+	p.view.feet, p.view.close = nil, false
 	p.Box.Hide()
 	p.events.Close()
 }
@@ -115,8 +122,16 @@ func (p *Page) Close() {
 // Shown says whether the page is open.
 func (p *Page) Shown() bool { return p.Box.Visible() }
 
-// Cancel drops a drag under way and says whether there was one.
-func (p *Page) Cancel() bool { return p.view.cancel() }
+// Cancel drops a drag under way, or the keys' search for a player's place, and says
+// whether there was one.
+func (p *Page) Cancel() bool {
+	if p.view.feet != nil {
+		p.view.feet = nil
+		p.Refresh()
+		return true
+	}
+	return p.view.cancel()
+}
 
 // Picture is the picture shown; its Image is nil if there is none.
 func (p *Page) Picture() photo.Picture { return p.view.photo }
@@ -182,8 +197,10 @@ func (p *Page) helps() string {
 		return words.T("The picture %s is not there. Its points are kept: put it back beside the lesson, or choose it again.", p.missing)
 	case !p.ready():
 		return words.T("Drag each numbered mark onto its point of the court.")
+	case p.view.feet != nil:
+		return p.helpsKeys()
 	}
-	return words.T("Drag the marks until the yellow lines lie on the court's. Then click where each player's feet are.")
+	return words.T("Drag the marks until the yellow lines lie on the court's. Then click where each player's feet are.") + " " + words.T("By keys: N goes from mark to mark and on to the players, the arrows move.")
 }
 
 // fits says how well the points fit, or why they do not.
@@ -208,9 +225,10 @@ func (p *Page) names() []string {
 // place puts the player at a click and goes on to the next.
 func (p *Page) place(x, y float64) {
 	i := max(p.who.SelectedIndex(), 0)
-	if p.session.PlaceOnPhoto(game.Players[i], x, y) {
-		p.who.SetSelectedIndex((i + 1) % len(game.Players))
+	if !p.session.PlaceOnPhoto(game.Players[i], x, y) {
+		return
 	}
+	p.who.SetSelectedIndex((i + 1) % len(game.Players))
 }
 
 // Named are the controls by name, for tests of the window.
@@ -238,6 +256,9 @@ func (p *Page) OnScreen() map[string]canvas.Px {
 	put := func(name string, x, y float64) {
 		px := p.view.toView(x, y)
 		out["photo."+name] = canvas.Px{X: px.X + float64(corner.X)*k, Y: px.Y + float64(corner.Y)*k}
+	}
+	if px, ok := p.onFeet(); ok {
+		out["photo.feet"] = px
 	}
 	put("topleft", 0, 0)
 	put("bottomright", float64(p.view.photo.Width), float64(p.view.photo.Height))

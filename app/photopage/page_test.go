@@ -5,6 +5,7 @@ import (
 	"image"
 	"image/color"
 	"math"
+	"strings"
 	"testing"
 
 	"fyne.io/fyne/v2"
@@ -17,6 +18,7 @@ import (
 	"homeside/export/photo"
 	"homeside/model/court"
 	"homeside/model/game"
+	"homeside/model/homography"
 	"homeside/model/lesson/lessontest"
 	"homeside/model/lessonfile"
 	"homeside/words"
@@ -43,7 +45,7 @@ func opened(t *testing.T) (*Page, *session.Session) {
 			p.Refresh()
 		}
 	})
-	p = New(s, Events{Close: func() {}, Choose: func() {}, Keep: func(bool) {}, Export: func() {}, Painted: func() {}, Key: func(*fyne.KeyEvent) {}})
+	p = New(s, Events{Close: func() {}, Choose: func() {}, Keep: func(bool) {}, Export: func() {}, Painted: func() {}, Key: func(*fyne.KeyEvent) {}, Rune: func(rune) {}})
 	p.Open()
 	p.view.Resize(fyne.NewSize(960, 540))
 	grey := image.NewRGBA(image.Rect(0, 0, 480, 270))
@@ -87,18 +89,67 @@ func TestDragAMark(t *testing.T) {
 	}
 }
 
-// Keys choose a mark by its number and move it by a pixel.
+// Keys choose a mark by its number and move it by pixels, as one step.
 func TestKeysMoveAMark(t *testing.T) {
 	p, s := opened(t)
-	p.view.TypedRune('3')
-	p.view.TypedRune('9') // there is none
+	p.Point(2)
+	p.Point(9) // there is none
 	was := s.Photo().Points[2]
-	p.view.TypedKey(&fyne.KeyEvent{Name: fyne.KeyUp})
-	if got := s.Photo().Points[2]; got.Y != was.Y-1 || got.X != was.X {
-		t.Errorf("after Up the mark is at %v, want a pixel above %v", got, was)
+	p.Move(0, -1)
+	p.Move(10, 0)
+	if got := s.Photo().Points[2]; got.Y != was.Y-1 || got.X != was.X+10 {
+		t.Errorf("moved up and right the mark is at %v, want 10 and a pixel from %v", got, was)
 	}
 	if p.points.rows[2].number.TextStyle.Bold != true || p.points.rows[0].number.TextStyle.Bold {
 		t.Error("the chosen mark is not the bold one")
+	}
+	if _, _, ok := p.view.closeUp(); !ok {
+		t.Error("the photo round the mark is not shown larger")
+	}
+	s.Undo()
+	if got := s.Photo().Points[2]; got != was {
+		t.Errorf("one undo leaves the mark at %v, want %v", got, was)
+	}
+}
+
+// Keys go from the marks to the players and round again; a player is put where the
+// arrows have led, by one step each, and the next one's turn comes.
+func TestKeysPlacePlayers(t *testing.T) {
+	p, s := opened(t)
+	for range len(s.Photo().Points) {
+		p.Next(1)
+	}
+	if p.view.feet == nil || p.view.feet.player != 0 || !strings.Contains(p.help.Text, s.Lesson().NameOf(game.Players[0])) {
+		t.Fatalf("behind the marks comes %+v, and the page says %q", p.view.feet, p.help.Text)
+	}
+	from := *p.view.feet
+	for range 3 {
+		p.Move(10, 0)
+	}
+	p.Move(0, -1)
+	if got := *p.view.feet; got.x != from.x+30 || got.y != from.y-1 {
+		t.Errorf("moved, the mark is at %v, %v, want 30 right and 1 above %v, %v", got.x, got.y, from.x, from.y)
+	}
+	p.view.paint(960, 540)
+	want, _ := homography.Map(mustMap(t, s)).ToCourt(homography.Px{X: from.x + 30, Y: from.y - 1})
+	p.Put()
+	if got := s.Current().At(s.Now()).Players[game.Players[0]].Drawn.Place; got.Distance(want) > 0.05 {
+		t.Errorf("put there the player stands at %v, want %v", got, want)
+	}
+	if p.view.feet == nil || p.view.feet.player != 1 || p.who.SelectedIndex() != 1 {
+		t.Errorf("then comes %+v and the click is for player %d, want the next of both", p.view.feet, p.who.SelectedIndex())
+	}
+	p.Next(-1)
+	if p.view.feet.player != 0 {
+		t.Errorf("back is player %d", p.view.feet.player)
+	}
+	if !p.Cancel() || p.view.feet != nil || p.Cancel() {
+		t.Error("Escape's cancel does not go back to the marks, once")
+	}
+	before, _ := s.CanUndo()
+	p.Put() // nobody
+	if step, _ := s.CanUndo(); step != before {
+		t.Errorf("with no player chosen Enter does %q", step)
 	}
 }
 

@@ -8,6 +8,7 @@ import (
 	"fyne.io/fyne/v2/theme"
 	"fyne.io/fyne/v2/widget"
 
+	"homeside/app/heard"
 	"homeside/app/panel"
 	"homeside/app/session"
 	"homeside/model/court"
@@ -25,7 +26,7 @@ type points struct {
 	chosen  func() int
 	rows    []*row
 	list    *fyne.Container
-	add     *widget.Button
+	add     *heard.Button
 	names   []words.Landmark
 	quiet   bool
 }
@@ -36,12 +37,12 @@ type row struct {
 	number *widget.Label
 	name   *panel.Dropdown
 	off    *widget.Label
-	drop   *widget.Button
+	drop   *heard.Button
 }
 
 func newPoints(s *session.Session, chosen func() int) *points {
 	p := &points{session: s, chosen: chosen, list: container.NewVBox(), names: words.Landmarks()}
-	p.add = widget.NewButtonWithIcon(words.T("Add a point"), theme.ContentAddIcon(), func() { s.AddPhotoPoint(p.free()) })
+	p.add = heard.NewButtonWithIcon(words.T("Add a point"), theme.ContentAddIcon(), func() { s.AddPhotoPoint(p.free()) })
 	p.box = container.NewVBox(p.list, p.add)
 	return p
 }
@@ -130,7 +131,7 @@ func (p *points) newRow(i int) *row {
 			p.session.NamePhotoPoint(i, p.names[k].At)
 		}
 	})
-	r.drop = widget.NewButtonWithIcon("", theme.ContentRemoveIcon(), func() { p.session.DropPhotoPoint(i) })
+	r.drop = heard.NewButtonWithIcon("", theme.ContentRemoveIcon(), func() { p.session.DropPhotoPoint(i) })
 	r.drop.Importance = widget.LowImportance
 	r.box = container.NewBorder(nil, nil, r.number, container.NewHBox(r.off, r.drop), r.name)
 	return r

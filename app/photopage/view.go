@@ -36,6 +36,8 @@ type view struct {
 	frame  *image.RGBA
 	area   compose.Area // of the photo in it
 	chosen int          // the point that keys move
+	feet   *feet        // the player's that they move instead; nil for none
+	close  bool         // keys are at work: what they move is shown larger
 	drag   bool
 	grab   canvas.Px // from the pointer to the point it drags
 }
@@ -46,6 +48,7 @@ type viewEvents struct {
 	chosen  func()             // another point
 	painted func()
 	key     func(*fyne.KeyEvent)
+	rune    func(rune)
 }
 
 var (
@@ -91,8 +94,8 @@ func (v *view) paint(w, h int) image.Image {
 		raster.New(v.frame).Draw(v.invitation(w, h))
 	} else {
 		raster.New(v.frame).Draw(v.scene(w, h))
-		if v.drag && v.chosen < len(at.Points) {
-			v.magnify(at.Points[v.chosen].X, at.Points[v.chosen].Y)
+		if x, y, ok := v.closeUp(); ok {
+			v.magnify(x, y)
 		}
 	}
 	if v.events.painted != nil {
@@ -146,11 +149,14 @@ func (v *view) scene(w, h int) *canvas.Scene {
 	}
 	var points []compose.PhotoPoint
 	for i, q := range at.Pairs() {
-		p := compose.PhotoPoint{At: v.toView(q.Px.X, q.Px.Y), Chosen: i == v.chosen}
+		p := compose.PhotoPoint{At: v.toView(q.Px.X, q.Px.Y), Chosen: i == v.chosen && v.feet == nil}
 		if fitted, ok := m.ToPx(q.Court); ok && err == nil {
 			p.Fitted, p.Fits = v.toView(fitted.X, fitted.Y), true
 		}
 		points = append(points, p)
+	}
+	if v.feet != nil {
+		points = append(points, v.sign())
 	}
 	l.Points(s, &look.Daylight, points)
 	return s
@@ -232,6 +238,7 @@ const reach = 14
 // ground, says where the feet of the player are.
 func (v *view) MouseDown(e *desktop.MouseEvent) {
 	ring.Take(v)
+	v.close = false
 	at := v.session.Photo()
 	if at == nil || v.photo.Image == nil || e.Button != desktop.MouseButtonPrimary {
 		return
@@ -241,7 +248,7 @@ func (v *view) MouseDown(e *desktop.MouseEvent) {
 	for i, q := range at.Points {
 		p := v.toView(q.X, q.Y)
 		if d := math.Hypot(p.X-px.X, p.Y-px.Y); d <= best {
-			best, found, v.chosen = d, true, i
+			best, found, v.chosen, v.feet = d, true, i, nil
 			v.grab = canvas.Px{X: p.X - px.X, Y: p.Y - px.Y}
 		}
 	}
@@ -300,26 +307,14 @@ func (v *view) cancel() bool {
 func (v *view) FocusGained() { v.ring.Show(true) }
 
 // FocusLost implements fyne.Focusable.
-func (v *view) FocusLost() { v.ring.Show(false) }
-
-// TypedRune implements fyne.Focusable: a digit chooses a point.
-func (v *view) TypedRune(r rune) {
-	if at := v.session.Photo(); at != nil && r >= '1' && int(r-'1') < len(at.Points) {
-		v.chosen = int(r - '1')
-		v.events.chosen()
-		v.Refresh()
-	}
+func (v *view) FocusLost() {
+	v.ring.Show(false)
+	v.close = false
+	v.Refresh()
 }
 
-// TypedKey implements fyne.Focusable: the arrows move the chosen point by a pixel
-// of the photo.
-func (v *view) TypedKey(k *fyne.KeyEvent) {
-	way, ok := map[fyne.KeyName][2]float64{fyne.KeyLeft: {-1, 0}, fyne.KeyRight: {1, 0}, fyne.KeyUp: {0, -1}, fyne.KeyDown: {0, 1}}[k.Name]
-	at := v.session.Photo()
-	if !ok || at == nil || v.chosen >= len(at.Points) {
-		v.events.key(k)
-		return
-	}
-	q := at.Points[v.chosen]
-	v.session.NudgePhotoPoint(v.chosen, within(q.X+way[0], at.Width), within(q.Y+way[1], at.Height))
-}
+// TypedRune implements fyne.Focusable.
+func (v *view) TypedRune(r rune) { v.events.rune(r) }
+
+// TypedKey implements fyne.Focusable.
+func (v *view) TypedKey(k *fyne.KeyEvent) { v.events.key(k) }

@@ -98,7 +98,11 @@ func (s *Session) WriteFormation(r Request) (formation.Written, error) {
 	if err != nil {
 		return formation.Written{}, err
 	}
-	return formation.Write(situation, r.Kind)
+	w, err := formation.Write(situation, r.Kind)
+	if err != nil {
+		return w, err
+	}
+	return words.Entitled(w), nil
 }
 
 // InsertPlays puts plays behind the one shown as one named step and opens the

@@ -201,7 +201,14 @@ func (s *Session) withPlayFor(l lesson.Lesson, st game.State, i int) lesson.Less
 	if _, ok := playFor(l, st, i, s.play); ok || st.Over() || len(l.Plays) >= lesson.MaxPlays {
 		return l
 	}
-	return edit.AddPlay(l, edit.Carry(l, s.play, st))
+	return edit.AddPlay(l, carried(l, s.play, st))
+}
+
+// carried is edit.Carry with a title in words.
+func carried(l lesson.Lesson, shown int, st game.State) lesson.Play {
+	p := edit.Carry(l, shown, st)
+	p.Title = words.CarriedTitle(l, st)
+	return p
 }
 
 // DrawState adds a play for the state of the walk, carried over from the

@@ -3,7 +3,6 @@ package session
 import (
 	"errors"
 	"fmt"
-	"reflect"
 
 	"homeside/model/court"
 	"homeside/model/edit"
@@ -107,15 +106,15 @@ func writeRow(p plan.Plan, row int) (lesson.Play, error) {
 		if err != nil {
 			return lesson.Play{}, fmt.Errorf("at %v: %w", st.State.Call(), err)
 		}
-		return w.Play, nil
+		return words.Entitled(w).Play, nil
 	}
 	return lesson.Play{}, errors.New("the game never comes to it")
 }
 
-// indexOf is where a lesson has this very play, -1 if nowhere.
+// indexOf is where a lesson has this play, whatever it is called there; -1 if nowhere.
 func indexOf(l lesson.Lesson, p lesson.Play) int {
 	for i, have := range l.Plays {
-		if have.Title == p.Title && reflect.DeepEqual(have, p) {
+		if alike(have, p) {
 			return i
 		}
 	}
@@ -199,5 +198,8 @@ func writeForGoal(l lesson.Lesson, state game.State, team court.End, g plan.Goal
 	}
 	at, _ := p.StateAt(state)
 	w, err := formation.Write(formation.Situation{Lesson: pair.At(state), State: state, Team: team}, p.Formation(at))
-	return pair.Lesson, w, err
+	if err != nil {
+		return l, w, err
+	}
+	return pair.Lesson, words.Entitled(w), nil
 }

@@ -2,11 +2,13 @@ package session
 
 import (
 	"reflect"
+	"slices"
 
 	"homeside/model/court"
 	"homeside/model/formation"
 	"homeside/model/game"
 	"homeside/model/lesson"
+	"homeside/words"
 )
 
 // Written is the play shown as the program wrote it; false if the program did
@@ -26,7 +28,7 @@ func (s *Session) Written() (formation.Written, bool) {
 		situation.Places = walksFrom(p)
 		for _, k := range formation.Kinds {
 			if w, ok := writtenAs(p, situation, k); ok {
-				return w, true
+				return words.Entitled(w), true
 			}
 		}
 	}
@@ -75,5 +77,16 @@ func writtenAs(p lesson.Play, s formation.Situation, k formation.Kind) (formatio
 func alike(a, b lesson.Play) bool {
 	a.Title, a.Notes, b.Title, b.Notes = "", "", "", ""
 	a.Tags, b.Tags = nil, nil
+	a.Cues, b.Cues = wordless(a.Cues), wordless(b.Cues)
 	return reflect.DeepEqual(a, b)
+}
+
+// wordless are texts and signals without what they say: an answer stays in the
+// language in which it was written.
+func wordless(cues []lesson.Cue) []lesson.Cue {
+	cues = slices.Clone(cues)
+	for i := range cues {
+		cues[i].Text = ""
+	}
+	return cues
 }

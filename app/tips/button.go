@@ -4,6 +4,8 @@ import (
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/driver/desktop"
 	tooltip "github.com/dweymouth/fyne-tooltip/widget"
+
+	"homeside/app/heard"
 )
 
 // Button is a button with a tip.
@@ -47,6 +49,9 @@ func (b *Button) tell(s string) {
 		b.line(s)
 	}
 }
+
+// TypedKey implements fyne.Focusable.
+func (b *Button) TypedKey(k *fyne.KeyEvent) { heard.PressKey(b, &b.Button.Button, k) }
 
 // MouseIn implements desktop.Hoverable.
 func (b *Button) MouseIn(e *desktop.MouseEvent) {

@@ -1,6 +1,7 @@
 package compose
 
 import (
+	"cmp"
 	"strconv"
 
 	"homeside/canvas"
@@ -13,6 +14,7 @@ type PhotoPoint struct {
 	Fitted canvas.Px // where the map has that point of the court
 	Fits   bool      // there is a map
 	Chosen bool
+	Name   string // beside it; empty for its number
 }
 
 // Sizes of a point's sign: a ring whose middle is free, so that the point shows.
@@ -22,7 +24,7 @@ const (
 	pointNumber canvas.Points = 13
 )
 
-// Points adds the points to a scene, numbered from 1, and how far each is off.
+// Points adds the points to a scene, numbered from 1 or named, and how far each is off.
 func (l PhotoLayout) Points(s *canvas.Scene, lk *look.Look, points []PhotoPoint) {
 	g := canvas.Panel{Name: "points", View: paper(canvas.Px{})}
 	pt := l.PxPerPoint
@@ -46,7 +48,7 @@ func (l PhotoLayout) Points(s *canvas.Scene, lk *look.Look, points []PhotoPoint)
 			canvas.Shape{ID: name + ".cross.edge", Layer: canvas.Marks, Path: cross, Style: canvas.Style{Stroke: dark, Width: canvas.Pts(2.4)}},
 			canvas.Shape{ID: name + ".cross", Layer: canvas.Marks, Path: cross, Style: canvas.Style{Stroke: ring, Width: canvas.Pts(1)}},
 		)
-		Picture{Look: lk}.tag(&g, name+".number", at.Shift(pointNumber, -pointNumber), 0, strconv.Itoa(i+1))
+		Picture{Look: lk}.tag(&g, name+".number", at.Shift(pointNumber, -pointNumber), 0, cmp.Or(p.Name, strconv.Itoa(i+1)))
 	}
 	s.Panels = append(s.Panels, g)
 }

@@ -85,6 +85,7 @@ func (f *formationFlags) write() (w formation.Written, tell *formation.Tell, err
 	if w, err = formation.Write(s, kind); err != nil {
 		return w, nil, err
 	}
+	w = words.Entitled(w)
 	t, ok, err := w.Tell(formation.TellOptions{})
 	if err != nil || !ok {
 		return w, nil, err

@@ -45,6 +45,7 @@ func run(args []string) error {
 	}
 	keepFreed()
 	wantNoDepth()
+	lightUnlessSaid()
 	a := fyneapp.NewWithID(appID)
 	o.Settings = app.OpenSettings(a, asked)
 	app.New(a, o).Show()
