@@ -12,6 +12,17 @@ import (
 	"homeside/model/lesson"
 )
 
+// choosePicture opens the page of exports, where a clip is offered first, and
+// chooses a picture.
+func (w *window) choosePicture() {
+	w.t.Helper()
+	w.keys("ctrl+e")
+	w.waitFor("painted exports")
+	w.click("export-preset-6")
+	w.waitFor("preset Picture")
+	w.waitFor("painted exports")
+}
+
 // exportTo types a path into the page of exports and exports.
 func (w *window) exportTo(path string) {
 	w.t.Helper()

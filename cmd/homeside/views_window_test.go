@@ -255,7 +255,7 @@ func TestFromBehindTheReceiver(t *testing.T) {
 		t.Fatal(err)
 	}
 	p := compose.Of(r, before.Venue.Surface(), canvas.Upright).Seen(compose.Sight{Behind: compose.TheReceiver})
-	want := raster.NewFrames(p.Static(720, 1280)).Draw(p.Moving(720, 1280, 0))
+	want := raster.NewFrames(p.Static(1080, 1920)).Draw(p.Moving(1080, 1920, 0))
 	got := readPicture(t, filepath.Join(filepath.Dir(path), "behind.png"))
 	if got.Bounds() != want.Bounds() {
 		t.Fatalf("the picture is %v, want %v", got.Bounds(), want.Bounds())
@@ -270,8 +270,7 @@ func TestFromBehindTheReceiver(t *testing.T) {
 func (w *window) exportBehind(path string) {
 	w.t.Helper()
 	still := filepath.Join(filepath.Dir(path), "behind.png")
-	w.keys("ctrl+e")
-	w.waitFor("painted exports")
+	w.choosePicture()
 	w.exportTo(still)
 	w.waitFor("exported " + still)
 }

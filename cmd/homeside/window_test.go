@@ -100,8 +100,7 @@ func TestEscapeCancelsADrag(t *testing.T) {
 // exportStill exports on the page of exports and reads the picture.
 func (w *window) exportStill(path string) {
 	w.t.Helper()
-	w.keys("ctrl+e")
-	w.waitFor("painted exports")
+	w.choosePicture()
 	w.exportTo(path)
 	w.waitFor("exported " + path)
 	f, err := os.Open(path)
@@ -110,8 +109,8 @@ func (w *window) exportStill(path string) {
 	}
 	defer f.Close()
 	c, format, err := image.DecodeConfig(f)
-	if err != nil || format != "png" || c.Width != 720 || c.Height != 1280 {
-		w.t.Errorf("exported picture: %s %d x %d, %v, want png 720 x 1280", format, c.Width, c.Height, err)
+	if err != nil || format != "png" || c.Width != 1080 || c.Height != 1920 {
+		w.t.Errorf("exported picture: %s %d x %d, %v, want png 1080 x 1920", format, c.Width, c.Height, err)
 	}
 }
 
