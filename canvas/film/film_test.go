@@ -89,6 +89,37 @@ func TestWholeCourtShowsEverybody(t *testing.T) {
 	}
 }
 
+// The camera of half the court shows that half up to the net, clear of captions, and
+// nothing of the other half beside or below them.
+func TestHalfTheCourt(t *testing.T) {
+	l := builtIn(t)
+	for _, end := range court.Ends {
+		f := film.Of(l, reel.Solve(l, lesson.Reel{Takes: []lesson.Take{{Play: 1, Camera: lesson.Camera{Kind: lesson.HalfCourt, End: end}}}}))
+		for _, size := range sizes {
+			s := f.Moving(size[0], size[1], 1)
+			p, _ := panelOf(s, "court")
+			floor := float64(size[1])
+			for id, box := range extentsOf(s) {
+				if strings.HasPrefix(id, "caption/") {
+					floor = min(floor, box[0].Y)
+				}
+			}
+			base := court.Bounds.Max.Y
+			if end == court.Near {
+				base = -base
+			}
+			for _, at := range []court.Point{court.Pt(-10, base), court.Pt(10, base), court.Pt(-10, 0), court.Pt(10, 0)} {
+				if px := p.View.ToPx(at); px.X < 0 || px.Y < 0 || px.X > float64(size[0]) || px.Y > floor {
+					t.Errorf("%v half at %dx%d: %v is at %.0f, want in the picture and above the caption at %.0f", end, size[0], size[1], at, px, floor)
+				}
+			}
+			if floor == float64(size[1]) || p.Clip.Max.Y > floor {
+				t.Errorf("%v half at %dx%d is drawn down to %.0f, the caption begins at %.0f", end, size[0], size[1], p.Clip.Max.Y, floor)
+			}
+		}
+	}
+}
+
 // Who is followed stays in the picture, and the camera that follows looks beyond
 // the playing surface only where more than the surface fits into the picture.
 func TestFollowing(t *testing.T) {
