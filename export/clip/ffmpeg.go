@@ -52,18 +52,20 @@ type ffmpeg struct {
 	cmd      *exec.Cmd
 	in       io.WriteCloser
 	said     *tail
+	taken    atomic.Int64 // frames
 	stop     context.CancelFunc
-	watch    *time.Timer
 	patience time.Duration
-	bored    atomic.Bool
+	idle     error         // why it was stopped, if it was; there once watched is closed
+	watched  chan struct{} // closed when nobody watches any more
 }
 
+// startFFmpeg starts it; the last of the arguments is the file that it makes.
 func startFFmpeg(ctx context.Context, patience time.Duration, args ...string) (*ffmpeg, error) {
 	path, err := ffmpegPath()
 	if err != nil {
 		return nil, err
 	}
-	p := &ffmpeg{ctx: ctx, said: &tail{}, patience: patience}
+	p := &ffmpeg{ctx: ctx, said: &tail{}, patience: patience, watched: make(chan struct{})}
 	running, stop := context.WithCancel(ctx)
 	p.stop = stop
 	p.cmd = exec.CommandContext(running, path, append([]string{"-v", "error", "-nostats", "-y"}, args...)...)
@@ -76,40 +78,45 @@ func startFFmpeg(ctx context.Context, patience time.Duration, args ...string) (*
 		stop()
 		return nil, fmt.Errorf("start ffmpeg: %w", err)
 	}
-	p.watch = time.AfterFunc(patience, func() { p.bored.Store(true); stop() })
+	go p.watch(running, args[len(args)-1])
 	return p, nil
 }
 
 // write gives ffmpeg a frame; after an error, finish says why.
 func (p *ffmpeg) write(frame []byte) error {
 	_, err := p.in.Write(frame)
-	p.watch.Reset(p.patience)
+	p.taken.Add(1)
 	return err
 }
 
 // finish waits for the end of ffmpeg and whatever it started.
 func (p *ffmpeg) finish() error {
-	defer p.stop()
 	closing := p.in.Close()
 	err := p.cmd.Wait()
-	p.watch.Stop()
+	p.stop()
+	<-p.watched
+	if errors.Is(err, exec.ErrWaitDelay) {
+		err = nil // it ended well; only what it started still holds its error output
+		endGroup(p.cmd)
+	}
 	switch {
 	case p.ctx.Err() != nil:
 		return p.ctx.Err()
-	case p.bored.Load():
-		return &FFmpegError{fmt.Errorf("ffmpeg did nothing for %v and was stopped", p.patience), p.said.last()}
+	case err == nil && closing == nil:
+		return nil
+	case p.idle != nil:
+		return &FFmpegError{p.idle, p.said.last()}
 	case err != nil:
 		return &FFmpegError{fmt.Errorf("ffmpeg failed (%w)", err), p.said.last()}
-	case closing != nil:
-		return &FFmpegError{errors.New("ffmpeg did not take all frames"), p.said.last()}
 	}
-	return nil
+	return &FFmpegError{errors.New("ffmpeg did not take all frames"), p.said.last()}
 }
 
 // tail keeps the end of what is written to it.
 type tail struct {
 	mu  sync.Mutex
 	end []byte
+	n   int // bytes that came
 }
 
 const tailSize = 4096
@@ -117,9 +124,17 @@ const tailSize = 4096
 func (t *tail) Write(b []byte) (int, error) {
 	t.mu.Lock()
 	defer t.mu.Unlock()
+	t.n += len(b)
 	t.end = append(t.end, b...)
 	t.end = t.end[max(len(t.end)-tailSize, 0):]
 	return len(b), nil
+}
+
+// count is how much was written.
+func (t *tail) count() int {
+	t.mu.Lock()
+	defer t.mu.Unlock()
+	return t.n
 }
 
 // last is the last line that is not blank.

@@ -44,8 +44,8 @@ func TestFFmpegThatFails(t *testing.T) {
 	}{
 		{"dies at once", "kill $!; echo first >&2; echo 'no such encoder' >&2; exit 3", "ffmpeg failed (exit status 3): no such encoder", false},
 		{"dies in the middle", "kill $!; head -c 200000 >/dev/null; echo half >\"$last\"; echo 'disk is full' >&2; exit 1", "ffmpeg failed (exit status 1): disk is full", false},
-		{"reads nothing", "echo half >\"$last\"; echo waiting >&2; wait", "ffmpeg did nothing for 600ms and was stopped: waiting", false},
-		{"does not end", "cat >/dev/null; echo half >\"$last\"; echo flushing >&2; wait", "ffmpeg did nothing for 600ms and was stopped: flushing", false},
+		{"reads nothing", "echo half >\"$last\"; echo waiting >&2; wait", "ffmpeg did nothing for 1.5s and was stopped: waiting", false},
+		{"does not end", "cat >/dev/null; echo half >\"$last\"; echo flushing >&2; wait", "ffmpeg did nothing for 1.5s and was stopped: flushing", false},
 		{"is cancelled", "head -c 3000000 >/dev/null; echo half >\"$last\"; wait", "context canceled", true},
 	} {
 		for ext, write := range writers {
@@ -55,7 +55,7 @@ func TestFFmpegThatFails(t *testing.T) {
 			}
 			wait := time.Minute
 			if slow {
-				wait = 600 * time.Millisecond
+				wait = 1500 * time.Millisecond
 			}
 			checkFails(t, c.name+", "+ext, c.script, c.want, c.cancelled, func(ctx context.Context, w io.Writer, o *export.Options) error {
 				return write(ctx, w, play, o, wait)
