@@ -7,6 +7,7 @@ import (
 	"io"
 	"os"
 	"os/signal"
+	"slices"
 	"strings"
 	"syscall"
 
@@ -41,10 +42,19 @@ var commands = []func() *cobra.Command{
 }
 
 func main() {
-	ctx, stop := signal.NotifyContext(context.Background(), os.Interrupt, syscall.SIGTERM) // queues end a job with SIGTERM
+	ctx, stop := signal.NotifyContext(context.Background(), signals()...)
 	code := run(ctx, os.Args[1:], os.Stdout, os.Stderr)
 	stop()
 	os.Exit(code)
+}
+
+// signals are those that cancel what is under way, so that nothing of it is
+// left: Ctrl-C, the end of a job in a queue, a terminal that is closed, and that
+// nobody reads any more what is told. What whoever started this program wants
+// ignored (nohup) stays so.
+func signals() []os.Signal {
+	all := []os.Signal{os.Interrupt, syscall.SIGTERM, syscall.SIGHUP, syscall.SIGPIPE}
+	return slices.DeleteFunc(all, signal.Ignored)
 }
 
 // run is the whole program with its surroundings as arguments.
