@@ -168,6 +168,10 @@ func (e *Editor) begin(o Options) {
 // Show shows the window.
 func (e *Editor) Show() { e.win.Show() }
 
+// End cancels what is still being exported when the window is gone, and waits until
+// nothing of it is left.
+func (e *Editor) End() { e.exports.Work.End() }
+
 // Window is the editor's window.
 func (e *Editor) Window() fyne.Window { return e.win }
 

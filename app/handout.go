@@ -1,7 +1,6 @@
 package app
 
 import (
-	"context"
 	"io"
 	"path/filepath"
 	"strings"
@@ -111,25 +110,26 @@ func (e *Editor) askHandout() {
 // writeHandout runs in the background on a snapshot, with progress and a way to cancel.
 func (e *Editor) writeHandout(path string, f *handoutForm) {
 	l, sheet, o := e.session.Lesson(), f.chosen(), f.options(e.session.PlayIndex())
-	ctx, cancel := context.WithCancel(context.Background())
+	work := e.exports.Work
+	ctx, cancel := work.Begin()
 	p := e.showProgress(filepath.Base(path), cancel)
 	o.Progress = func(done, total int) {
-		fyne.Do(func() { p.bar.SetValue(float64(done) / float64(max(total, 1))) })
+		work.Do(func() { p.bar.SetValue(float64(done) / float64(max(total, 1))) })
 	}
-	go func() {
+	work.Go(func() {
 		var result handout.Result
 		err := export.Save(ctx, path, func(w io.Writer) (err error) {
 			result, err = handout.Write(ctx, w, l, sheet, o)
 			return err
 		})
 		cancel()
-		fyne.Do(func() {
+		work.Do(func() {
 			e.exported(path, err, p)
 			if err == nil && len(result.Notes) > 0 {
 				e.inform(words.T("The handout is written"), strings.Join(firstLines(result.Notes), "\n"))
 			}
 		})
-	}()
+	})
 }
 
 // firstLines are as many lines as a dialog holds.

@@ -54,7 +54,17 @@ func (e *Editor) closeLesson(i int) {
 	e.askUnsaved(words.T("Close this lesson?"), []int{i}, gone)
 }
 
+// quit closes the window, after what may be lost was asked about.
 func (e *Editor) quit() {
+	if e.exports.Busy() {
+		e.ask(words.T("Close Homeside?"), words.T("An export is under way. Closing cancels it, and nothing of it is written."),
+			answer{label: words.T("Cancel the export and close"), do: e.close}, answer{label: words.T("Go on exporting")})
+		return
+	}
+	e.close()
+}
+
+func (e *Editor) close() {
 	e.askUnsaved(words.T("Close Homeside?"), e.desk.Modified(), func() {
 		if e.autosave != nil {
 			e.autosave.close()

@@ -4,9 +4,8 @@ import (
 	"context"
 	"errors"
 	"path/filepath"
+	"strings"
 	"time"
-
-	"fyne.io/fyne/v2"
 
 	"homeside/words"
 )
@@ -17,7 +16,11 @@ type job struct {
 	cancel context.CancelFunc
 	begun  time.Time
 	told   time.Time // when the bar was moved last
+	lacks  string    // letters that no font has, said at the end
 }
+
+// Busy says whether an export is under way.
+func (g *Page) Busy() bool { return g.job != nil }
 
 // ask exports to the path of the field, after a yes if a file is there.
 func (g *Page) ask() {
@@ -34,22 +37,22 @@ func (g *Page) start(path string) {
 	g.measuring()
 	o, s := g.chosenOutput(), g.subject
 	opt := g.choice.options(o, s)
-	ctx, cancel := context.WithCancel(context.Background())
+	ctx, cancel := g.Work.Begin()
 	j := &job{path: path, cancel: cancel, begun: time.Now()}
 	g.job = j
-	opt.Progress = func(done, total int) { fyne.Do(func() { g.progress(j, done, total) }) }
-	opt.Lacks = func(letters []rune) { fyne.Do(func() { g.say(words.Lacks(letters)) }) }
+	opt.Progress = func(done, total int) { g.Work.Do(func() { g.progress(j, done, total) }) }
+	opt.Lacks = func(letters []rune) { g.Work.Do(func() { j.lacks = words.Lacks(letters) }) }
 	g.folder = filepath.Dir(path)
 	g.prefs.SetString(keptFolder, g.folder)
 	g.say(words.T("Exporting %s", filepath.Base(path)))
 	g.bar.SetValue(0)
 	g.bar.TextFormatter = func() string { return "" }
 	g.running(true)
-	go func() {
+	g.Work.Go(func() {
 		err := o.Save(ctx, path, s, opt)
 		cancel()
-		fyne.Do(func() { g.done(j, err) })
-	}()
+		g.Work.Do(func() { g.done(j, err) })
+	})
 	g.events.Trace("exporting %s", path)
 }
 
@@ -120,7 +123,7 @@ func (g *Page) done(j *job, err error) {
 		g.events.Fail(err)
 	default:
 		g.written = j.path
-		g.say(words.T("Exported %s", j.path))
+		g.say(strings.TrimSpace(words.T("Exported %s", j.path) + "\n" + j.lacks))
 		g.show.Show()
 		g.events.Trace("exported %s", j.path)
 	}

@@ -40,6 +40,7 @@ type Events struct {
 // Page is the page of exports.
 type Page struct {
 	Box     *fyne.Container
+	Work    *Work // in the background
 	events  Events
 	prefs   fyne.Preferences
 	outputs []Output
@@ -72,7 +73,7 @@ type Page struct {
 
 // New is the page, hidden until Open. The last choice is kept in p.
 func New(p fyne.Preferences, e Events) *Page {
-	g := &Page{events: e, prefs: p, outputs: Outputs(), frame: panel.NewFrameView(), measuring: func() {}}
+	g := &Page{Work: newWork(), events: e, prefs: p, outputs: Outputs(), frame: panel.NewFrameView(), measuring: func() {}}
 	g.choice, g.folder = kept(p, g.outputs), p.String(keptFolder)
 	g.pulse = fynecanvas.NewRaster(func(int, int) image.Image { e.Painted(); return image.NewRGBA(image.Rect(0, 0, 1, 1)) })
 	g.make()
@@ -248,20 +249,20 @@ func (g *Page) remeasure() {
 	if !g.ready || o.Needs != nil && o.Needs() != nil {
 		return
 	}
-	ctx, cancel := context.WithCancel(context.Background())
+	ctx, cancel := g.Work.Begin()
 	g.measuring = cancel
 	s, opt := g.subject, g.choice.options(o, g.subject)
 	g.estimate.SetText(words.T("Measuring a few frames…"))
-	go func() {
+	g.Work.Go(func() {
 		e, err := Measure(ctx, o, s, opt)
-		fyne.Do(func() {
+		g.Work.Do(func() {
 			if ctx.Err() != nil {
 				return
 			}
 			cancel()
 			g.estimated(o, opt, e, err)
 		})
-	}()
+	})
 }
 
 func (g *Page) estimated(o Output, opt *export.Options, e Estimate, err error) {

@@ -48,8 +48,10 @@ func run(args []string) error {
 	lightUnlessSaid()
 	a := fyneapp.NewWithID(appID)
 	o.Settings = app.OpenSettings(a, asked)
-	app.New(a, o).Show()
-	a.Run()
+	e := app.New(a, o)
+	e.Show()
+	a.Run() // until the window is closed, or a signal ends it
+	e.End()
 	return nil
 }
 
