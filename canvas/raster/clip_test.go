@@ -2,12 +2,14 @@ package raster_test
 
 import (
 	"bytes"
+	"fmt"
 	"image"
 	"testing"
 
 	"homeside/assets"
 	"homeside/canvas"
 	"homeside/canvas/compose"
+	"homeside/canvas/look"
 	"homeside/canvas/raster"
 	"homeside/model/lesson"
 	"homeside/model/lessonfile"
@@ -15,10 +17,16 @@ import (
 	"homeside/model/units"
 )
 
-// pictures are the plays of the built-in lesson.
+// pictures are the plays of the first built-in lesson.
 func pictures(t testing.TB, turn canvas.Turn) []compose.Picture {
 	t.Helper()
-	data, err := assets.Lessons.ReadFile(assets.FirstLesson)
+	return picturesOf(t, assets.FirstLesson, turn)
+}
+
+// picturesOf are the plays of a built-in lesson.
+func picturesOf(t testing.TB, name string, turn canvas.Turn) []compose.Picture {
+	t.Helper()
+	data, err := assets.Lessons.ReadFile(name)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -56,30 +64,49 @@ func TestClipsEqualFullRedraws(t *testing.T) {
 			if p = p.Seen(c.sight); p.Behind != compose.Nobody && k != signalled {
 				continue
 			}
-			static := p.Static(c.w, c.h)
-			base := raster.Scene(static)
-			frames, before := raster.NewFrames(static), base
-			from, to := p.Span()
-			kept, tiles := 0, 0
-			for i := 0; from+units.Seconds(i)/25 <= to; i++ {
-				moving := p.Moving(c.w, c.h, from+units.Seconds(i)/25)
-				want := copied(base)
-				raster.New(want).Draw(moving)
-				if got := frames.Draw(moving); !bytes.Equal(got.Pix, want.Pix) {
-					t.Fatalf("play %d at %dx%d, frame %d is not the full redraw", k+1, c.w, c.h, i)
-				}
-				checkChanged(t, frames.Changed(), before, want)
-				tiles += (c.w + 15) / 16 * ((c.h + 15) / 16)
-				for range frames.Changed().Boxes() {
-					kept--
-				}
-				before = want
-			}
-			if kept += tiles; kept*2 < tiles {
-				t.Errorf("play %d at %dx%d: %d of %d tiles stay, want half of them at least", k+1, c.w, c.h, kept, tiles)
+			if kept := checkClip(t, fmt.Sprint("play ", k+1), p, c.w, c.h, 25); kept < 0.5 {
+				t.Errorf("play %d at %dx%d: %.2f of the tiles stay, want half of them at least", k+1, c.w, c.h, kept)
 			}
 		}
 	}
+}
+
+// So they do in every play of every other built-in lesson, in both looks.
+func TestAllLessonsEqualFullRedraws(t *testing.T) {
+	for i, name := range assets.LessonNames {
+		for k, p := range picturesOf(t, name, canvas.Turn(i%2)) {
+			if p.Look = &look.Daylight; k%2 == 1 {
+				p.Look = &look.Night
+			}
+			checkClip(t, fmt.Sprint(name, " play ", k+1), p, 97, 131, 6)
+		}
+	}
+}
+
+// checkClip compares every frame of a clip with a full redraw, and gives the share
+// of the tiles that stayed.
+func checkClip(t *testing.T, name string, p compose.Picture, w, h, fps int) (kept float64) {
+	t.Helper()
+	static := p.Static(w, h)
+	base := raster.Scene(static)
+	frames, before := raster.NewFrames(static), base
+	from, to := p.Span()
+	changed, tiles := 0, 0
+	for i := 0; from+units.Seconds(i)/units.Seconds(fps) <= to; i++ {
+		moving := p.Moving(w, h, from+units.Seconds(i)/units.Seconds(fps))
+		want := copied(base)
+		raster.New(want).Draw(moving)
+		if got := frames.Draw(moving); !bytes.Equal(got.Pix, want.Pix) {
+			t.Fatalf("%s at %dx%d, frame %d is not the full redraw", name, w, h, i)
+		}
+		checkChanged(t, frames.Changed(), before, want)
+		tiles += (w + 15) / 16 * ((h + 15) / 16)
+		for range frames.Changed().Boxes() {
+			changed++
+		}
+		before = want
+	}
+	return 1 - float64(changed)/float64(tiles)
 }
 
 func copied(img *image.RGBA) *image.RGBA {
