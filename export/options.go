@@ -22,6 +22,7 @@ type Options struct {
 	Scratch       string                // a folder for files that are gone when all is written; "" means the system's
 	Track         Track                 // what is heard of an MP4, or of a WebM on a ground; nil means silence
 	Progress      func(done, total int) // called after every frame; nil means nobody asks
+	Note          func(string)          // told of what paper had no room for, after writing; nil means nobody asks
 	Lacks         func(letters []rune)  // told once after writing, in order, if no font has some letters; nil means nobody asks
 }
 

@@ -32,12 +32,20 @@ type opened struct {
 	told   chan string
 	folder string
 	prefs  fyne.Preferences
+
+	subject Subject
 }
 
 func open(t *testing.T) *opened {
 	t.Helper()
+	return openWith(t, subject(t))
+}
+
+// openWith is a page of something else.
+func openWith(t *testing.T, s Subject) *opened {
+	t.Helper()
 	a := test.NewTempApp(t)
-	o := &opened{told: make(chan string, 1000), folder: t.TempDir(), prefs: a.Preferences()}
+	o := &opened{told: make(chan string, 1000), folder: t.TempDir(), prefs: a.Preferences(), subject: s}
 	o.again(t, a)
 	return o
 }
@@ -45,7 +53,7 @@ func open(t *testing.T) *opened {
 // again makes the page anew, as another start of the program would.
 func (o *opened) again(t *testing.T, a fyne.App) {
 	t.Helper()
-	s := subject(t)
+	s := o.subject
 	o.Page = New(o.prefs, Events{
 		Offers: func() []Offer {
 			return []Offer{{Name: "first", File: "first", Make: func() (Subject, error) { return s, nil }}}

@@ -16,7 +16,7 @@ type job struct {
 	cancel context.CancelFunc
 	begun  time.Time
 	told   time.Time // when the bar was moved last
-	lacks  string    // letters that no font has, said at the end
+	notes  []string  // of what the file lacks, said at the end
 }
 
 // Busy says whether an export is under way.
@@ -41,7 +41,8 @@ func (g *Page) start(path string) {
 	j := &job{path: path, cancel: cancel, begun: time.Now()}
 	g.job = j
 	opt.Progress = func(done, total int) { g.Work.Do(func() { g.progress(j, done, total) }) }
-	opt.Lacks = func(letters []rune) { g.Work.Do(func() { j.lacks = words.Lacks(letters) }) }
+	opt.Note = func(note string) { g.Work.Do(func() { j.notes = append(j.notes, note) }) }
+	opt.Lacks = func(letters []rune) { opt.Note(words.Lacks(letters)) }
 	g.folder = filepath.Dir(path)
 	g.prefs.SetString(keptFolder, g.folder)
 	g.say(words.T("Exporting %s", filepath.Base(path)))
@@ -123,7 +124,7 @@ func (g *Page) done(j *job, err error) {
 		g.events.Fail(err)
 	default:
 		g.written = j.path
-		g.say(strings.TrimSpace(words.T("Exported %s", j.path) + "\n" + j.lacks))
+		g.say(strings.Join(append([]string{words.T("Exported %s", j.path)}, j.notes...), "\n"))
 		g.show.Show()
 		g.events.Trace("exported %s", j.path)
 	}

@@ -104,12 +104,16 @@ func nameOf(f formats.Format) string {
 	return name
 }
 
-func writePage(_ context.Context, w io.Writer, s Subject, _ *export.Options) error {
+func writePage(_ context.Context, w io.Writer, s Subject, o *export.Options) error {
 	p, err := page.Of(s.Lesson, s.Plays...)
 	if err != nil {
 		return err
 	}
-	return p.Write(w)
+	lacks, err := p.Write(w)
+	if err == nil && o.Lacks != nil && len(lacks) > 0 {
+		o.Lacks(lacks)
+	}
+	return err
 }
 
 func sheet(h handout.Sheet) Output {
@@ -119,7 +123,12 @@ func sheet(h handout.Sheet) Output {
 			if h.Cards {
 				plays = nil // made of pairs
 			}
-			_, err := handout.Write(ctx, w, s.Lesson, h, &handout.Options{Plays: plays, Progress: o.Progress})
+			r, err := handout.Write(ctx, w, s.Lesson, h, &handout.Options{Plays: plays, Progress: o.Progress})
+			for _, note := range r.Notes {
+				if o.Note != nil {
+					o.Note(note)
+				}
+			}
 			return err
 		}}
 }

@@ -1,6 +1,10 @@
 package look
 
-import "slices"
+import (
+	"slices"
+
+	"homeside/canvas"
+)
 
 // Lacking are the letters of some texts that no font has, each once: pictures
 // show them as empty boxes.
@@ -14,4 +18,17 @@ func Lacking(texts ...string) []rune {
 		}
 	}
 	return all
+}
+
+// LackingIn are the letters of a scene that no font has, each once.
+func LackingIn(s *canvas.Scene) []rune {
+	var texts []string
+	for _, p := range s.Panels {
+		for _, shape := range p.Shapes {
+			if shape.Text != nil {
+				texts = append(texts, shape.Text.Text)
+			}
+		}
+	}
+	return Lacking(texts...)
 }

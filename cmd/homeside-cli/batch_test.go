@@ -302,7 +302,7 @@ func TestBatchOfWords(t *testing.T) {
 // Letters that no font has are told, alone and in a batch, and drawn as boxes.
 func TestExportSaysWhichLettersAreLacking(t *testing.T) {
 	l := drill()
-	l.Plays[0].Title = "Stack 中 → שלום"
+	l.Plays[0].Title, l.Teams[0].Players[0].Initials = "Stack → שלום", "中"
 	path := lessonFile(t, l)
 	t.Chdir(t.TempDir())
 	const want = "No font here has → (U+2192), 中 (U+4E2D): pictures show empty boxes instead."
@@ -311,8 +311,14 @@ func TestExportSaysWhichLettersAreLacking(t *testing.T) {
 			t.Errorf("export --out %s: exit %d, %q, want %q", name, code, errs, want)
 		}
 	}
+	if _, errs, code := cli("export", path, "--out", "x.pdf", "--sheet", "storyboard"); code != exitOK || !strings.Contains(errs, "x.pdf: "+want+"\n") {
+		t.Errorf("export --sheet: exit %d, %q, want %q in it", code, errs, want)
+	}
+	if _, errs, code := cli("export", path, "--out", "x.html"); code != exitOK || !strings.Contains(errs, "x.html: No font here has 中 (U+4E2D)") {
+		t.Errorf("export --out x.html: exit %d, %q, want it to say that 中 is lacking", code, errs) // the title is the browser's
+	}
 	_, errs, code := cli("export", path, "--play", "all", "--out", "{play}.{ext}", "--format", "png", "--size", "64x64")
-	if wrote := strings.Split(errs, "\n"); code != exitOK || wrote[0] != "1/3 wrote 1.png - "+want || wrote[1] != "2/3 wrote 2.png" {
+	if wrote := strings.Split(errs, "\n"); code != exitOK || wrote[0] != "1/3 wrote 1.png - "+want || wrote[1] != "2/3 wrote 2.png - No font here has 中 (U+4E2D): pictures show empty boxes instead." {
 		t.Errorf("a batch: exit %d, %q", code, errs)
 	}
 }

@@ -11,6 +11,7 @@ import (
 	"homeside/export"
 	"homeside/export/page"
 	"homeside/model/lessonfile"
+	"homeside/words"
 )
 
 // pageEnding is the ending of the page for phones.
@@ -49,5 +50,13 @@ func exportPage(c *cobra.Command, path string, f exportFlags) error {
 	if err != nil {
 		return fmt.Errorf("%s: %w", path, err)
 	}
-	return export.Save(c.Context(), f.out, func(w io.Writer) error { return p.Write(w) })
+	var lacks []rune
+	err = export.Save(c.Context(), f.out, func(w io.Writer) (err error) {
+		lacks, err = p.Write(w)
+		return err
+	})
+	if err == nil && len(lacks) > 0 {
+		fmt.Fprintf(c.ErrOrStderr(), "%s: %s\n", f.out, words.Lacks(lacks))
+	}
+	return err
 }

@@ -9,12 +9,14 @@ import (
 
 	"homeside/canvas"
 	"homeside/canvas/compose"
+	"homeside/canvas/look"
 	"homeside/export"
 	"homeside/export/photo"
 	"homeside/model/court"
 	"homeside/model/homography"
 	"homeside/model/lesson"
 	"homeside/model/units"
+	"homeside/words"
 )
 
 func photoCommand() *cobra.Command {
@@ -72,7 +74,11 @@ func exportPhoto(c *cobra.Command, path, out string, p compose.Picture, at units
 		return fmt.Errorf("%s: the photo does not show the court", path)
 	}
 	scene := p.OnPhoto(l, at)
-	return export.Save(c.Context(), out, func(w io.Writer) error { return picture.WritePNG(w, scene) })
+	err = export.Save(c.Context(), out, func(w io.Writer) error { return picture.WritePNG(w, scene) })
+	if lacks := look.LackingIn(scene); err == nil && len(lacks) > 0 {
+		fmt.Fprintf(c.ErrOrStderr(), "%s: %s\n", out, words.Lacks(lacks))
+	}
+	return err
 }
 
 // openPhoto reads a lesson's photo from its file or, where that is not there, the

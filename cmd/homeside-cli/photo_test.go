@@ -7,6 +7,7 @@ import (
 	"math"
 	"os"
 	"path/filepath"
+	"strings"
 	"testing"
 
 	"homeside/canvas/look"
@@ -64,6 +65,17 @@ func TestPhotoStill(t *testing.T) {
 	at := image.Pt(int(math.Round(feet.X))-11, int(math.Round(feet.Y+float64(look.DiscRadius+3)*600/360)))
 	if got, want := color.NRGBAModel.Convert(img.At(at.X, at.Y)), look.Daylight.Teams[court.Far].Disc; got != want {
 		t.Errorf("at %v, left of the letters in the disc, the still is %v, want %v", at, got, want)
+	}
+}
+
+// Letters that no font has are told of.
+func TestPhotoSaysWhichLettersAreLacking(t *testing.T) {
+	path, l := photographedDrill(t)
+	l.Plays[0].Photo.File = filepath.Join(filepath.Dir(path), l.Plays[0].Photo.File)
+	l.Teams[court.Near].Players[0].Initials = "中"
+	out := filepath.Join(t.TempDir(), "still.png")
+	if _, errs, code := cli("photo", lessonFile(t, l), "--out", out); code != exitOK || !strings.HasPrefix(errs, out+": No font here has 中 (U+4E2D)") {
+		t.Errorf("exit %d, %q, want it to say that 中 is lacking", code, errs)
 	}
 }
 

@@ -28,13 +28,7 @@ func (n *noting) Moving(width, height int, t units.Seconds) *canvas.Scene {
 }
 
 func (n *noting) note(s *canvas.Scene) *canvas.Scene {
-	for i := range s.Panels {
-		for j := range s.Panels[i].Shapes {
-			if t := s.Panels[i].Shapes[j].Text; t != nil {
-				n.add(look.Lacking(t.Text))
-			}
-		}
-	}
+	n.add(look.LackingIn(s))
 	return s
 }
 

@@ -41,6 +41,7 @@ type document struct {
 	Plays       []picture
 	Cautions    []string
 	Say         texts
+	lacks       []rune // letters that no font has
 }
 
 // document puts the parts together.
@@ -53,6 +54,7 @@ func (p Page) document() (document, error) {
 		data.Plays = append(data.Plays, s.play())
 		d.Plays = append(d.Plays, s.picture(&f, i))
 	}
+	d.lacks = f.Lacks()
 	d.Defs = template.HTML(f.Defs()) // of our own writer, which escapes labels
 	script := stageJS + drillJS + pageJS
 	style := css + "@media screen and (prefers-color-scheme: dark) {\n" + f.Dark() + "}\n"

@@ -19,7 +19,7 @@ func html(t testing.TB, l lesson.Lesson, plays ...int) []byte {
 		t.Fatal(err)
 	}
 	var b bytes.Buffer
-	if err := p.Write(&b); err != nil {
+	if _, err := p.Write(&b); err != nil {
 		t.Fatal(err)
 	}
 	return b.Bytes()

@@ -46,16 +46,17 @@ func Of(l lesson.Lesson, plays ...int) (Page, error) {
 	return p, nil
 }
 
-// Write writes the page as HTML in the language spoken.
-func (p Page) Write(w io.Writer) error {
+// Write writes the page as HTML in the language spoken, and gives the letters on
+// its courts that no font has: they are empty boxes.
+func (p Page) Write(w io.Writer) (lacks []rune, err error) {
 	d, err := p.document()
 	if err != nil {
-		return fmt.Errorf("make the page: %w", err)
+		return nil, fmt.Errorf("make the page: %w", err)
 	}
 	html, err := d.html()
 	if err != nil {
-		return fmt.Errorf("make the page: %w", err)
+		return nil, fmt.Errorf("make the page: %w", err)
 	}
 	_, err = w.Write(html)
-	return err
+	return d.lacks, err
 }

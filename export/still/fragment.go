@@ -2,6 +2,7 @@ package still
 
 import (
 	"errors"
+	"slices"
 
 	"homeside/canvas"
 )
@@ -30,6 +31,10 @@ func (f *Fragments) Draw(day, dark *canvas.Scene, want func(canvas.Info) bool) s
 func (f *Fragments) Defs() string {
 	return "<defs>\n" + f.svg.glyphs.defs.String() + "</defs>\n"
 }
+
+// Lacks are the letters drawn so far that no font has, in order: they are empty
+// boxes.
+func (f *Fragments) Lacks() []rune { return slices.Sorted(slices.Values(f.svg.lacks)) }
 
 // Dark are the rules of a style sheet that give all fragments drawn so far the
 // colours of the dark.

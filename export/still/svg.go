@@ -36,7 +36,8 @@ type svg struct {
 	glyphs svgGlyphs
 	labels svgLabels
 	dark   dark
-	err    error // the first one
+	lacks  []rune // letters that no font has
+	err    error  // the first one
 }
 
 var _ canvas.Surface = (*svg)(nil)

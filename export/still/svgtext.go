@@ -18,6 +18,7 @@ import (
 // Text implements canvas.Surface: a group of uses of the glyphs' outlines.
 func (s *svg) Text(info canvas.Info, t canvas.PxText) {
 	line, width := look.Glyphs(t.Text, t.Bold)
+	s.lack(look.Lacking(t.Text))
 	scale := t.Size / look.Em
 	fmt.Fprintf(&s.body, `<g%s%s%s transform="translate(%s %s) scale(%s)">`, s.dark.class(hue{fill: t.Colour}), s.labels.of(spoken(info.Label, t.Text)), paint("fill", t.Colour),
 		decimal(t.Start(width*t.Size/look.Em), 2), decimal(t.At.Y, 2), decimal(scale, 6))
@@ -35,6 +36,15 @@ func (s *svg) Text(info canvas.Info, t canvas.PxText) {
 		}
 	}
 	s.body.WriteString("</g>\n")
+}
+
+// lack notes letters that no font has, each once.
+func (s *svg) lack(letters []rune) {
+	for _, r := range letters {
+		if !slices.Contains(s.lacks, r) {
+			s.lacks = append(s.lacks, r)
+		}
+	}
 }
 
 // spoken is what to read out for a text: its label, and its words if the label
