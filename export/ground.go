@@ -7,6 +7,7 @@ import (
 	"strings"
 
 	"homeside/canvas"
+	"homeside/model/units"
 )
 
 // Ground is what a picture stands on. The zero Ground is the scene's own.
@@ -55,6 +56,29 @@ func (g Ground) Under(s *canvas.Scene) *canvas.Scene {
 		c.Background = g.Flat
 	}
 	return &c
+}
+
+// Overlay is a source that looks otherwise when it is laid over something else.
+type Overlay interface {
+	Source
+	// Over is Moving without what would hide all that is under it.
+	Over(width, height int, t units.Seconds) *canvas.Scene
+}
+
+// Of is a source as it is seen on the ground.
+func (g Ground) Of(src Source) Source {
+	if o, ok := src.(Overlay); ok && g != (Ground{}) {
+		return laid{o}
+	}
+	return src
+}
+
+// laid is a source over something else.
+type laid struct{ Overlay }
+
+// Moving implements Source.
+func (l laid) Moving(width, height int, t units.Seconds) *canvas.Scene {
+	return l.Over(width, height, t)
 }
 
 // ClearError is a transparent ground in a format that has none.

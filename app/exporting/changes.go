@@ -21,6 +21,7 @@ const (
 func changesOf(ctx context.Context, src export.Source, o export.Options, times export.Times) (changes, error) {
 	k := min(float64(lookedAt)/float64(max(o.Width, o.Height)), 1)
 	w, h := max(int(float64(o.Width)*k), 1), max(int(float64(o.Height)*k), 1)
+	src = o.Ground.Of(src)
 	frames, drawn := raster.NewFrames(o.Ground.Under(src.Static(w, h))), -1
 	draw := func(i int) {
 		if drawn != i {

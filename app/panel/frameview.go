@@ -44,7 +44,10 @@ func NewFrameView() *FrameView {
 func (v *FrameView) Show(src export.Source, g export.Ground, width, height int, at units.Seconds) {
 	shape := fyne.NewSize(float32(width), float32(height))
 	resized := shape != v.shape
-	v.source, v.ground, v.shape, v.at, v.frames = src, g, shape, at, nil
+	v.source, v.ground, v.shape, v.at, v.frames = nil, g, shape, at, nil
+	if src != nil {
+		v.source = g.Of(src)
+	}
 	if resized {
 		v.Box.Refresh()
 	}

@@ -15,10 +15,11 @@ type board struct {
 	panel canvas.Panel
 	scale float64 // pixels per point of the scene
 	look  *look.Look
+	over  bool // the picture is laid over something else
 }
 
 func (f *Film) board(s *canvas.Scene, name string) *board {
-	return &board{canvas.Panel{Name: name, View: canvas.View{PxPerFoot: 1}}, s.PxPerPoint, f.look()}
+	return &board{canvas.Panel{Name: name, View: canvas.View{PxPerFoot: 1}}, s.PxPerPoint, f.look(), f.over}
 }
 
 func (b *board) points(px float64) canvas.Points { return canvas.Points(px / b.scale) }

@@ -101,6 +101,8 @@ func (f *Film) caption(s *canvas.Scene, texts []string) {
 // plate is a ground for words on the court.
 func (b *board) plate(id string, a compose.Area) {
 	fill := b.look.Plate
-	fill.A = plateAlpha
+	if !b.over {
+		fill.A = plateAlpha
+	}
 	b.box(id, a, fill)
 }

@@ -20,6 +20,7 @@ import (
 type Film struct {
 	Reel    *reel.Reel
 	Look    *look.Look // nil means look.Daylight
+	over    bool      // drawn over something else
 	surface court.Rect
 	logo    *image.NRGBA // nil for none
 	takes   []take
@@ -106,6 +107,15 @@ func (f *Film) Moving(width, height int, t units.Seconds) *canvas.Scene {
 	f.shoot(s, m)
 	f.words(s, m)
 	return s
+}
+
+// Over is the clip at time t as it is laid over something else, which the sky
+// behind a court would hide. Plates are solid then: what shines through them could
+// be a colour to be keyed out.
+func (f *Film) Over(width, height int, t units.Seconds) *canvas.Scene {
+	over := *f
+	over.over = true
+	return over.Moving(width, height, t)
 }
 
 func (f *Film) scene(width, height int) *canvas.Scene {

@@ -58,14 +58,14 @@ func parts(all compose.Area, right bool) []compose.Area {
 // names of the two courts' panels.
 var sides = [...]string{"", "beside."}
 
-// shoot draws the courts.
+// shoot draws the courts, without a sky where they are laid over something else.
 func (f *Film) shoot(s *canvas.Scene, m reel.Moment) {
 	sc := f.sceneryOf(m.Take, s.Width, s.Height)
 	t := f.takes[m.Take]
 	layouts := f.layouts(s.Width, s.Height, t, sc.place, m)
 	s.PxPerPoint = sharp(s.PxPerPoint, sc, layouts[0].Court, t)
 	for i, p := range f.seen(t) {
-		if l := layouts[i]; l.Court.Lens.On() {
+		if l := layouts[i]; l.Court.Lens.On() && !f.over {
 			f.sky(s, sides[i]+"sky", l)
 		}
 		for _, still := range sc.still[i] {

@@ -1,12 +1,14 @@
 package main
 
 import (
+	"image/color"
 	"math"
 	"os"
 	"path/filepath"
 	"strings"
 	"testing"
 
+	"homeside/export"
 	"homeside/export/exporttest"
 	"homeside/model/lesson"
 )
@@ -124,5 +126,27 @@ func TestExportReelBatch(t *testing.T) {
 	_, stderr, code = cli("export", path, "--out", filepath.Join(folder, "{play}.gif"), "--play", "all", "--fit", "8", "--recipe", "loop", "--size", "32x32", "--fps", "5")
 	if files := exporttest.Files(t, folder); code != exitOK || len(files) != 3 {
 		t.Errorf("a batch of fitted plays: exit %d, %q, files %v; want three", code, stderr, files)
+	}
+}
+
+// On a ground to be keyed out or on none, a card leaves what is round its words to
+// what it is laid over, in pictures and in clips.
+func TestCardOverFootage(t *testing.T) {
+	path := lessonFile(t, reelDrill())
+	for ground, want := range map[string]color.NRGBA{"clear": {}, "green": export.KeyGreen} {
+		for _, name := range []string{"x.png", "x.apng"} {
+			out := filepath.Join(t.TempDir(), name)
+			args := []string{"export", path, "--out", out, "--reel", "1", "--size", "180x320", "--background", ground}
+			if _, stderr, code := cli(args...); code != exitOK || stderr != "" {
+				t.Fatalf("%v: exit %d, %q", args, code, stderr)
+			}
+			img := exporttest.Decode(t, out)[0]
+			if got := img.RGBAAt(2, 2); got.A != want.A || want.A > 0 && (got.R != want.R || got.G != want.G || got.B != want.B) {
+				t.Errorf("%s on %s: the corner of a card is %v, want %v", name, ground, got, want)
+			}
+			if got := img.RGBAAt(90, 160); got.A != 0xFF {
+				t.Errorf("%s on %s: the middle of a card is %v, want its plate", name, ground, got)
+			}
+		}
 	}
 }

@@ -51,6 +51,7 @@ func filmOn(paper func(*canvas.Scene) *canvas.Scene, src export.Source, o *expor
 	if err != nil {
 		return nil, err
 	}
+	src = c.Ground.Of(src)
 	return &film{src, c, times, raster.Scene(paper(c.Ground.Under(src.Static(c.Width, c.Height))))}, nil
 }
 

@@ -33,6 +33,9 @@ type Format struct {
 // Save writes a file or folder in the format, as a whole or not at all. What
 // stood at path is replaced; a folder only if it holds nothing else.
 func (f Format) Save(ctx context.Context, path string, src export.Source, o *export.Options) error {
+	if o != nil {
+		src = o.Ground.Of(src)
+	}
 	n := &noting{Source: src}
 	if err := f.save(ctx, path, n, o); err != nil {
 		return err

@@ -28,6 +28,7 @@ func momentOf(ctx context.Context, src export.Source, o *export.Options) (moment
 	if err != nil {
 		return moment{}, err
 	}
+	src = c.Ground.Of(src)
 	return moment{c, c.Ground.Under(src.Static(c.Width, c.Height)), src.Moving(c.Width, c.Height, t)}, nil
 }
 
