@@ -352,7 +352,7 @@ func (g gripper) guide(guide Guide) {
 	g.add(canvas.Shape{
 		ID: fmt.Sprintf("guide.%d", len(g.drawn)), Label: words.T("snapped to this"),
 		Path:  canvas.Polyline(guide.From, guide.To),
-		Style: canvas.Style{Stroke: look.Mauve, Width: canvas.Pts(1.8), Dash: []canvas.Points{6, 3}},
+		Style: canvas.Style{Stroke: g.p.look().Part, Width: canvas.Pts(1.8), Dash: []canvas.Points{6, 3}},
 	})
 }
 

@@ -41,13 +41,13 @@ func (p Picture) mark(g *canvas.Panel, name string, m lesson.Mark) {
 		add("arrow", wayPath(way), ink)
 		g.Add(canvas.Shape{ID: name + ".head", Layer: canvas.Marks, Path: arrowHead(way, look.ArrowHead), Style: canvas.Style{Fill: ink.Stroke}})
 	case lesson.ZoneMark:
-		add("zone", canvas.Box(court.RectOf(m.Place, m.Tip)), canvas.Style{Fill: pale(look.Green, 0x38), Stroke: look.Green, Width: canvas.Pts(look.Outline), Dash: []canvas.Points{6, 3}})
+		add("zone", canvas.Box(court.RectOf(m.Place, m.Tip)), canvas.Style{Fill: pale(look.Green, 0x38), Stroke: p.look().Zone, Width: canvas.Pts(look.Outline), Dash: []canvas.Points{6, 3}})
 	case lesson.ConeMark:
 		add("cone", cone(canvas.On(m.Place)), canvas.Style{Fill: look.Rust, Stroke: p.look().Ink, Width: canvas.Pts(look.Outline)})
 	case lesson.MeasureMark:
 		add("measure", measurePath(m), canvas.Style{Stroke: p.look().Ink, Width: canvas.Pts(look.Outline)})
 	case lesson.HighlightMark:
-		add("highlight", canvas.Circle(canvas.On(m.Place), canvas.Ft(m.Place.Distance(m.Tip))), canvas.Style{Fill: pale(look.Yellow, 0x60), Stroke: look.Orange, Width: canvas.Pts(2)})
+		add("highlight", canvas.Circle(canvas.On(m.Place), canvas.Ft(m.Place.Distance(m.Tip))), canvas.Style{Fill: pale(look.Yellow, 0x60), Stroke: p.look().Spot, Width: canvas.Pts(2)})
 	}
 }
 

@@ -20,7 +20,7 @@ import (
 type Film struct {
 	Reel    *reel.Reel
 	Look    *look.Look // nil means look.Daylight
-	over    bool      // drawn over something else
+	over    bool       // drawn over something else
 	surface court.Rect
 	logo    *image.NRGBA // nil for none
 	takes   []take

@@ -22,6 +22,8 @@ var Daylight = Look{
 	Part:    rgb(0xA04A7C), // Mauve, deep enough for a line on every ground
 	Below:   Orange,
 	Chosen:  Blue,
+	Zone:    rgb(0x00805C), // Green and Orange, deep enough for a line on every ground
+	Spot:    rgb(0xA86400),
 	Loop:    Sky,
 	Teams: [2]TeamLook{
 		{Disc: Blue, Letter: white, Run: rgb(0x005A8C)},

@@ -36,6 +36,8 @@ type Look struct {
 	Part    color.NRGBA // where two plays first differ
 	Below   color.NRGBA // bars that go below 0
 	Chosen  color.NRGBA // round what is chosen, and what the hand moves
+	Zone    color.NRGBA // round a zone that is marked
+	Spot    color.NRGBA // round what is highlighted
 	Loop    color.NRGBA // a stretch of time that is played again and again
 	Teams   [2]TeamLook // by court.End
 

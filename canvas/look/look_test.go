@@ -3,6 +3,8 @@ package look
 import (
 	"image/color"
 	"math"
+	"reflect"
+	"strings"
 	"testing"
 
 	"homeside/canvas"
@@ -50,6 +52,7 @@ func TestLinesCanBeSeen(t *testing.T) {
 			for mark, c := range map[string]color.NRGBA{
 				"line": l.Line, "net": l.Net, "outline": l.Ink, "hatch": l.Quiet, "near run": l.Teams[0].Run, "far run": l.Teams[1].Run,
 				"moment shown": l.Head, "choice": l.Chosen, "parting of two plays": l.Part,
+				"zone": l.Zone, "highlight": l.Spot,
 			} {
 				atLeast(t, name+": "+mark+" on "+ground, c, g, wcag.Graphics)
 			}
@@ -78,6 +81,46 @@ func TestFilledMarksCanBeSeen(t *testing.T) {
 				}
 			}
 		}
+	}
+}
+
+// checked is what is looked at above: every colour of a look by its field, and what is not held
+// against the grounds, with why.
+var checked = map[string]string{
+	"Paper": "a ground", "Surface": "a ground", "Court": "a ground", "Kitchen": "a ground", "Plate": "a ground",
+	"Line": "", "Net": "", "Ink": "", "Quiet": "", "Head": "", "Chosen": "", "Part": "", "Zone": "", "Spot": "", // lines
+	"Ball": "", "Handle": "", "Below": "", "Teams.Disc": "", "Fault.Fill": "", "Late.Fill": "", "Caution.Fill": "", "Advice.Fill": "", "Cue.Fill": "", // filled
+	"Rim":    "the outline of what is filled",
+	"Shadow": "how high the ball is is said in figures too",
+	"Loop":   "under the rally strip's own marks; what is on it is ink",
+
+	"Teams.Letter": "", "Teams.Run": "", "Fault.Letter": "", "Late.Letter": "", "Caution.Letter": "", "Advice.Letter": "", "Cue.Letter": "", // letters
+}
+
+// No colour of a look goes unlooked at.
+func TestEveryColourIsChecked(t *testing.T) {
+	found := map[string]bool{}
+	var walk func(name string, of reflect.Type)
+	walk = func(name string, of reflect.Type) {
+		switch {
+		case of == reflect.TypeFor[color.NRGBA]():
+			found[name] = true
+		case of.Kind() == reflect.Array:
+			walk(name, of.Elem())
+		case of.Kind() == reflect.Struct:
+			for i := range of.NumField() {
+				walk(strings.TrimPrefix(name+"."+of.Field(i).Name, "."), of.Field(i).Type)
+			}
+		}
+	}
+	walk("", reflect.TypeFor[Look]())
+	for name := range found {
+		if _, ok := checked[name]; !ok {
+			t.Errorf("nothing says how well %s can be seen", name)
+		}
+	}
+	if len(found) != len(checked) {
+		t.Errorf("%d colours are found and %d checked", len(found), len(checked))
 	}
 }
 

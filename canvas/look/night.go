@@ -22,6 +22,8 @@ var Night = Look{
 	Part:    Mauve,
 	Below:   Orange,
 	Chosen:  Sky,
+	Zone:    Green,
+	Spot:    Orange,
 	Loop:    rgb(0x124D70),
 	Teams: [2]TeamLook{
 		{Disc: Blue, Letter: white, Run: Sky},
