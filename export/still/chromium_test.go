@@ -3,6 +3,8 @@ package still
 import (
 	"os"
 	"path/filepath"
+	"slices"
+	"strings"
 	"testing"
 
 	"homeside/canvas"
@@ -38,6 +40,31 @@ func TestChromiumDrawsTheSVG(t *testing.T) {
 		if len(page.Errors()) != 0 || len(page.Requests()) != 1 {
 			t.Errorf("%s: errors %q, requests %q, want none but the picture itself", name, page.Errors(), page.Requests())
 		}
+	}
+}
+
+// Chromium tells screen readers the picture's title and description, and every
+// label, in the order of drawing.
+func TestChromiumReadsTheSVGOut(t *testing.T) {
+	path := filepath.Join(t.TempDir(), "x.svg")
+	if err := os.WriteFile(path, writeBytes(t, "SVG", sampler{}, nil), 0o600); err != nil {
+		t.Fatal(err)
+	}
+	var root exporttest.Spoken
+	var labels []string
+	for _, s := range exporttest.OpenPage(t, path, 360, 640).Spoken() {
+		switch {
+		case s.Role == "image" || s.Role == "img":
+			labels = append(labels, s.Name)
+		case root.Name == "":
+			root = s
+		}
+	}
+	if root.Name != `One <of> "each" & more` || !strings.HasPrefix(root.Description, "box; glass over the box; ") {
+		t.Errorf("the picture is read out as %+v", root)
+	}
+	if !slices.Equal(labels, samplerLabels) {
+		t.Errorf("labels are read out as\n%q, want\n%q", labels, samplerLabels)
 	}
 }
 

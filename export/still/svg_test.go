@@ -86,6 +86,11 @@ func TestSVGIsADocumentWithTitle(t *testing.T) {
 	}
 }
 
+// samplerLabels are all labels of the sampler.
+var samplerLabels = []string{"box", "glass over the box", `ring with a "hole" & <more>`, "disc", "bend",
+	`Fault & <volley> "in" kitchen`, "Señal: ¿quién tapa? ÁÉÍÓÚÜ", "AVATAR, To, Te. 4-7-2", "Ελλάδα Жучок Tiếng Việt", apart, missing, joined,
+	"time since the serve: 1.20 s"}
+
 // Every label of what is drawn, and every text, can be read out; what draws
 // nothing is not there.
 func TestSVGLabels(t *testing.T) {
@@ -99,11 +104,8 @@ func TestSVGLabels(t *testing.T) {
 			got = append(got, label)
 		}
 	}
-	want := []string{"box", "glass over the box", `ring with a "hole" & <more>`, "disc", "bend",
-		`Fault & <volley> "in" kitchen`, "Señal: ¿quién tapa? ÁÉÍÓÚÜ", "AVATAR, To, Te. 4-7-2", "Ελλάδα Жучок Tiếng Việt", apart, missing, joined,
-		"time since the serve: 1.20 s"}
-	if !slices.Equal(got, want) {
-		t.Errorf("labels\n got %q\nwant %q", got, want)
+	if !slices.Equal(got, samplerLabels) {
+		t.Errorf("labels\n got %q\nwant %q", got, samplerLabels)
 	}
 }
 
