@@ -321,9 +321,11 @@ func newTicking(most int64) *ticking {
 // path stays.
 func TestExportCancelled(t *testing.T) {
 	lesson := lessonFile(t, drill())
-	for _, name := range []string{"x.png", "x.svg", "x.pdf", "x.gif", "x.avi"} {
+	for _, line := range []string{"x.png --size 64x64", "x.svg --size 64x64", "x.pdf --size 64x64", "x.gif --size 64x64", "x.avi --size 64x64",
+		"x.html", "x.vtt", "x.wav", "x.pdf --sheet storyboard", "x.pdf --sheet match"} {
+		name, more, _ := strings.Cut(line, " ")
 		path := filepath.Join(t.TempDir(), name)
-		args := []string{"export", lesson, "--out", path, "--size", "64x64"}
+		args := append([]string{"export", lesson, "--out", path}, strings.Fields(more)...)
 		whole := newTicking(0)
 		if _, errs, code := cliIn(whole, args...); code != exitOK {
 			t.Fatalf("homeside-cli %v: exit %d, %s", args, code, errs)

@@ -1,7 +1,6 @@
 package main
 
 import (
-	"context"
 	"fmt"
 	"io"
 	"path/filepath"
@@ -116,5 +115,5 @@ func (f exportFlags) handoutOptions(c *cobra.Command) (handout.Sheet, *handout.O
 	if sheet.Cards && c.Flags().Changed("play") {
 		return sheet, nil, fmt.Errorf("--play: %s is made of pairs, not of plays", sheet.Name)
 	}
-	return sheet, o, context.Cause(c.Context())
+	return sheet, o, nil
 }
