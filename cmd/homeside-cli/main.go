@@ -43,18 +43,33 @@ var commands = []func() *cobra.Command{
 
 func main() {
 	ctx, stop := signal.NotifyContext(context.Background(), signals()...)
-	code := run(ctx, os.Args[1:], os.Stdout, os.Stderr)
+	ctx, cancel := context.WithCancel(ctx)
+	signal.Ignore(syscall.SIGPIPE) // or what is under way would end without a trace, and with its traces left
+	code := run(ctx, os.Args[1:], heard{os.Stdout, cancel}, heard{os.Stderr, cancel})
 	stop()
 	os.Exit(code)
 }
 
-// signals are those that cancel what is under way, so that nothing of it is
-// left: Ctrl-C, the end of a job in a queue, a terminal that is closed, and that
-// nobody reads any more what is told. What whoever started this program wants
-// ignored (nohup) stays so.
+// signals are those that cancel what is under way, so that nothing of it is left:
+// Ctrl-C, the end of a job in a queue, a terminal that is closed. What whoever
+// started this program wants ignored (nohup) stays so.
 func signals() []os.Signal {
-	all := []os.Signal{os.Interrupt, syscall.SIGTERM, syscall.SIGHUP, syscall.SIGPIPE}
-	return slices.DeleteFunc(all, signal.Ignored)
+	return slices.DeleteFunc([]os.Signal{os.Interrupt, syscall.SIGTERM, syscall.SIGHUP}, signal.Ignored)
+}
+
+// heard is a stream that cancels what is under way when nobody reads it any more.
+type heard struct {
+	io.Writer
+	cancel context.CancelFunc
+}
+
+// Write implements io.Writer.
+func (h heard) Write(p []byte) (int, error) {
+	n, err := h.Writer.Write(p)
+	if errors.Is(err, syscall.EPIPE) {
+		h.cancel()
+	}
+	return n, err
 }
 
 // run is the whole program with its surroundings as arguments.

@@ -147,6 +147,23 @@ func checkGone(t *testing.T, pids string) {
 	}
 }
 
+// An ffmpeg that dies is told with its last line, not taken for a wish to end.
+func TestFFmpegDiesUnderTheProgram(t *testing.T) {
+	fakes := t.TempDir()
+	if err := os.WriteFile(filepath.Join(fakes, "ffmpeg"), []byte("#!/bin/sh\nhead -c 5000000 >/dev/null\necho 'no space left' >&2\nexit 1\n"), 0o700); err != nil {
+		t.Fatal(err)
+	}
+	t.Setenv("PATH", fakes+string(os.PathListSeparator)+os.Getenv("PATH"))
+	folder := filepath.Dir(lessonFile(t, drill()))
+	for _, ext := range []string{"mp4", "mov"} {
+		s := start(t, "", folder, strings.Fields(long+"x."+ext)...)
+		if err, want := s.Wait(), "save x."+ext+": ffmpeg failed (exit status 1): no space left\n"; err == nil || !strings.HasSuffix(s.said.String(), want) {
+			t.Errorf("%s: ended with %v, saying %q, want %q", ext, err, s.said.String(), want)
+		}
+	}
+	checkFiles(t, folder, "lesson.json")
+}
+
 // A program that is to outlive its terminal does.
 func TestHangUpIsIgnoredUnderNohup(t *testing.T) {
 	folder := filepath.Dir(lessonFile(t, drill()))
