@@ -7,6 +7,8 @@ import (
 	"strings"
 	"time"
 
+	"fyne.io/fyne/v2"
+
 	"homeside/words"
 )
 
