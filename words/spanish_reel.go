@@ -162,4 +162,13 @@ var spanishReel = catalogue{
 	"paper":                            "papel",
 	"transparent, 1920 x 1080":         "transparente, 1920 x 1080",
 	"what to say, with times":          "qué decir, con tiempos",
+
+	"To the start of the match":             "Al principio del partido",
+	"One rally back":                        "Un punto atrás",
+	"One rally on":                          "Un punto adelante",
+	"To the end of the match":               "Al final del partido",
+	"Deletes this freeze":                   "Borra esta pausa",
+	"Deletes this stretch at another speed": "Borra este tramo a otra velocidad",
+	"Plays the reel, or stops it":           "Reproduce el clip o lo detiene",
+	"Takes this point away":                 "Quita este punto",
 }

@@ -8,7 +8,7 @@ import (
 	"fyne.io/fyne/v2/theme"
 	"fyne.io/fyne/v2/widget"
 
-	"homeside/app/heard"
+	"homeside/app/tips"
 	"homeside/model/lesson"
 	"homeside/words"
 )
@@ -42,7 +42,7 @@ func newFreezeRow(f *takeForm, i int) *freezeRow {
 	})
 	r.caption = newCommitEntry(func(text string) { change(func(z *lesson.Freeze) { z.Caption = text }) })
 	r.caption.SetPlaceHolder(words.T("Caption while it holds"))
-	remove := heard.NewButtonWithIcon("", theme.DeleteIcon(), func() {
+	remove := tips.New("", theme.DeleteIcon(), func() string { return words.T("Deletes this freeze") }, func() {
 		f.set(words.T("delete a freeze"), func(t *lesson.Take) {
 			if i < len(t.Freezes) {
 				t.Freezes = slices.Delete(slices.Clone(t.Freezes), i, i+1)

@@ -8,7 +8,7 @@ import (
 	"fyne.io/fyne/v2/theme"
 	"fyne.io/fyne/v2/widget"
 
-	"homeside/app/heard"
+	"homeside/app/tips"
 	"homeside/model/lesson"
 	"homeside/words"
 )
@@ -18,7 +18,7 @@ type slowRow struct {
 	box      *fyne.Container
 	from, to *anchorChoice
 	speed    *speedChoice
-	remove   *heard.Button
+	remove   *tips.Button
 }
 
 func newSlowRow(f *takeForm, i int) *slowRow {
@@ -34,7 +34,7 @@ func newSlowRow(f *takeForm, i int) *slowRow {
 	r.from = newAnchorChoice("", func(a *lesson.Anchor) { change(func(s *lesson.Slow) { s.Span.From = *a }) })
 	r.to = newAnchorChoice("", func(a *lesson.Anchor) { change(func(s *lesson.Slow) { s.Span.To = *a }) })
 	r.speed = newSpeedChoice(func(v float64) { change(func(s *lesson.Slow) { s.Speed = v }) })
-	r.remove = heard.NewButtonWithIcon("", theme.DeleteIcon(), func() {
+	r.remove = tips.New("", theme.DeleteIcon(), func() string { return words.T("Deletes this stretch at another speed") }, func() {
 		f.set(words.T("delete a stretch at another speed"), func(t *lesson.Take) {
 			if i < len(t.Slows) {
 				t.Slows = slices.Delete(slices.Clone(t.Slows), i, i+1)

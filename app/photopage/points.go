@@ -11,6 +11,7 @@ import (
 	"homeside/app/heard"
 	"homeside/app/panel"
 	"homeside/app/session"
+	"homeside/app/tips"
 	"homeside/model/court"
 	"homeside/model/homography"
 	"homeside/model/lesson"
@@ -37,7 +38,7 @@ type row struct {
 	number *widget.Label
 	name   *panel.Dropdown
 	off    *widget.Label
-	drop   *heard.Button
+	drop   *tips.Button
 }
 
 func newPoints(s *session.Session, chosen func() int) *points {
@@ -131,7 +132,7 @@ func (p *points) newRow(i int) *row {
 			p.session.NamePhotoPoint(i, p.names[k].At)
 		}
 	})
-	r.drop = heard.NewButtonWithIcon("", theme.ContentRemoveIcon(), func() { p.session.DropPhotoPoint(i) })
+	r.drop = tips.New("", theme.ContentRemoveIcon(), func() string { return words.T("Takes this point away") }, func() { p.session.DropPhotoPoint(i) })
 	r.drop.Importance = widget.LowImportance
 	r.box = container.NewBorder(nil, nil, r.number, container.NewHBox(r.off, r.drop), r.name)
 	return r

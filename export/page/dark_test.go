@@ -71,12 +71,12 @@ func TestPictureInTheDark(t *testing.T) {
 		}
 	}
 	for name, c := range map[string]color.NRGBA{"paper": look.Night.Paper, "court": look.Night.Court, "run-off": look.Night.Surface} {
-		if n := seen[color.RGBA{c.R, c.G, c.B, c.A}]; n < 5000 {
+		if n := seen[color.RGBA(c)]; n < 5000 {
 			t.Errorf("in the dark %d pixels are the %s, want 5000 at least", n, name)
 		}
 	}
 	for name, c := range map[string]color.NRGBA{"paper": look.Daylight.Paper, "court": look.Daylight.Court, "run-off": look.Daylight.Surface} {
-		if n := seen[color.RGBA{c.R, c.G, c.B, c.A}]; n > 500 {
+		if n := seen[color.RGBA(c)]; n > 500 {
 			t.Errorf("in the dark %d pixels are the %s of the day", n, name)
 		}
 	}
