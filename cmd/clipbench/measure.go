@@ -133,8 +133,12 @@ func (b bench) ours(j job, path string) []string {
 	if j.scene != still {
 		return []string{b.self, "write", j.scene, fmt.Sprint(j.seconds), fmt.Sprint(j.fps), path}
 	}
-	return []string{b.cli, "export", b.lesson, "--play", "1", "--view", "lying", "--size", fmt.Sprintf("%dx%d", j.width, j.height),
+	line := []string{b.cli, "export", b.lesson, "--play", "1", "--view", "lying", "--size", fmt.Sprintf("%dx%d", j.width, j.height),
 		"--fps", fmt.Sprint(j.fps), "--speed", fmt.Sprint(j.speed()), "--out", path}
+	if filepath.Ext(path) == ".mp4" { // as silent as the baseline's
+		line = append(line, "--sound", "none")
+	}
+	return line
 }
 
 // floor is the time that ffmpeg takes for the frames if they are there already,

@@ -26,7 +26,7 @@ func writeMP4(ctx context.Context, w io.Writer, src export.Source, o *export.Opt
 
 // aac are the arguments for what is heard. Players leave out the encoder's
 // beginning, as the file tells them to (an edit list).
-var aac = []string{"-map", "0:v", "-map", "1:a", "-c:a", "aac", "-b:a", "96k"}
+var aac = []string{"-c:a", "aac", "-b:a", "96k", "-movflags", "+faststart"}
 
 // x264 are the arguments between the frames and the file.
 var x264 = []string{"-c:v", "libx264", "-preset", "veryfast", "-crf", "18", "-pix_fmt", "yuv420p", "-movflags", "+faststart"}

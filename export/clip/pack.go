@@ -75,15 +75,18 @@ func (f *film) pack(ctx context.Context, w io.Writer, r recipe, wait patient) er
 	if err != nil {
 		return err
 	}
-	if err := f.feed(ctx, path, track, r, wait); err != nil {
+	if err := f.feed(ctx, path, r, wait); err != nil {
+		return err
+	}
+	if path, err = addTrack(ctx, path, track, r, wait); err != nil {
 		return err
 	}
 	return copyFile(w, path, r.kind)
 }
 
-// feed gives the frames to ffmpeg, and the file with what is heard, if any.
-func (f *film) feed(ctx context.Context, path, track string, r recipe, wait patient) error {
-	p, err := startFFmpeg(ctx, wait, f.args(path, track, r)...)
+// feed gives the frames to ffmpeg.
+func (f *film) feed(ctx context.Context, path string, r recipe, wait patient) error {
+	p, err := startFFmpeg(ctx, wait, f.args(path, r)...)
 	if err != nil {
 		return err
 	}
@@ -99,17 +102,10 @@ func (f *film) feed(ctx context.Context, path, track string, r recipe, wait pati
 }
 
 // args are all arguments of ffmpeg but its first.
-func (f *film) args(path, track string, r recipe) []string {
+func (f *film) args(path string, r recipe) []string {
 	size := fmt.Sprintf("%dx%d", f.o.Width, f.o.Height)
 	args := []string{"-f", "rawvideo", "-pix_fmt", r.pixels, "-video_size", size, "-framerate", fmt.Sprint(f.o.FPS), "-i", "pipe:0"}
-	if track != "" {
-		args = append(args, "-i", track)
-	}
-	args = append(args, r.args...)
-	if track != "" {
-		args = append(args, r.sound...)
-	}
-	return append(append(args, always...), path)
+	return append(append(append(args, r.args...), always...), path)
 }
 
 func copyFile(w io.Writer, path, kind string) error {

@@ -22,6 +22,22 @@ func (f *film) track(ctx context.Context, folder string, r recipe) (string, erro
 	return path, nil
 }
 
+// addTrack packs a clip that is there with its track, if any, and is the path of
+// what came of it. The pictures are taken as they are: read beside another file
+// while they are made, raw frames would be handed from thread to thread and copied.
+func addTrack(ctx context.Context, clip, track string, r recipe, wait patient) (string, error) {
+	if track == "" {
+		return clip, nil
+	}
+	path := filepath.Join(filepath.Dir(clip), "heard"+r.ext)
+	args := append([]string{"-i", clip, "-i", track, "-map", "0:v", "-map", "1:a", "-c:v", "copy"}, r.sound...)
+	p, err := startFFmpeg(ctx, wait, append(append(args, always...), path)...)
+	if err != nil {
+		return "", err
+	}
+	return path, p.finish()
+}
+
 func (f *film) writeTrack(ctx context.Context, path string) error {
 	file, err := os.Create(path)
 	if err != nil {

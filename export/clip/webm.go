@@ -29,7 +29,7 @@ func writeWebM(ctx context.Context, w io.Writer, src export.Source, o *export.Op
 // opus are the arguments for what is heard. The encoder's beginning is as short
 // as it can be (2.5 ms): an ffmpeg that does not add it to the times of what is
 // heard (5.1) is early by no more.
-var opus = []string{"-map", "0:v", "-map", "1:a", "-c:a", "libopus", "-application", "lowdelay", "-b:a", "64k"}
+var opus = []string{"-c:a", "libopus", "-application", "lowdelay", "-b:a", "64k"}
 
 // vp9 are the arguments between the frames and the file. A frame that is kept
 // back for later ones would lose the alpha channel (libvpx).
