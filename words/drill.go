@@ -54,7 +54,7 @@ func SignalDoes(m lesson.Meaning, serves bool) string {
 	case lesson.Fake:
 		return T("The partner starts as if to switch, and both stay.")
 	default:
-		return KindDoes(lesson.Stayed, serves)
+		return T("Nobody changes sides.")
 	}
 }
 

@@ -81,4 +81,6 @@ var spanishDrills = catalogue{
 	"Partners change sides only when they win a rally on their own serve: now %s is on the right.": "La pareja solo cambia de lado cuando gana un punto con su saque: ahora %s está a la derecha.",
 	"%s has %d, an even score: %s, who started, is on the right.":                                  "%s tiene %d, marcador par: %s, que empezó, está a la derecha.",
 	"%s has %d, an odd score: %s, who started, is on the left, so %s is on the right.":             "%s tiene %d, marcador impar: %s, que empezó, está a la izquierda, así que %s está a la derecha.",
+
+	"Nobody changes sides.": "Nadie cambia de lado.",
 }
