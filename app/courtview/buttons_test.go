@@ -9,6 +9,7 @@ import (
 	"fyne.io/fyne/v2/test"
 
 	"homeside/app/session"
+	"homeside/export/exporttest"
 	"homeside/model/game"
 )
 
@@ -35,7 +36,7 @@ func (m *mouse) drag(dx, dy float32) {
 func onNear2(t *testing.T) *mouse {
 	t.Helper()
 	test.NewTempApp(t)
-	v := New(session.New(builtIn(t), "", nil), Events{})
+	v := New(session.New(exporttest.BuiltIn(t), "", nil), Events{})
 	v.Resize(fyne.NewSize(738, 513))
 	v.paint(738, 513)
 	at := v.layout.Court.ToPx(v.session.Current().At(v.session.Now()).Players[game.Near2].Drawn.Place)

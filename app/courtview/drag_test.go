@@ -9,35 +9,19 @@ import (
 
 	"homeside/app/gesture"
 	"homeside/app/session"
-	"homeside/assets"
+	"homeside/export/exporttest"
 	"homeside/model/court"
 	"homeside/model/edit"
 	"homeside/model/game"
-	"homeside/model/lesson"
-	"homeside/model/lessonfile"
 	"homeside/model/units"
 )
-
-// builtIn is the first built-in lesson.
-func builtIn(t testing.TB) lesson.Lesson {
-	t.Helper()
-	data, err := assets.Lessons.ReadFile(assets.FirstLesson)
-	if err != nil {
-		t.Fatal(err)
-	}
-	l, err := lessonfile.Read(bytes.NewReader(data))
-	if err != nil {
-		t.Fatal(err)
-	}
-	return l
-}
 
 // dragged is a view in which a player is held, and the places that the hand goes
 // through, one after the other.
 func dragged(t testing.TB, e Events) (v *View, place func(step int) court.Point) {
 	t.Helper()
 	test.NewTempApp(t)
-	s := session.New(builtIn(t), "", nil)
+	s := session.New(exporttest.BuiltIn(t), "", nil)
 	v = New(s, e)
 	v.paint(738, 513)
 	from := s.Current().At(s.Now()).Players[game.Near2].Drawn.Place

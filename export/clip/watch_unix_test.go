@@ -4,11 +4,9 @@ package clip
 
 import (
 	"context"
-	"errors"
 	"os"
 	"os/exec"
 	"path/filepath"
-	"runtime"
 	"strings"
 	"testing"
 	"time"
@@ -24,34 +22,6 @@ func TestFFmpegThatLeavesSomething(t *testing.T) {
 	}
 	checkGone(t, "leaves something running", pids)
 	checkGone(t, "leaves something running", filepath.Join(filepath.Dir(pids), "ffmpeg.pids"))
-}
-
-// Time that is computed is seen, and that none is.
-func TestComputed(t *testing.T) {
-	if runtime.GOOS != "linux" {
-		t.Skip("known on Linux only")
-	}
-	for script, want := range map[string]bool{"while :; do :; done": true, "read nothing": false} {
-		cmd := exec.Command("sh", "-c", script)
-		in, err := cmd.StdinPipe()
-		if err := errors.Join(err, cmd.Start()); err != nil {
-			t.Fatal(err)
-		}
-		for want && computed(cmd.Process.Pid) < 5*tick {
-			runtime.Gosched() // until the system gives it the time
-		}
-		if got := computed(cmd.Process.Pid); !want && got > 5*tick {
-			t.Errorf("a process that waits has computed for %v", got)
-		}
-		err = errors.Join(in.Close(), cmd.Process.Kill())
-		_ = cmd.Wait() // says that it was killed
-		if err != nil {
-			t.Error(err)
-		}
-	}
-	if got := computed(os.Getpid() + 1<<22); got != 0 { // beyond all that there can be
-		t.Errorf("a process that is not there has computed for %v", got)
-	}
 }
 
 // The file that ffmpeg makes is a sign, also when it is written over.
