@@ -8,9 +8,9 @@ import (
 	"fyne.io/fyne/v2/theme"
 	"fyne.io/fyne/v2/widget"
 
+	"homeside/app/heard"
 	"homeside/app/panel"
 	"homeside/app/session"
-	"homeside/app/tips"
 	"homeside/words"
 )
 
@@ -18,8 +18,8 @@ import (
 type playbar struct {
 	session *session.Session
 	box     *fyne.Container
-	play    *tips.Button
-	loop    *tips.Button
+	play    *heard.Button
+	loop    *heard.Button
 	now     *widget.Label
 	speed   *panel.Dropdown
 	playing bool
@@ -34,16 +34,16 @@ var speeds = []struct {
 // newPlaybar is the row of a session; say shows a line in the status line.
 func newPlaybar(s *session.Session, say func(string)) *playbar {
 	b := &playbar{session: s, now: widget.NewLabel("")}
-	b.play = tips.New(words.T("Play"), theme.MediaPlayIcon(), func() string { return words.T("Plays or pauses (Space)") }, s.TogglePlay).Tell(say)
-	b.loop = tips.New("", theme.ViewRefreshIcon(), b.loopTip, s.ToggleLoop).Tell(say)
+	b.play = heard.NewButtonWithIcon(words.T("Play"), theme.MediaPlayIcon(), s.TogglePlay).Says(func() string { return words.T("Plays or pauses (Space)") }).Tell(say)
+	b.loop = heard.NewButtonWithIcon("", theme.ViewRefreshIcon(), s.ToggleLoop).Says(b.loopTip).Tell(say)
 	names := speedNames()
 	b.speed = panel.NewDropdown(names, nil)
 	b.speed.SetSelectedIndex(0)
 	b.speed.OnChanged = func(string) { s.SetSpeed(speeds[b.speed.SelectedIndex()].rate) }
 	b.box = container.NewHBox(
-		tips.New("", theme.MediaSkipPreviousIcon(), func() string { return words.T("Goes to the previous event (Left)") }, s.PreviousEvent).Tell(say),
+		heard.NewButtonWithIcon("", theme.MediaSkipPreviousIcon(), s.PreviousEvent).Says(func() string { return words.T("Goes to the previous event (Left)") }).Tell(say),
 		b.play,
-		tips.New("", theme.MediaSkipNextIcon(), func() string { return words.T("Goes to the next event (Right)") }, s.NextEvent).Tell(say),
+		heard.NewButtonWithIcon("", theme.MediaSkipNextIcon(), s.NextEvent).Says(func() string { return words.T("Goes to the next event (Right)") }).Tell(say),
 		b.loop, b.speed, b.now,
 	)
 	return b

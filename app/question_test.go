@@ -214,7 +214,7 @@ func TestControlsHandTheirKeysOn(t *testing.T) {
 		"widget.NewTable(", "widget.NewSelect", "widget.NewRadioGroup", "widget.NewCheckGroup", "widget.NewHyperlink", "widget.NewTree("}
 	seen := 0
 	files, err := filepath.Glob("*.go")
-	for _, part := range []string{"panel", "exporting", "photopage"} { // of the editor's window
+	for _, part := range []string{"panel", "exporting", "photopage", "rehearse", "drilling"} {
 		more, _ := filepath.Glob(filepath.Join(part, "*.go")) // the pattern is sound
 		files = append(files, more...)
 	}

@@ -68,7 +68,7 @@ var arrows = []arrow{
 	{"app/looks", []string{"app/settings", "canvas/look"}},
 	{"app/player", []string{"model/units", "export/sound"}},
 	{"app/rehearsal", []string{"model/...", "export/sound"}},
-	{"app/drilling", []string{"model/...", "canvas", "canvas/...", "words", "app/frameclock", "app/keyed", "app/looks", "app/panel", "app/rehearsal", "app/session"}},
+	{"app/drilling", []string{"model/...", "canvas", "canvas/...", "words", "app/frameclock", "app/heard", "app/looks", "app/panel", "app/rehearsal", "app/session"}},
 	{"app", []string{"model/...", "canvas", "canvas/...", "export", "export/...", "assets", "words", "app/..."}},
 	{"cmd/homeside", []string{"model/...", "assets", "words", "app", "app/..."}},
 	{"cmd/homeside-cli", []string{"model/...", "canvas", "canvas/...", "export", "export/...", "assets", "words"}},

@@ -6,6 +6,8 @@ import (
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/widget"
+
+	"homeside/app/heard"
 )
 
 // choice is an answer that can be given.
@@ -40,10 +42,10 @@ type answers struct {
 type answerRow struct {
 	box     *fyne.Container
 	asks    *widget.Label
-	buttons [mostChoices]*keyButton
+	buttons [mostChoices]*heard.Button
 }
 
-func newAnswers(grown *float32, other func(*fyne.KeyEvent)) *answers {
+func newAnswers(grown *float32) *answers {
 	a := &answers{grown: grown}
 	all := container.NewVBox()
 	for i := range a.rows {
@@ -51,7 +53,7 @@ func newAnswers(grown *float32, other func(*fyne.KeyEvent)) *answers {
 		r.asks = widget.NewLabel("")
 		r.box = container.NewHBox(r.asks)
 		for k := range r.buttons {
-			r.buttons[k] = newKeyButton("", nil, other)
+			r.buttons[k] = heard.NewButton("", nil)
 			r.box.Add(r.buttons[k])
 		}
 		all.Add(container.NewCenter(r.box))
@@ -107,7 +109,7 @@ func (a *answers) press(n int) bool {
 }
 
 // button is the button of answer n, counted from 1; nil if there is none.
-func (a *answers) button(n int) *keyButton {
+func (a *answers) button(n int) *heard.Button {
 	for _, r := range a.rows {
 		for _, b := range r.buttons {
 			if b.Visible() {

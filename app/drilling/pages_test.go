@@ -10,6 +10,7 @@ import (
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/test"
 
+	"homeside/app/heard"
 	"homeside/app/rehearsal"
 	"homeside/canvas/look"
 	"homeside/export/exporttest"
@@ -206,15 +207,14 @@ func TestAnyLesson(t *testing.T) {
 // goes.
 func TestButtonsHandOnKeys(t *testing.T) {
 	var unused []string
-	o := builtIn(t)
-	var s *Signals
-	o.Keys = func(k *fyne.KeyEvent) {
+	s := NewSignals(builtIn(t))
+	w := test.NewTempWindow(t, nil)
+	w.SetContent(heard.NewWindow(s.Content(), func(k *fyne.KeyEvent) bool {
 		if !s.Key(k) {
 			unused = append(unused, string(k.Name))
 		}
-	}
-	s = NewSignals(o)
-	w := test.NewTempWindow(t, s.Content())
+		return true
+	}))
 	w.Resize(fyne.NewSize(1280, 800))
 	w.Canvas().Focus(s.start)
 	s.start.TypedKey(&fyne.KeyEvent{Name: fyne.KeyReturn})

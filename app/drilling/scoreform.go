@@ -6,7 +6,7 @@ import (
 	"fyne.io/fyne/v2/layout"
 	"fyne.io/fyne/v2/widget"
 
-	"homeside/app/keyed"
+	"homeside/app/heard"
 	"homeside/app/panel"
 	"homeside/model/court"
 	"homeside/model/drill"
@@ -18,13 +18,13 @@ type scoreForm struct {
 	box     fyne.CanvasObject
 	options Options
 	pair    *panel.Dropdown
-	seed    *widget.Entry
+	seed    *heard.Entry
 	about   *widget.Label // the lesson's scoring, who started
 }
 
-func newScoreForm(o Options, start func(), keys keyed.Keys) *scoreForm {
+func newScoreForm(o Options, start func()) *scoreForm {
 	f := &scoreForm{options: o, about: wrapped("")}
-	f.pair = keyed.NewDropdown(pairNames(o.Session.Lesson()), 0, nothing, keys)
+	f.pair = panel.NewLettingGo(pairNames(o.Session.Lesson()), 0, nothing)
 	f.seed = entry(seedOf(o.Prefs, "scores"), start)
 	who := container.New(layout.NewFormLayout(), label(words.T("The pair")), f.pair, label(words.T("Seed")), f.seed)
 	left := container.NewVBox(bold(words.T("Score drill")), who, f.about, wrapped(words.T("The same seed asks the same scores in the same order; every start takes the next one.")))

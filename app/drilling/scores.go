@@ -20,7 +20,7 @@ type Scores struct {
 func NewScores(o Options) *Scores {
 	s := &Scores{}
 	s.sheet = newSheet("scores", o, s.begin)
-	s.form = newScoreForm(o, s.run, s.typed)
+	s.form = newScoreForm(o, s.run)
 	s.layOut(s.form.box, s.form.refresh, func() { s.form.seed.SetText(seedOf(o.Prefs, "scores")) })
 	return s
 }

@@ -7,7 +7,7 @@ import (
 	"fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/widget"
 
-	"homeside/app/keyed"
+	"homeside/app/heard"
 	"homeside/app/looks"
 	"homeside/app/session"
 	"homeside/canvas/look"
@@ -19,7 +19,6 @@ type Options struct {
 	Session *session.Session
 	Prefs   fyne.Preferences                 // keeps what was set up last
 	Reduced func() bool                      // nothing is to move by itself
-	Keys    keyed.Keys                       // keys that a control of the page has no use for, to come back to Key; nil is Key itself
 	Painted func()                           // called when a question is painted, before that is said; nil for nobody
 	Say     func(format string, args ...any) // told what happens; nil for nobody
 }
@@ -48,14 +47,14 @@ type sheet struct {
 	content *fyne.Container
 	form    fyne.CanvasObject
 	drill   fyne.CanvasObject
-	start   *keyButton
+	start   *heard.Button
 	wrong   *widget.Label // why it cannot start
 	begin   func() (course, error)
 
 	course             course // nil while it is set up
 	stage              *stage
 	answers            *answers
-	next, before, edit *keyButton
+	next, before, edit *heard.Button
 	keys               *widget.Label
 
 	rename func() // says in the form what the lesson says
@@ -70,18 +69,18 @@ type sheet struct {
 func newSheet(topic string, o Options, begin func() (course, error)) *sheet {
 	s := &sheet{options: o, topic: topic, begin: begin, wrong: widget.NewLabel(""), keys: widget.NewLabel(""), grown: 1}
 	s.stage = newStage(s.painted)
-	s.answers = newAnswers(&s.grown, s.typed)
+	s.answers = newAnswers(&s.grown)
 	s.wrong.Importance = widget.DangerImportance
 	s.wrong.Wrapping = fyne.TextWrapWord
 	s.wrong.Alignment, s.wrong.TextStyle.Bold = fyne.TextAlignCenter, true
 	s.keys.Wrapping = fyne.TextWrapWord
 	s.keys.Alignment = fyne.TextAlignCenter
-	s.start = newKeyButton(words.T("Start the drill"), s.run, s.typed)
+	s.start = heard.NewButton(words.T("Start the drill"), s.run)
 	s.start.Importance = widget.HighImportance
-	s.next = newKeyButton("", s.step, s.typed)
+	s.next = heard.NewButton("", s.step)
 	s.next.Importance = widget.HighImportance
-	s.before = newKeyButton(words.T("Question before"), s.back, s.typed)
-	s.edit = newKeyButton(words.T("Set up"), s.setUp, s.typed)
+	s.before = heard.NewButton(words.T("Question before"), s.back)
+	s.edit = heard.NewButton(words.T("Set up"), s.setUp)
 	foot := container.NewBorder(nil, nil, s.edit, nil, container.NewCenter(container.NewHBox(s.before, s.next)))
 	s.drill = container.NewBorder(nil, container.NewVBox(s.answers.box, s.enlarged(foot, buttonText), s.enlarged(s.keys, 1)), nil, nil, s.stage)
 	s.sized = append(s.sized, s.answers.box)

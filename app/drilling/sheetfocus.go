@@ -1,6 +1,10 @@
 package drilling
 
-import "fyne.io/fyne/v2"
+import (
+	"fyne.io/fyne/v2"
+
+	"homeside/app/heard"
+)
 
 // canvas is the window's canvas, nil where there is none. The toolkit knows of no
 // part that it has not painted yet.
@@ -16,7 +20,7 @@ func (s *sheet) canvas() fyne.Canvas {
 // has gone.
 func (s *sheet) keepFocus() {
 	if c := s.canvas(); c != nil {
-		if b, ok := c.Focused().(*keyButton); ok && !b.Visible() {
+		if b, ok := c.Focused().(*heard.Button); ok && !b.Visible() {
 			c.Focus(s.next)
 		}
 	}
@@ -24,7 +28,7 @@ func (s *sheet) keepFocus() {
 
 // moveFocus gives the keys to a button if something on the page has them, as
 // that goes.
-func (s *sheet) moveFocus(to *keyButton) {
+func (s *sheet) moveFocus(to *heard.Button) {
 	if c := s.canvas(); c != nil && c.Focused() != nil {
 		c.Focus(to)
 	}

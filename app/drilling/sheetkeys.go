@@ -31,15 +31,6 @@ func (s *sheet) Key(k *fyne.KeyEvent) bool {
 	return true
 }
 
-// typed takes a key that a control has no use for.
-func (s *sheet) typed(k *fyne.KeyEvent) {
-	if s.options.Keys == nil {
-		s.Key(k)
-		return
-	}
-	s.options.Keys(k)
-}
-
 // running is the film that can be worked by keys; nil for none.
 func (s *sheet) running() *film {
 	if f := s.stage.board.film; f != nil && !f.still {

@@ -11,7 +11,7 @@ import (
 	"fyne.io/fyne/v2/layout"
 	"fyne.io/fyne/v2/widget"
 
-	"homeside/app/keyed"
+	"homeside/app/heard"
 	"homeside/app/looks"
 	"homeside/app/panel"
 	"homeside/app/session"
@@ -31,22 +31,22 @@ type signalForm struct {
 	means                 [len(drill.Meanings{})]*panel.Dropdown
 	hands                 [len(drill.Meanings{})]*fynecanvas.Image
 	meanings              drill.Meanings
-	often, fakes, unclear *widget.Entry
-	seed                  *widget.Entry
+	often, fakes, unclear *heard.Entry
+	seed                  *heard.Entry
 	mix                   *widget.Label // what the match says of how often to switch
 }
 
-func newSignalForm(o Options, start func(), keys keyed.Keys) *signalForm {
+func newSignalForm(o Options, start func()) *signalForm {
 	f := &signalForm{options: o, mix: widget.NewLabel("")}
 	f.mix.Wrapping = fyne.TextWrapWord
 	p := o.Prefs
-	f.role = keyed.NewDropdown([]string{words.T("read the sign and answer it"), words.T("give the sign")}, min(max(p.Int(keptRole), 0), 1), nothing, keys)
-	f.when = keyed.NewDropdown([]string{words.T("when they receive"), words.T("when they serve")}, 0, nothing, keys)
-	f.pair = keyed.NewDropdown(pairNames(o.Session.Lesson()), 0, func(int) { f.choosePair() }, keys)
+	f.role = panel.NewLettingGo([]string{words.T("read the sign and answer it"), words.T("give the sign")}, min(max(p.Int(keptRole), 0), 1), nothing)
+	f.when = panel.NewLettingGo([]string{words.T("when they receive"), words.T("when they serve")}, 0, nothing)
+	f.pair = panel.NewLettingGo(pairNames(o.Session.Lesson()), 0, func(int) { f.choosePair() })
 	f.often, f.fakes, f.unclear = entry(p.StringWithFallback(keptSwitch, usualSwitch), start), entry(p.StringWithFallback(keptFake, usualFake), start), entry(p.StringWithFallback(keptUnclear, usualUnclear), start)
 	f.seed = entry(seedOf(p, "signals"), start)
 	for i := range f.means {
-		f.means[i] = keyed.NewDropdown(meaningNames(), 0, func(at int) { f.mean(drill.Sign(i), lesson.Meaning(at)) }, keys)
+		f.means[i] = panel.NewLettingGo(meaningNames(), 0, func(at int) { f.mean(drill.Sign(i), lesson.Meaning(at)) })
 		f.hands[i] = fynecanvas.NewImageFromImage(nil)
 		f.hands[i].SetMinSize(fyne.NewSize(handSide, handSide))
 	}
@@ -59,8 +59,8 @@ func newSignalForm(o Options, start func(), keys keyed.Keys) *signalForm {
 func nothing(int) {}
 
 // entry is a field; Enter in it starts the drill.
-func entry(text string, start func()) *widget.Entry {
-	e := widget.NewEntry()
+func entry(text string, start func()) *heard.Entry {
+	e := heard.NewEntry()
 	e.SetText(text)
 	e.OnSubmitted = func(string) { start() }
 	return e
@@ -78,7 +78,7 @@ func meaningNames() []string {
 const handSide = 88
 
 func (f *signalForm) layOut() fyne.CanvasObject {
-	take := widget.NewButton(words.T("Take it from the match"), f.fromTally)
+	take := heard.NewButton(words.T("Take it from the match"), f.fromTally)
 	who := container.New(layout.NewFormLayout(),
 		label(words.T("The pair")), f.pair,
 		label(words.T("drills")), f.when,
@@ -175,7 +175,7 @@ func (p problem) Error() string { return string(p) }
 func (f *signalForm) read() (o drill.SignalOptions, err error) {
 	o.Role, o.Meanings = drill.Role(max(f.role.SelectedIndex(), 0)), f.meanings
 	for _, e := range []struct {
-		from *widget.Entry
+		from *heard.Entry
 		to   *float64
 		what string
 	}{{f.often, &o.Switch, words.T("Switches")}, {f.fakes, &o.Fake, words.T("Fakes")}, {f.unclear, &o.Unclear, words.T("Hidden signs")}} {

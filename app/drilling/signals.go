@@ -16,7 +16,7 @@ type Signals struct {
 func NewSignals(o Options) *Signals {
 	s := &Signals{}
 	s.sheet = newSheet("signals", o, s.begin)
-	s.form = newSignalForm(o, s.run, s.typed)
+	s.form = newSignalForm(o, s.run)
 	s.layOut(s.form.box, s.form.refresh, func() { s.form.seed.SetText(seedOf(o.Prefs, "signals")) })
 	return s
 }

@@ -12,7 +12,7 @@ import (
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/test"
 
-	"homeside/app/panel"
+	"homeside/app/heard"
 	"homeside/export"
 	"homeside/export/exporttest"
 	"homeside/export/formats"
@@ -274,7 +274,7 @@ func TestPageByKeys(t *testing.T) {
 	o := open(t)
 	w := fyne.CurrentApp().Driver().CanvasForObject(o.Box)
 	press := func(k fyne.KeyName) { w.Focused().TypedKey(&fyne.KeyEvent{Name: k}) }
-	to := func(b *panel.Button) {
+	to := func(b *heard.Button) {
 		t.Helper()
 		for range 60 {
 			if w.FocusNext(); w.Focused() == b {

@@ -47,7 +47,7 @@ func (g *Page) make() {
 	g.speed, g.ground = panel.NewDropdown(speeds, changed), panel.NewDropdown(grounds, changed)
 	g.beeps = heard.NewCheck(words.T("Sound: beeps at contact, bounce, arrival"), func(bool) { g.changed() })
 	for _, p := range Presets {
-		b := g.button(words.Said(p.Name), nil, func() { g.preset(p) })
+		b := heard.NewButtonWithIcon(words.Said(p.Name), nil, func() { g.preset(p) })
 		b.Alignment = widget.ButtonAlignLeading
 		g.presets = append(g.presets, b)
 	}
@@ -66,25 +66,14 @@ func (g *Page) make() {
 	g.makeButtons()
 }
 
-// button is a button in which Escape closes the page.
-func (g *Page) button(text string, icon fyne.Resource, do func()) *panel.Button {
-	b := panel.NewButton(text, icon, do)
-	b.Keys = func(k *fyne.KeyEvent) {
-		if k.Name == fyne.KeyEscape {
-			g.Close()
-		}
-	}
-	return b
-}
-
 func (g *Page) makeButtons() {
-	g.export = g.button(words.T("Export"), theme.DocumentSaveIcon(), g.ask)
+	g.export = heard.NewButtonWithIcon(words.T("Export"), theme.DocumentSaveIcon(), g.ask)
 	g.export.Importance = widget.HighImportance
 	g.export.Then = func() fyne.Focusable { return g.cancel }
-	g.cancel = g.button(words.T("Cancel"), theme.CancelIcon(), g.stop)
-	g.show = g.button(words.T("Show in folder"), theme.FolderOpenIcon(), g.showFolder)
-	g.back = g.button(words.T("Back"), theme.NavigateBackIcon(), g.Close)
-	g.browse = g.button(words.T("Folder…"), nil, func() {
+	g.cancel = heard.NewButtonWithIcon(words.T("Cancel"), theme.CancelIcon(), g.stop)
+	g.show = heard.NewButtonWithIcon(words.T("Show in folder"), theme.FolderOpenIcon(), g.showFolder)
+	g.back = heard.NewButtonWithIcon(words.T("Back"), theme.NavigateBackIcon(), g.Close)
+	g.browse = heard.NewButtonWithIcon(words.T("Folder…"), nil, func() {
 		g.events.Browse(filepath.Dir(g.path.Text), func(folder string) {
 			g.path.SetText(filepath.Join(folder, filepath.Base(g.path.Text)))
 		})
@@ -203,7 +192,7 @@ func visible(o fyne.CanvasObject, yes bool) {
 	}
 }
 
-func able(b *panel.Button, yes bool) {
+func able(b *heard.Button, yes bool) {
 	if yes {
 		b.Enable()
 	} else {

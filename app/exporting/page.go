@@ -52,7 +52,7 @@ type Page struct {
 
 	what, output, size, rate, speed, ground *panel.Dropdown
 	beeps                                   *heard.Check
-	presets                                 []*panel.Button
+	presets                                 []*heard.Button
 	form                                    *fyne.Container // with all beside the frame
 	path                                    *heard.Entry
 	frame                                   *panel.FrameView
@@ -61,7 +61,7 @@ type Page struct {
 	text                                    *widget.Label // of words
 	textBox                                 fyne.CanvasObject
 	needs, estimate, line                   *widget.Label
-	export, cancel, show, back, browse      *panel.Button
+	export, cancel, show, back, browse      *heard.Button
 	bar                                     *widget.ProgressBar
 	rows                                    map[*panel.Dropdown]*widget.Label
 	pulse                                   *fynecanvas.Raster

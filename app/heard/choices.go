@@ -5,8 +5,11 @@ import (
 	"fyne.io/fyne/v2/widget"
 )
 
-// Check is a box with a tick.
-type Check struct{ widget.Check }
+// Check is a box with a tick. The space bar turns it round.
+type Check struct {
+	widget.Check
+	LetsGo bool // worked by the pointer it gives the keys to its window
+}
 
 // NewCheck is a box with a tick; changed may be nil.
 func NewCheck(text string, changed func(bool)) *Check {
@@ -16,10 +19,18 @@ func NewCheck(text string, changed func(bool)) *Check {
 	return c
 }
 
-// TypedKey implements fyne.Focusable.
+// TypedKey implements fyne.Focusable. The space bar comes as a letter, too.
 func (c *Check) TypedKey(k *fyne.KeyEvent) {
-	if !Offered(c, k) {
+	if k.Name == fyne.KeySpace || !Offered(c, k) {
 		c.Check.TypedKey(k)
+	}
+}
+
+// Tapped implements fyne.Tappable.
+func (c *Check) Tapped(e *fyne.PointEvent) {
+	c.Check.Tapped(e)
+	if c.LetsGo {
+		letGo(c)
 	}
 }
 

@@ -32,7 +32,7 @@ func TestKeysAreOffered(t *testing.T) {
 		on   fyne.Focusable
 		want string // of Escape, Return, Right and the space bar
 	}{
-		{button, "Escape pressed Right pressed"}, {check, "Escape Return Right Space checked"}, {slider, "Escape Return slid Space"},
+		{button, "Escape pressed Right pressed"}, {check, "Escape Return Right checked"}, {slider, "Escape Return slid Space"},
 		{line, "Escape Return"}, {sent, "Escape sent"}, {page, "Escape"}, {list, "Escape Return Space"},
 	} {
 		log = nil

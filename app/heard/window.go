@@ -40,3 +40,11 @@ func enter(k *fyne.KeyEvent) bool { return k.Name == fyne.KeyReturn || k.Name ==
 func arrow(k *fyne.KeyEvent) bool {
 	return k.Name == fyne.KeyLeft || k.Name == fyne.KeyRight || k.Name == fyne.KeyUp || k.Name == fyne.KeyDown
 }
+
+// letGo takes the keys from a control: whoever has worked it means the window's keys
+// again afterwards.
+func letGo(o fyne.CanvasObject) {
+	if c := fyne.CurrentApp().Driver().CanvasForObject(o); c != nil {
+		c.Unfocus()
+	}
+}

@@ -14,8 +14,6 @@ import (
 // paint when the pointer comes, and ignores a press that comes before it.
 type Dropdown struct {
 	widget.Select
-	Keys func(*fyne.KeyEvent) // takes the keys that a choice has no use for; nil offers them to its window
-
 	pointed bool // the pointer has opened the list, not a key
 }
 
@@ -24,6 +22,21 @@ func NewDropdown(options []string, changed func(string)) *Dropdown {
 	d := &Dropdown{}
 	d.Options, d.OnChanged = options, changed
 	d.ExtendBaseWidget(d)
+	return d
+}
+
+// NewLettingGo is a choice, one of its options chosen from the start, that gives the
+// keys to its window where the pointer has chosen: whoever points means the window's
+// keys again afterwards.
+func NewLettingGo(options []string, at int, changed func(at int)) *Dropdown {
+	d := NewDropdown(options, nil)
+	d.SetSelectedIndex(at)
+	d.OnChanged = func(string) {
+		if c := fyne.CurrentApp().Driver().CanvasForObject(d); d.pointed && c != nil {
+			c.Unfocus()
+		}
+		changed(d.SelectedIndex())
+	}
 	return d
 }
 
@@ -50,16 +63,9 @@ func (d *Dropdown) TypedKey(k *fyne.KeyEvent) {
 			d.Select.TypedKey(k)
 		}
 	default:
-		if d.Keys != nil {
-			d.Keys(k)
-		} else {
-			heard.Offered(d, k)
-		}
+		heard.Offered(d, k)
 	}
 }
-
-// Pointed says whether the pointer has opened the list last, not a key.
-func (d *Dropdown) Pointed() bool { return d.pointed }
 
 // placed says whether the toolkit knows the widget's window, and asks for a
 // paint if it does not.

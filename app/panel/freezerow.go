@@ -8,7 +8,7 @@ import (
 	"fyne.io/fyne/v2/theme"
 	"fyne.io/fyne/v2/widget"
 
-	"homeside/app/tips"
+	"homeside/app/heard"
 	"homeside/model/lesson"
 	"homeside/words"
 )
@@ -42,13 +42,13 @@ func newFreezeRow(f *takeForm, i int) *freezeRow {
 	})
 	r.caption = newCommitEntry(func(text string) { change(func(z *lesson.Freeze) { z.Caption = text }) })
 	r.caption.SetPlaceHolder(words.T("Caption while it holds"))
-	remove := tips.New("", theme.DeleteIcon(), func() string { return words.T("Deletes this freeze") }, func() {
+	remove := heard.NewButtonWithIcon("", theme.DeleteIcon(), func() {
 		f.set(words.T("delete a freeze"), func(t *lesson.Take) {
 			if i < len(t.Freezes) {
 				t.Freezes = slices.Delete(slices.Clone(t.Freezes), i, i+1)
 			}
 		})
-	})
+	}).Says(func() string { return words.T("Deletes this freeze") })
 	first := container.NewBorder(nil, nil, widget.NewLabel(words.T("Freeze")), container.NewHBox(container.NewGridWrap(fyne.NewSize(58, 34), r.seconds), widget.NewLabel("s"), remove), r.at.Dropdown)
 	r.box = container.NewVBox(first, r.caption)
 	return r

@@ -11,7 +11,6 @@ import (
 
 	"homeside/app/heard"
 	"homeside/app/session"
-	"homeside/app/tips"
 	"homeside/model/court"
 	"homeside/model/game"
 	"homeside/model/lesson"
@@ -52,10 +51,10 @@ func NewMatch(s *session.Session) *Match {
 	p.back = heard.NewButton(words.T("Take the last rally back"), s.TakeBackRally)
 	p.back.Importance = widget.LowImportance
 	p.steps = container.NewGridWithColumns(4,
-		tips.New("", theme.MediaSkipPreviousIcon(), func() string { return words.T("To the start of the match") }, s.FirstState),
-		tips.New("", theme.NavigateBackIcon(), func() string { return words.T("One rally back") }, s.PreviousState),
-		tips.New("", theme.NavigateNextIcon(), func() string { return words.T("One rally on") }, s.NextState),
-		tips.New("", theme.MediaSkipNextIcon(), func() string { return words.T("To the end of the match") }, s.LastState),
+		heard.NewButtonWithIcon("", theme.MediaSkipPreviousIcon(), s.FirstState).Says(func() string { return words.T("To the start of the match") }),
+		heard.NewButtonWithIcon("", theme.NavigateBackIcon(), s.PreviousState).Says(func() string { return words.T("One rally back") }),
+		heard.NewButtonWithIcon("", theme.NavigateNextIcon(), s.NextState).Says(func() string { return words.T("One rally on") }),
+		heard.NewButtonWithIcon("", theme.MediaSkipNextIcon(), s.LastState).Says(func() string { return words.T("To the end of the match") }),
 	)
 	tall := fynecanvas.NewRectangle(nil)
 	tall.SetMinSize(fyne.NewSize(0, walkHeight))

@@ -9,7 +9,6 @@ import (
 	"fyne.io/fyne/v2/widget"
 
 	"homeside/app/heard"
-	"homeside/app/tips"
 	"homeside/canvas/film"
 	"homeside/export"
 	"homeside/model/units"
@@ -29,7 +28,7 @@ type reelPreview struct {
 	box    fyne.CanvasObject
 	frame  *FrameView
 	shape  *Dropdown
-	play   *tips.Button
+	play   *heard.Button
 	time   *heard.Slider
 	figure *widget.Label
 	film   *film.Film // nil for none
@@ -48,7 +47,7 @@ func newReelPreview(reshaped func(), plays func(bool)) *reelPreview {
 		p.shape.Options = append(p.shape.Options, words.Said(s.name))
 	}
 	p.shape.Selected = p.shape.Options[0]
-	p.play = tips.New("", theme.MediaPlayIcon(), func() string { return words.T("Plays the reel, or stops it") }, p.toggle)
+	p.play = heard.NewButtonWithIcon("", theme.MediaPlayIcon(), p.toggle).Says(func() string { return words.T("Plays the reel, or stops it") })
 	p.time = heard.NewSlider(0, 1)
 	p.time.Step = 0.01
 	p.time.OnChanged = func(v float64) { p.seek(units.Seconds(v)) }

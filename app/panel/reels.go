@@ -33,7 +33,7 @@ type Reels struct {
 	Box     *fyne.Container
 	session *session.Session
 	events  ReelEvents
-	back    *Button
+	back    *heard.Button
 	which   *Dropdown
 	name    *commitEntry
 	seconds *heard.Entry
@@ -47,7 +47,7 @@ type Reels struct {
 	none    *widget.Label
 	worked  *fyne.Container // all that needs a reel
 	ofReel  *fyne.Container // of the head, likewise
-	export  *Button
+	export  *heard.Button
 	pulse   *fynecanvas.Raster
 	named   map[string]fyne.CanvasObject
 	film    *film.Film
@@ -73,8 +73,8 @@ func NewReels(s *session.Session, events ReelEvents) *Reels {
 }
 
 // button is a button that tests can press by a name.
-func (p *Reels) button(name, text string, icon fyne.Resource, do func()) *Button {
-	b := NewButton(text, icon, do)
+func (p *Reels) button(name, text string, icon fyne.Resource, do func()) *heard.Button {
+	b := heard.NewButtonWithIcon(text, icon, do)
 	b.Keys = p.key
 	p.named[name] = b
 	return b

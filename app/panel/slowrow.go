@@ -8,7 +8,7 @@ import (
 	"fyne.io/fyne/v2/theme"
 	"fyne.io/fyne/v2/widget"
 
-	"homeside/app/tips"
+	"homeside/app/heard"
 	"homeside/model/lesson"
 	"homeside/words"
 )
@@ -18,7 +18,7 @@ type slowRow struct {
 	box      *fyne.Container
 	from, to *anchorChoice
 	speed    *speedChoice
-	remove   *tips.Button
+	remove   *heard.Button
 }
 
 func newSlowRow(f *takeForm, i int) *slowRow {
@@ -34,13 +34,13 @@ func newSlowRow(f *takeForm, i int) *slowRow {
 	r.from = newAnchorChoice("", func(a *lesson.Anchor) { change(func(s *lesson.Slow) { s.Span.From = *a }) })
 	r.to = newAnchorChoice("", func(a *lesson.Anchor) { change(func(s *lesson.Slow) { s.Span.To = *a }) })
 	r.speed = newSpeedChoice(func(v float64) { change(func(s *lesson.Slow) { s.Speed = v }) })
-	r.remove = tips.New("", theme.DeleteIcon(), func() string { return words.T("Deletes this stretch at another speed") }, func() {
+	r.remove = heard.NewButtonWithIcon("", theme.DeleteIcon(), func() {
 		f.set(words.T("delete a stretch at another speed"), func(t *lesson.Take) {
 			if i < len(t.Slows) {
 				t.Slows = slices.Delete(slices.Clone(t.Slows), i, i+1)
 			}
 		})
-	})
+	}).Says(func() string { return words.T("Deletes this stretch at another speed") })
 	ends := container.NewGridWithColumns(2, r.from.Dropdown, r.to.Dropdown)
 	r.box = container.NewVBox(ends, container.NewBorder(nil, nil, widget.NewLabel(words.T("Speed %d", i+1)), r.remove, r.speed.Dropdown))
 	return r

@@ -9,8 +9,8 @@ import (
 	"fyne.io/fyne/v2/theme"
 	"fyne.io/fyne/v2/widget"
 
+	"homeside/app/heard"
 	"homeside/app/session"
-	"homeside/app/tips"
 	"homeside/words"
 )
 
@@ -32,8 +32,8 @@ type Tabs struct {
 // tab is one lesson's: its title, a line under the one shown, and the way to close it.
 type tab struct {
 	box   *fyne.Container
-	title *tips.Button
-	close *tips.Button
+	title *heard.Button
+	close *heard.Button
 	line  *fynecanvas.Rectangle
 }
 
@@ -73,8 +73,8 @@ func (t *Tabs) Refresh() {
 func (t *Tabs) add() {
 	i := len(t.tabs)
 	b := &tab{line: fynecanvas.NewRectangle(theme.Color(theme.ColorNamePrimary))}
-	b.title = tips.New("", nil, func() string { return t.tip(i) }, func() { t.show(i) })
-	b.close = tips.New("", theme.WindowCloseIcon(), func() string { return words.T("Closes this lesson; what is unsaved is asked about") }, func() { t.close(i) })
+	b.title = heard.NewButtonWithIcon("", nil, func() { t.show(i) }).Says(func() string { return t.tip(i) })
+	b.close = heard.NewButtonWithIcon("", theme.WindowCloseIcon(), func() { t.close(i) }).Says(func() string { return words.T("Closes this lesson; what is unsaved is asked about") })
 	b.close.Importance = widget.LowImportance
 	b.line.SetMinSize(fyne.NewSize(0, 3))
 	b.box = container.NewBorder(nil, b.line, nil, b.close, b.title)

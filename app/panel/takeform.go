@@ -9,6 +9,7 @@ import (
 	"fyne.io/fyne/v2/theme"
 	"fyne.io/fyne/v2/widget"
 
+	"homeside/app/heard"
 	"homeside/app/session"
 	"homeside/model/court"
 	"homeside/model/game"
@@ -31,11 +32,11 @@ type takeForm struct {
 	across         *commitEntry
 	caption        *commitEntry
 	slows          *fyne.Container
-	slow           *Button
+	slow           *heard.Button
 	slowRows       []*slowRow
 	slowFault      *widget.Label
 	freezes        *fyne.Container
-	freeze         *Button
+	freeze         *heard.Button
 	rows           []*freezeRow
 }
 
@@ -64,8 +65,8 @@ func newTakeForm(s *session.Session, say func(string), slowHere, freezeHere func
 	f.caption = newCommitEntry(func(text string) {
 		f.set(words.T("change a take's caption"), func(t *lesson.Take) { t.Caption = text })
 	})
-	f.slow = NewButton(words.T("Another speed at the moment shown"), theme.ContentAddIcon(), slowHere)
-	f.freeze = NewButton(words.T("Freeze at the moment shown"), theme.ContentAddIcon(), freezeHere)
+	f.slow = heard.NewButtonWithIcon(words.T("Another speed at the moment shown"), theme.ContentAddIcon(), slowHere)
+	f.freeze = heard.NewButtonWithIcon(words.T("Freeze at the moment shown"), theme.ContentAddIcon(), freezeHere)
 	f.box = container.NewVBox(container.New(layout.NewFormLayout(),
 		widget.NewLabel(words.T("Play‖noun")), f.play, widget.NewLabel(words.T("Beside it")), f.beside,
 		widget.NewLabel(words.T("From")), f.from.Dropdown, widget.NewLabel(words.T("To‖until")), f.to.Dropdown,

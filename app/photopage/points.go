@@ -11,7 +11,6 @@ import (
 	"homeside/app/heard"
 	"homeside/app/panel"
 	"homeside/app/session"
-	"homeside/app/tips"
 	"homeside/model/court"
 	"homeside/model/homography"
 	"homeside/model/lesson"
@@ -38,7 +37,7 @@ type row struct {
 	number *widget.Label
 	name   *panel.Dropdown
 	off    *widget.Label
-	drop   *tips.Button
+	drop   *heard.Button
 }
 
 func newPoints(s *session.Session, chosen func() int) *points {
@@ -132,7 +131,7 @@ func (p *points) newRow(i int) *row {
 			p.session.NamePhotoPoint(i, p.names[k].At)
 		}
 	})
-	r.drop = tips.New("", theme.ContentRemoveIcon(), func() string { return words.T("Takes this point away") }, func() { p.session.DropPhotoPoint(i) })
+	r.drop = heard.NewButtonWithIcon("", theme.ContentRemoveIcon(), func() { p.session.DropPhotoPoint(i) }).Says(func() string { return words.T("Takes this point away") })
 	r.drop.Importance = widget.LowImportance
 	r.box = container.NewBorder(nil, nil, r.number, container.NewHBox(r.off, r.drop), r.name)
 	return r

@@ -6,7 +6,7 @@ import (
 	"fyne.io/fyne/v2/theme"
 	"fyne.io/fyne/v2/widget"
 
-	"homeside/app/keyed"
+	"homeside/app/heard"
 	"homeside/app/looks"
 	"homeside/words"
 )
@@ -17,12 +17,12 @@ var cautionsSize = fyne.NewSize(860, 620)
 // cautionPage has the cautions that must be read before anybody walks.
 type cautionPage struct {
 	box  fyne.CanvasObject
-	read *keyed.Button
+	read *heard.Button
 }
 
 // newCautionPage has all cautions and, for emphasis, these of the play itself.
-func newCautionPage(own []string, read func(), keys keyed.Keys) *cautionPage {
-	c := &cautionPage{read: keyed.NewButton(words.T("We have read this (Enter, Page Down)"), theme.ConfirmIcon(), read, keys)}
+func newCautionPage(own []string, read func()) *cautionPage {
+	c := &cautionPage{read: newButton(words.T("We have read this (Enter, Page Down)"), theme.ConfirmIcon(), read)}
 	c.read.Importance = widget.HighImportance
 	lines := container.NewVBox()
 	for _, text := range own {

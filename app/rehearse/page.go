@@ -17,7 +17,7 @@ type Choice struct {
 	Name string // as people read it
 	Tag  string // as the trace has it
 
-	// Open makes the page. Its controls hand keys they have no use for to keys
-	// (see the package keyed): they come back to the page's Key.
-	Open func(keys func(*fyne.KeyEvent)) Page
+	// Open makes the page. The window offers it the keys that its controls have no
+	// use for, see the package heard.
+	Open func() Page
 }

@@ -9,7 +9,6 @@ import (
 	"fyne.io/fyne/v2/widget"
 
 	"homeside/app/frameclock"
-	"homeside/app/keyed"
 	"homeside/app/player"
 	"homeside/app/rehearsal"
 	"homeside/app/session"
@@ -26,7 +25,6 @@ type Walk struct {
 	prefs   fyne.Preferences
 	cuts    func() bool // nothing is to move by itself
 	say     func(format string, args ...any)
-	keys    keyed.Keys
 
 	rally     *rally.Rally
 	rehearsal *rehearsal.Rehearsal
@@ -41,6 +39,7 @@ type Walk struct {
 	cautions *cautionPage
 	court    *fyne.Container // holds the stage or the cautions
 	silent   *widget.Label   // why no beeps are heard
+	line     *widget.Label   // the keys, or what a button does
 	box      *fyne.Container
 }
 
@@ -52,13 +51,14 @@ type told struct {
 }
 
 // NewWalk is the page of a session. cuts says whether nothing is to move by itself;
-// say is told what happens, for tests. keys get what no control has a use for.
-func NewWalk(s *session.Session, prefs fyne.Preferences, cuts func() bool, say func(format string, args ...any), keys keyed.Keys) *Walk {
-	w := &Walk{session: s, prefs: prefs, cuts: cuts, say: say, keys: keys, chosen: keptChoices(prefs), player: player.New()}
+// say is told what happens, for tests.
+func NewWalk(s *session.Session, prefs fyne.Preferences, cuts func() bool, say func(format string, args ...any)) *Walk {
+	w := &Walk{session: s, prefs: prefs, cuts: cuts, say: say, chosen: keptChoices(prefs), player: player.New()}
 	w.stage = newStage(w.painted)
 	w.stage.view = w.chosen.view
 	w.clock = frameclock.New(func() bool { return w.rehearsal != nil && w.rehearsal.Passing() }, w.pass)
-	w.silent = foot("")
+	w.silent, w.line = foot(""), foot("")
+	w.tellTip("")
 	w.court = container.NewStack(w.stage)
 	s.Pause()
 	w.told.round = -1 // nothing has been told
@@ -74,10 +74,17 @@ func (w *Walk) build() {
 		w.box = container.NewCenter(widget.NewLabel(words.T("There is no play to show.")))
 		return
 	}
-	w.box = container.New(column{1}, w.controls.row, w.court, w.silent,
-		foot(words.T("Space: start, pause · arrows or a clicker's Page Up, Page Down: event by event · Home: from the start · V: view · S: speed · M: beeps · Tab: the row above · Esc: leave")))
+	w.box = container.New(column{1}, w.controls.row, w.court, w.silent, w.line)
 	w.ask()
 	w.follow()
+}
+
+// tellTip shows what a button does in place of the keys, which "" shows again.
+func (w *Walk) tellTip(text string) {
+	if text == "" {
+		text = words.T("Space: start, pause · arrows or a clicker's Page Up, Page Down: event by event · Home: from the start · V: view · S: speed · M: beeps · Tab: the row above · Esc: leave")
+	}
+	w.line.SetText(text)
 }
 
 // foot is a small line below the stage.
@@ -111,7 +118,7 @@ func (w *Walk) ask() {
 	for _, a := range w.rehearsal.Crossings() {
 		own = append(own, words.PathsCross(w.session.Lesson(), a))
 	}
-	w.cautions = newCautionPage(own, w.read, w.keys)
+	w.cautions = newCautionPage(own, w.read)
 	w.court.Objects = []fyne.CanvasObject{w.cautions.box}
 	w.controls.row.Hide() // there is nothing to start yet
 	w.say("rehearsing cautions")

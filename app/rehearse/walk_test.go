@@ -58,8 +58,8 @@ func opened(t *testing.T) *bench {
 
 func (b *bench) open() {
 	say := func(format string, args ...any) { b.said = append(b.said, fmt.Sprintf(format, args...)) }
-	b.win = New(b.app, say, Choice{"Walk", "walk", func(keys func(*fyne.KeyEvent)) Page {
-		b.walk = NewWalk(b.session, b.app.Preferences(), func() bool { return b.cuts }, say, keys)
+	b.win = New(b.app, say, Choice{"Walk", "walk", func() Page {
+		b.walk = NewWalk(b.session, b.app.Preferences(), func() bool { return b.cuts }, say)
 		return b.walk
 	}})
 	b.win.Open()

@@ -8,9 +8,10 @@ import (
 	"fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/theme"
 	"fyne.io/fyne/v2/widget"
+	tooltip "github.com/dweymouth/fyne-tooltip"
 
 	"homeside/app/fullscreen"
-	"homeside/app/keyed"
+	"homeside/app/heard"
 	"homeside/words"
 )
 
@@ -21,7 +22,7 @@ type Window struct {
 	say     func(format string, args ...any)
 
 	win   *fullscreen.Window // nil while it is closed
-	tabs  []*keyed.Button
+	tabs  []*heard.Button
 	shown *fyne.Container // holds the page
 	page  Page
 	at    int         // of choices
@@ -44,7 +45,11 @@ func (w *Window) Open() {
 	}
 	w.win = fullscreen.New(w.app, words.T("Homeside: rehearsing"), w.closed)
 	w.shown, w.size = container.NewStack(), image.Point{}
-	w.win.SetContent(container.NewStack(fynecanvas.NewRaster(w.pulse), container.New(column{1}, w.row(), w.shown)))
+	all := container.NewStack(fynecanvas.NewRaster(w.pulse), container.New(column{1}, w.row(), w.shown))
+	w.win.SetContent(heard.NewWindow(tooltip.AddWindowToolTipLayer(all, w.win.Canvas()), func(k *fyne.KeyEvent) bool {
+		w.key(k)
+		return true
+	}))
 	w.win.Canvas().SetOnTypedKey(w.key)
 	w.win.Show()
 	w.say("rehearsing opened")
@@ -56,11 +61,11 @@ func (w *Window) row() fyne.CanvasObject {
 	w.tabs = nil
 	row := container.New(flow{})
 	for i, c := range w.choices {
-		b := keyed.NewButton(c.Name, nil, func() { w.choose(i) }, w.key)
+		b := newButton(c.Name, nil, func() { w.choose(i) })
 		w.tabs = append(w.tabs, b)
 		row.Add(b)
 	}
-	row.Add(keyed.NewButton(words.T("Close"), theme.WindowCloseIcon(), w.Close, w.key))
+	row.Add(newButton(words.T("Close"), theme.WindowCloseIcon(), w.Close))
 	return row
 }
 
@@ -78,7 +83,7 @@ func (w *Window) choose(i int) {
 		}
 		b.Refresh()
 	}
-	w.page = w.choices[i].Open(w.key)
+	w.page = w.choices[i].Open()
 	w.shown.Objects = []fyne.CanvasObject{w.page.Content()}
 	w.shown.Refresh()
 	w.say("rehearsing page %s", w.choices[i].Tag)
@@ -115,6 +120,7 @@ func (w *Window) Close() {
 // closed is called when the window has gone, whoever closed it.
 func (w *Window) closed() {
 	w.leave()
+	tooltip.DestroyWindowToolTipLayer(w.win.Canvas())
 	w.win = nil
 	w.say("rehearsing closed")
 }

@@ -1,4 +1,4 @@
-package panel
+package heard
 
 import (
 	"testing"
@@ -12,8 +12,8 @@ import (
 // where it is off then; pressed by the pointer it does not take them. Other keys go on.
 func TestButtonKeepsKeys(t *testing.T) {
 	pressed, other := 0, ""
-	next := NewButton("next", nil, func() {})
-	b := NewButton("go", nil, func() { pressed++ })
+	next := NewButton("next", func() {})
+	b := NewButton("go", func() { pressed++ })
 	b.Keys = func(k *fyne.KeyEvent) { other += string(k.Name) }
 	b.Then = func() fyne.Focusable { return next }
 	w := test.NewTempWindow(t, container.NewVBox(b, next))
