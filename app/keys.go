@@ -77,7 +77,7 @@ func bindings() []binding {
 		binding{anywhere, one(fyne.KeyC), false, func() string { return words.T("add a caption here") }, always(func(e *Editor) { e.askCue(lesson.Caption, e.session.Now()) })},
 		binding{anywhere, one(fyne.KeyS), false, func() string { return words.T("add a signal here") }, always(func(e *Editor) { e.askCue(lesson.Signal, e.session.Now()) })},
 		binding{anywhere, one(fyne.KeyF1), false, func() string { return words.T("show this page of keys") }, always((*Editor).showKeys)},
-		binding{anywhere, one(fyne.KeyEscape), false, func() string { return words.T("cancel a drag") }, always((*Editor).cancelDrags)},
+		binding{anywhere, one(fyne.KeyEscape), false, func() string { return words.T("cancel a drag") }, always(func(e *Editor) { e.cancelDrags() })},
 	)
 }
 
@@ -153,7 +153,7 @@ func (e *Editor) act(where part, k fyne.KeyName) {
 		}
 		return
 	}
-	if e.court.Dragging() && k != fyne.KeyEscape {
+	if e.dragging() && k != fyne.KeyEscape {
 		return // the hand first: what it holds would change under it
 	}
 	where = e.pageOr(where)
@@ -221,11 +221,13 @@ func shiftHeld() bool {
 	return ok && d.CurrentKeyModifiers()&fyne.KeyModifierShift != 0
 }
 
-// cancelDrags drops whatever the hand is doing.
-func (e *Editor) cancelDrags() {
-	e.plays.CancelDrag()
-	e.court.Cancel()
-	e.strip.Cancel()
+// dragging says whether the hand holds something on the court or in the strip.
+func (e *Editor) dragging() bool { return e.court.Dragging() || e.strip.Dragging() }
+
+// cancelDrags drops whatever the hand is doing, and says whether it did anything.
+func (e *Editor) cancelDrags() bool {
+	plays, court, strip := e.plays.CancelDrag(), e.court.Cancel(), e.strip.Cancel()
+	return plays || court || strip
 }
 
 func (e *Editor) seekEnd() {

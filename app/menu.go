@@ -183,14 +183,16 @@ func (e *Editor) guard(do func()) func() {
 	}
 }
 
+// undo takes back what the hand is doing now or, while it rests, the last step.
 func (e *Editor) undo() {
-	e.court.Cancel()
-	e.session.Undo()
+	if !e.cancelDrags() {
+		e.session.Undo()
+	}
 	e.trace.say("undone")
 }
 
 func (e *Editor) redo() {
-	e.court.Cancel()
+	e.cancelDrags()
 	e.session.Redo()
 	e.trace.say("redone")
 }

@@ -68,7 +68,7 @@ func (e *Editor) noPlay() string {
 }
 
 func (e *Editor) noUndo() string {
-	if _, ok := e.session.CanUndo(); !ok {
+	if _, ok := e.session.CanUndo(); !ok && !e.dragging() {
 		return words.T("there is nothing to undo")
 	}
 	return ""

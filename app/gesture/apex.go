@@ -11,10 +11,12 @@ type ShotEditor interface {
 	Commit(name string)
 	Cancel()
 	Pause()
+	Revision() int
 }
 
-// Apex raises and lowers the top of a shot with the pointer. The zero value
-// waits for Press.
+// Apex raises and lowers the top of a shot with the pointer. When something else
+// changes the lesson, it ends: there may be another shot of that number. The zero
+// value waits for Press.
 type Apex struct {
 	editor ShotEditor
 	shot   int
@@ -22,6 +24,7 @@ type Apex struct {
 	least  units.Feet // the contact's height: no shot has its top below
 	down   bool
 	moved  bool
+	shown  int // the revision that the drag knows
 }
 
 // Press starts to drag the top of a shot, at height top, with the pointer at
@@ -31,6 +34,7 @@ func (a *Apex) Press(e ShotEditor, shot int, top, z, least units.Feet) {
 	a.Cancel()
 	*a = Apex{editor: e, shot: shot, grab: top - z, least: least, down: true}
 	e.Pause()
+	a.shown = e.Revision()
 }
 
 // Down says whether a drag was started and has not ended.
@@ -38,7 +42,7 @@ func (a *Apex) Down() bool { return a.down }
 
 // Move follows the pointer at height z. The shot is then said by its apex.
 func (a *Apex) Move(z units.Feet) {
-	if !a.down {
+	if a.end(); !a.down {
 		return
 	}
 	a.moved = true
@@ -47,6 +51,14 @@ func (a *Apex) Move(z units.Feet) {
 		s.Intent = lesson.Apex(top)
 		return s
 	})
+	a.shown = a.editor.Revision()
+}
+
+// end ends a drag whose lesson something else has changed.
+func (a *Apex) end() {
+	if a.down && a.editor.Revision() != a.shown {
+		*a = Apex{}
+	}
 }
 
 // aboveContact is how far above the contact the top stays: a ball hit level.
@@ -54,7 +66,7 @@ const aboveContact units.Feet = 0.05
 
 // Release ends the drag as one step called name.
 func (a *Apex) Release(name string) {
-	if a.down && a.moved {
+	if a.end(); a.down && a.moved {
 		a.editor.Commit(name)
 	}
 	*a = Apex{}
@@ -62,7 +74,7 @@ func (a *Apex) Release(name string) {
 
 // Cancel ends the drag and puts everything back.
 func (a *Apex) Cancel() {
-	if a.down {
+	if a.end(); a.down {
 		a.editor.Cancel()
 	}
 	*a = Apex{}

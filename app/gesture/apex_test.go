@@ -12,12 +12,14 @@ type shotLog struct {
 	shot      lesson.Shot
 	committed []string
 	cancelled int
+	revision  int
 }
 
 func (l *shotLog) PreviewShot(_ int, change func(lesson.Shot) lesson.Shot) { l.shot = change(l.shot) }
 func (l *shotLog) Commit(name string)                                      { l.committed = append(l.committed, name) }
 func (l *shotLog) Cancel()                                                 { l.cancelled++ }
 func (l *shotLog) Pause()                                                  {}
+func (l *shotLog) Revision() int                                           { return l.revision }
 
 func TestApexFollowsThePointer(t *testing.T) {
 	for _, c := range []struct{ top, press, move, want units.Feet }{
@@ -63,5 +65,21 @@ func TestApexPressDuringADrag(t *testing.T) {
 	a.Press(log, 1, 6, 6, 2.5)
 	if log.cancelled != 1 || len(log.committed) != 0 || !a.Down() {
 		t.Errorf("a second press: cancelled %d, committed %v, down %v, want the first cancelled", log.cancelled, log.committed, a.Down())
+	}
+}
+
+// A lesson that something else has changed is let be: the shot of that number may
+// be another one.
+func TestApexEndsWhenTheLessonChanges(t *testing.T) {
+	log := &shotLog{}
+	var a Apex
+	a.Press(log, 0, 8, 8, 2.5)
+	a.Move(9)
+	log.revision++
+	shown := log.shot
+	a.Move(10)
+	a.Release("raise the serve")
+	if a.Down() || len(log.committed) != 0 || log.cancelled != 0 || log.shot != shown {
+		t.Errorf("after a change: down %v, committed %v, cancelled %d, intent %v, want the drag ended and nothing touched", a.Down(), log.committed, log.cancelled, log.shot.Intent)
 	}
 }

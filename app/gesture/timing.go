@@ -12,10 +12,12 @@ type TimeEditor interface {
 	Commit(name string)
 	Cancel()
 	Pause()
+	Revision() int
 }
 
-// Timing moves a thing of a play in time with the pointer. The zero value waits
-// for Press.
+// Timing moves a thing of a play in time with the pointer. When something else
+// changes the lesson, it ends: the lesson it took hold of is no longer there. The
+// zero value waits for Press.
 type Timing struct {
 	editor TimeEditor
 	hold   session.Retime
@@ -24,6 +26,7 @@ type Timing struct {
 	down   bool
 	moving bool
 	now    session.Moved
+	shown  int // the revision that the drag knows
 }
 
 // Press takes hold of a thing with the pointer at time t. A drag that is still
@@ -32,6 +35,7 @@ func (d *Timing) Press(e TimeEditor, hold session.Retime, t units.Seconds) {
 	d.Cancel()
 	*d = Timing{editor: e, hold: hold, grab: hold.At() - t, start: t, down: true}
 	e.Pause()
+	d.shown = e.Revision()
 }
 
 // Down says whether a drag was started and has not ended.
@@ -41,12 +45,20 @@ func (d *Timing) Down() bool { return d.down }
 // draw it to them; a reach of 0 suspends that. Before the pointer has moved by
 // slack nothing moves, so that a click changes nothing.
 func (d *Timing) Move(t, reach, slack units.Seconds) {
-	if !d.down || !d.moving && max(t-d.start, d.start-t) < slack {
+	if d.end(); !d.down || !d.moving && max(t-d.start, d.start-t) < slack {
 		return
 	}
 	d.moving = true
 	d.now = d.hold.To(t+d.grab, reach)
 	d.editor.Preview(d.now.Lesson)
+	d.shown = d.editor.Revision()
+}
+
+// end ends a drag whose lesson something else has changed.
+func (d *Timing) end() {
+	if d.down && d.editor.Revision() != d.shown {
+		*d = Timing{}
+	}
 }
 
 // Active is what is dragged and where it is now; false before the pointer has moved.
@@ -57,6 +69,7 @@ func (d *Timing) Active() (session.Retime, session.Moved, bool) {
 // Release ends the drag as one step called name; a press that never moved leaves
 // none. It says whether something was moved.
 func (d *Timing) Release(name string) bool {
+	d.end()
 	moved := d.down && d.moving
 	if moved {
 		d.editor.Commit(name)
@@ -67,7 +80,7 @@ func (d *Timing) Release(name string) bool {
 
 // Cancel ends the drag and puts everything back.
 func (d *Timing) Cancel() {
-	if d.down {
+	if d.end(); d.down {
 		d.editor.Cancel()
 	}
 	*d = Timing{}

@@ -125,6 +125,41 @@ func TestTimingLeavesNothing(t *testing.T) {
 	}
 }
 
+// What else changes the lesson while a time is held ends the drag: an undone step
+// does not come back with it, and nothing of it gets into another lesson.
+func TestTimingEndsWhenTheLessonChanges(t *testing.T) {
+	for name, change := range map[string]func(*session.Session){
+		"undo":           func(s *session.Session) { s.Undo() },
+		"another step":   func(s *session.Session) { s.Do("a title", retitled(s.Lesson(), "Other")) },
+		"another lesson": func(s *session.Session) { s.Resume(session.New(serveOnly(), "", nil).Park()) },
+	} {
+		s := session.New(running(), "", nil)
+		s.Do("the first title", retitled(s.Lesson(), "First"))
+		var d gesture.Timing
+		d.Press(s, hold(t, s), 2)
+		d.Move(1.5, 0, slack)
+		change(s)
+		if s.Previewing() {
+			t.Errorf("%s in a drag leaves its draft", name)
+		}
+		want, step := s.Lesson(), stepOf(s)
+		d.Move(1.2, 0, slack)
+		if d.Release("x") || d.Down() || s.Previewing() || !reflect.DeepEqual(s.Lesson(), want) || stepOf(s) != step {
+			t.Errorf("%s in a drag: previewing %v, last step %q, want %q and the lesson as that left it", name, s.Previewing(), stepOf(s), step)
+		}
+	}
+}
+
+func retitled(l lesson.Lesson, title string) lesson.Lesson {
+	l.Title = title
+	return l
+}
+
+func stepOf(s *session.Session) string {
+	name, _ := s.CanUndo()
+	return name
+}
+
 // A new stretch goes from the press to the pointer, either way; an end taken hold
 // of leaves the other. A click chooses none.
 func TestStretch(t *testing.T) {

@@ -63,8 +63,8 @@ func (v *Strip) timeAt(p fyne.Position) units.Seconds {
 // MouseDown implements desktop.Mouseable: it takes hold of what is there.
 func (v *Strip) MouseDown(e *desktop.MouseEvent) {
 	ring.Take(v)
-	if v.frames == nil {
-		return
+	if v.frames == nil || v.Cancel() {
+		return // a second button pressed during a gesture cancels it
 	}
 	v.session.Pause()
 	px := v.px(e.Position)
@@ -199,6 +199,9 @@ func (v *Strip) release() {
 	v.hand.timing.Release(name)
 	v.Refresh()
 }
+
+// Dragging says whether a hand is dragging something in the strip.
+func (v *Strip) Dragging() bool { return v.hand.down() }
 
 // Cancel drops a gesture under way and says whether there was one.
 func (v *Strip) Cancel() bool {

@@ -36,8 +36,9 @@ func (s *Session) Cancel() {
 // Previewing says whether a draft is shown.
 func (s *Session) Previewing() bool { return s.draft != nil }
 
-// Do makes l the lesson as one named step.
+// Do makes l the lesson as one named step; a draft gives way to it.
 func (s *Session) Do(name string, l lesson.Lesson) {
+	s.draft = nil
 	s.history = s.history.Do(name, l)
 	s.refresh()
 }
