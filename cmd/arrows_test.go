@@ -45,7 +45,7 @@ var arrows = []arrow{
 	{"canvas", []string{"model/units", "model/court"}},
 	{"canvas/look", []string{"canvas", "assets"}},
 	{"canvas/record", []string{"canvas"}},
-	{"canvas/raster", []string{"canvas", "canvas/look"}},
+	{"canvas/raster", []string{"canvas", "canvas/look", "internal/large"}},
 	{"canvas/pick", []string{"canvas"}},
 	{"canvas/compose", []string{"model/...", "canvas", "canvas/look", "words"}},
 	{"canvas/film", []string{"model/...", "canvas", "canvas/look", "canvas/compose", "words"}},

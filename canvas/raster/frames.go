@@ -4,8 +4,10 @@ import (
 	"bytes"
 	"image"
 	"image/color"
+	"iter"
 
 	"homeside/canvas"
+	"homeside/internal/large"
 )
 
 // Frames draws the frames of a moving picture over a static layer. A frame is
@@ -15,13 +17,13 @@ type Frames struct {
 	base    *layer // the static one; nil if that is another's
 	paper   color.NRGBA
 	moving  *layer
-	before  *image.RGBA // the frame as it was compared last
+	was     []byte // the pixels of the stale tiles in the frame before
 	changed *Tiles
 }
 
 // NewFrames draws the static layer of a moving picture.
 func NewFrames(static *canvas.Scene) *Frames {
-	base := newLayer(image.NewUniform(static.Background), image.NewRGBA(image.Rect(0, 0, static.Width, static.Height)))
+	base := newLayer(image.NewUniform(static.Background), large.RGBA(static.Width, static.Height))
 	base.stale.Fill()
 	base.draw(static)
 	base.stale.Clear()
@@ -33,17 +35,14 @@ func NewFrames(static *canvas.Scene) *Frames {
 // Over is the moving picture over a static layer that is drawn already. The
 // layer is only read; several Frames may share it.
 func Over(base *image.RGBA) *Frames {
-	return &Frames{before: clone(base), moving: newLayer(base, clone(base)), changed: NewTiles(base.Rect.Dx(), base.Rect.Dy())}
-}
-
-func clone(img *image.RGBA) *image.RGBA {
-	return &image.RGBA{Pix: bytes.Clone(img.Pix), Stride: img.Stride, Rect: img.Rect}
+	top := &image.RGBA{Pix: large.Clone(base.Pix), Stride: base.Stride, Rect: base.Rect}
+	return &Frames{moving: newLayer(base, top), changed: NewTiles(base.Rect.Dx(), base.Rect.Dy())}
 }
 
 // Restart gives the picture another static layer, which is made from the one
 // before like a frame. A layer given to Over stays as it is.
 func (f *Frames) Restart(static *canvas.Scene) {
-	if f.base == nil || f.before.Rect.Dx() != static.Width || f.before.Rect.Dy() != static.Height {
+	if f.base == nil || f.base.top.img.Rect.Size() != image.Pt(static.Width, static.Height) {
 		*f = *NewFrames(static)
 		return
 	}
@@ -59,7 +58,9 @@ func (f *Frames) Restart(static *canvas.Scene) {
 // Draw draws the moving shapes over the static layer. The image is lent until
 // the next call.
 func (f *Frames) Draw(moving *canvas.Scene) *image.RGBA {
-	f.moving.draw(moving)
+	f.moving.note(moving)
+	f.save()
+	f.moving.redraw()
 	f.compare()
 	f.moving.stale.Clear()
 	return f.moving.top.img
@@ -70,31 +71,36 @@ func (f *Frames) Draw(moving *canvas.Scene) *image.RGBA {
 // next call of Draw.
 func (f *Frames) Changed() *Tiles { return f.changed }
 
+// save keeps the pixels of the stale tiles.
+func (f *Frames) save() {
+	f.was = f.was[:0]
+	for row := range f.rows() {
+		f.was = append(f.was, row...)
+	}
+}
+
 // compare notes which of the stale tiles did change.
 func (f *Frames) compare() {
 	f.changed.Clear()
-	img := f.moving.top.img
-	for box := range f.moving.stale.Boxes() {
-		if !equalBox(img, f.before, box) {
+	was := f.was
+	for row, box := range f.rows() {
+		if !bytes.Equal(row, was[:len(row)]) {
 			f.changed.Add(box)
-			copyBox(f.before, img, box)
 		}
+		was = was[len(row):]
 	}
 }
 
-func copyBox(to, from *image.RGBA, box image.Rectangle) {
-	for y := box.Min.Y; y < box.Max.Y; y++ {
-		i, j := to.PixOffset(box.Min.X, y), to.PixOffset(box.Max.X, y)
-		copy(to.Pix[i:j], from.Pix[i:j])
-	}
-}
-
-func equalBox(a, b *image.RGBA, box image.Rectangle) bool {
-	for y := box.Min.Y; y < box.Max.Y; y++ {
-		i, j := a.PixOffset(box.Min.X, y), a.PixOffset(box.Max.X, y)
-		if !bytes.Equal(a.Pix[i:j], b.Pix[i:j]) {
-			return false
+// rows are the rows of pixels of the stale tiles, each with its tile.
+func (f *Frames) rows() iter.Seq2[[]byte, image.Rectangle] {
+	return func(yield func([]byte, image.Rectangle) bool) {
+		img := f.moving.top.img
+		for box := range f.moving.stale.Boxes() {
+			for y := box.Min.Y; y < box.Max.Y; y++ {
+				if !yield(img.Pix[img.PixOffset(box.Min.X, y):img.PixOffset(box.Max.X, y)], box) {
+					return
+				}
+			}
 		}
 	}
-	return true
 }

@@ -1,6 +1,7 @@
 package raster
 
 import (
+	"bytes"
 	"fmt"
 	"image"
 	"image/color"
@@ -194,4 +195,18 @@ func TestRestartLeavesALentLayer(t *testing.T) {
 	if got := frames.Draw(&canvas.Scene{Width: 99, Height: 300, PxPerPoint: 1}); got.Rect.Dx() != 99 || !equalBox(got, fromScratch(other, &canvas.Scene{}), got.Rect) {
 		t.Errorf("a layer of another size gives a picture %v", got.Rect)
 	}
+}
+
+func clone(img *image.RGBA) *image.RGBA {
+	return &image.RGBA{Pix: bytes.Clone(img.Pix), Stride: img.Stride, Rect: img.Rect}
+}
+
+func equalBox(a, b *image.RGBA, box image.Rectangle) bool {
+	for y := box.Min.Y; y < box.Max.Y; y++ {
+		i, j := a.PixOffset(box.Min.X, y), a.PixOffset(box.Max.X, y)
+		if !bytes.Equal(a.Pix[i:j], b.Pix[i:j]) {
+			return false
+		}
+	}
+	return true
 }

@@ -28,9 +28,19 @@ func newLayer(under image.Image, img *image.RGBA) *layer {
 // in those that go stale by it. They stay stale until whoever asks for them has
 // cleared them.
 func (l *layer) draw(s *canvas.Scene) {
+	l.note(s)
+	l.redraw()
+}
+
+// note takes over the shapes of a scene and finds what goes stale by them.
+func (l *layer) note(s *canvas.Scene) {
 	l.old, l.new = l.new, l.old
 	l.new.record(s)
 	l.spoil()
+}
+
+// redraw draws the shapes noted last in the stale tiles.
+func (l *layer) redraw() {
 	for box := range l.stale.Stretches(l.top.img.Rect) {
 		draw.Draw(l.top.img, box, l.under, box.Min, draw.Src)
 	}

@@ -4,12 +4,14 @@ import (
 	"image"
 	"image/color"
 	"image/draw"
+	"iter"
 	"math"
 
 	"github.com/golang/freetype/raster"
 	"golang.org/x/image/math/fixed"
 
 	"homeside/canvas"
+	"homeside/internal/large"
 )
 
 // Raster draws on an image. It is not safe for two goroutines at once.
@@ -35,7 +37,7 @@ func New(img *image.RGBA) *Raster { return &Raster{img: img} }
 
 // Scene draws a whole scene on a new image.
 func Scene(s *canvas.Scene) *image.RGBA {
-	img := image.NewRGBA(image.Rect(0, 0, s.Width, s.Height))
+	img := large.RGBA(s.Width, s.Height)
 	New(img).Draw(s)
 	return img
 }
@@ -79,9 +81,29 @@ func (r *Raster) fill(path []canvas.PxStep, s canvas.PxStyle) {
 		return
 	}
 	r.straight.flatten(path, false)
-	r.ink.begin(box)
-	r.straight.each(r.ink.outline)
-	r.lay(box, r.ink.pour(), s.Fill)
+	for band := range bands(box) {
+		if r.only == nil || r.only.Touches(band) {
+			r.ink.begin(band)
+			r.straight.each(r.ink.outline)
+			r.lay(band, r.ink.pour(), s.Fill)
+		}
+	}
+}
+
+// mostInk is how many pixels are filled at once: what they are worked out in stays
+// near the processor, and a shape that fills the picture needs no more of it.
+const mostInk = 1 << 17
+
+// bands divide a box that is too large to be filled at once.
+func bands(box image.Rectangle) iter.Seq[image.Rectangle] {
+	height := max(mostInk/box.Dx(), 1)
+	return func(yield func(image.Rectangle) bool) {
+		for y := box.Min.Y; y < box.Max.Y; y += height {
+			if !yield(image.Rect(box.Min.X, y, box.Max.X, min(y+height, box.Max.Y))) {
+				return
+			}
+		}
+	}
 }
 
 func (r *Raster) stroke(path []canvas.PxStep, s canvas.PxStyle) {

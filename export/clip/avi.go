@@ -45,10 +45,14 @@ func WriteAVI(ctx context.Context, w io.Writer, src export.Source, o *export.Opt
 	return copyAVI(w, path)
 }
 
-// foresee makes three frames to see whether the file will be too long, and
-// gives their maker, for whom much is done.
+// foresee sees whether the file will be too long, and gives a maker with the
+// codes that suit the first frame.
 func (f *film) foresee(ctx context.Context) (*jpegMaker, error) {
-	m, largest, last := newJPEGMaker(f).suited(), 0, f.times.Count-1
+	m := newJPEGMaker(f, &usual).suited()
+	if int64(f.times.Count)*int64(m.raw()+aviPerFrame) <= maxAVI {
+		return m, ctx.Err()
+	}
+	largest, last := 0, f.times.Count-1
 	for _, i := range []int{last, last / 2, 0} {
 		if err := ctx.Err(); err != nil {
 			return nil, err
@@ -70,12 +74,13 @@ func (f *film) writeFrames(ctx context.Context, path string, first *jpegMaker) e
 	if err != nil {
 		return fmt.Errorf("begin the AVI: %w", err)
 	}
-	size, makers, spent := int64(0), [workers]*jpegMaker{first}, make(chan []byte, workers*run)
-	for k := range makers[1:] {
-		makers[k+1] = first.twin()
-	}
+	size, spent := int64(0), make(chan []byte, workers*run)
 	newMaker := func(worker int) func(int) ([]byte, error) {
-		return func(i int) ([]byte, error) { return makers[worker].jpeg(again(spent), i), nil }
+		m := first
+		if worker > 0 {
+			m = newJPEGMaker(f, first.tables)
+		}
+		return func(i int) ([]byte, error) { return m.jpeg(again(spent), i), nil }
 	}
 	err = inOrder(ctx, f.times.Count, newMaker, func(i int, frame []byte) error {
 		size += int64(len(frame) + aviPerFrame)
@@ -115,8 +120,8 @@ type jpegMaker struct {
 	*stills
 }
 
-func newJPEGMaker(f *film) *jpegMaker {
-	return &jpegMaker{f.camera(), newStills(f.o.Width, f.o.Height, f.o.FullColour, &usual)}
+func newJPEGMaker(f *film, t *tables) *jpegMaker {
+	return &jpegMaker{f.camera(), newStills(f.o.Width, f.o.Height, f.o.FullColour, t)}
 }
 
 // jpeg adds frame i to out.
@@ -127,15 +132,6 @@ func (m *jpegMaker) jpeg(out []byte, i int) []byte {
 
 // suited is a maker in place of m with the codes that suit the first frame.
 func (m *jpegMaker) suited() *jpegMaker {
-	m.jpeg(nil, 0)
-	t := m.coder.often.tables()
-	return &jpegMaker{m.camera, newStills(m.width, m.height, m.full, &t)}
-}
-
-// twin is another maker like m, which has made the first frame last: what m has
-// packed it need not pack again.
-func (m *jpegMaker) twin() *jpegMaker {
-	c := m.film.camera()
-	c.frame(0)
-	return &jpegMaker{c, m.stills.twin()}
+	img, _ := m.frame(0)
+	return &jpegMaker{m.camera, newStills(m.width, m.height, m.full, m.suiting(img))}
 }

@@ -80,7 +80,7 @@ func TestAVITakesItsOwnCodes(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	before, now := len(newJPEGMaker(f).jpeg(nil, 3)), len(newJPEGMaker(f).suited().jpeg(nil, 3))
+	before, now := len(newJPEGMaker(f, &usual).jpeg(nil, 3)), len(newJPEGMaker(f, &usual).suited().jpeg(nil, 3))
 	if float64(now) > 0.93*float64(before) {
 		t.Errorf("a frame has %d bytes with its own codes, %d with the usual", now, before)
 	}

@@ -23,6 +23,7 @@ const interval = 8
 type stills struct {
 	width, height int
 	full          bool // a sample of colour for every pixel; one for four otherwise
+	tables        *tables
 	head          []byte
 	parts         [][]byte // the stretches with their restart markers
 	coder         *coder
@@ -43,21 +44,32 @@ func (s *stills) squares() int {
 }
 
 func newStills(width, height int, full bool, t *tables) *stills {
-	s := &stills{width: width, height: height, full: full, coder: newCoder(jpegQuality, t)}
+	s := &stills{width: width, height: height, full: full, tables: t, coder: newCoder(jpegQuality, t)}
 	s.head = s.header(t)
 	s.parts = make([][]byte, (s.squares()+interval-1)/interval)
 	return s
 }
 
-// twin packs on from the same picture for another goroutine.
-func (s *stills) twin() *stills {
-	t, coder := *s, *s.coder
-	t.coder, coder.out = &coder, nil
-	t.parts = make([][]byte, len(s.parts))
-	for i, p := range s.parts {
-		t.parts[i] = bytes.Clone(p)
+// one stretch in so many is packed to see which codes suit a picture.
+const sample = 4
+
+// suiting are the codes that suit a picture.
+func (s *stills) suiting(img *image.RGBA) *tables {
+	for i := 0; i < len(s.parts); i += sample {
+		s.pack(i, img)
 	}
+	clear(s.parts)
+	t := s.coder.often.tables()
 	return &t
+}
+
+// raw is how many bytes the samples of a picture are: more than what it is packed in.
+func (s *stills) raw() int {
+	n := s.squares() * s.side() * s.side()
+	if s.full {
+		return 3 * n
+	}
+	return n * 3 / 2
 }
 
 // next adds the picture to out as a JPEG. The tiles are those that are not as in

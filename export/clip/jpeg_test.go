@@ -216,3 +216,21 @@ func TestAVIEqualsTheDrawing(t *testing.T) {
 		}
 	}
 }
+
+// No picture, not even noise, is packed in more bytes than its samples are: a film
+// that is short enough in them needs no look ahead.
+func TestStillsAreSmallerThanTheirSamples(t *testing.T) {
+	const w, h = 320, 200
+	r, noise := rand.New(rand.NewPCG(9, 9)), image.NewRGBA(image.Rect(0, 0, w, h))
+	for i := range noise.Pix {
+		noise.Pix[i] = byte(r.Uint32())
+	}
+	for _, full := range []bool{false, true} {
+		for _, first := range []*image.RGBA{noise, scrawl(w, h, 1)} {
+			s := newStills(w, h, full, newStills(w, h, full, &usual).suiting(first))
+			if got := len(s.next(nil, noise, raster.NewTiles(w, h))); got >= s.raw() {
+				t.Errorf("full colour %v: noise takes %d bytes, its samples %d", full, got, s.raw())
+			}
+		}
+	}
+}

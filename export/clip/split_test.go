@@ -18,16 +18,16 @@ func makers(t *testing.T, f *film) map[string]makerOf {
 	if err != nil {
 		t.Fatal(err)
 	}
-	first := newJPEGMaker(f).suited()
-	jpegs := [workers]*jpegMaker{first, first.twin()}
+	suited := newJPEGMaker(f, &usual).suited().tables
 	return map[string]makerOf{
 		"GIF":  func(int) func(int) ([]byte, error) { return newGIFMaker(f, palette).block },
 		"APNG": func(int) func(int) ([]byte, error) { return newAPNGMaker(f, !f.base.Opaque()).chunks },
 		"PNG": func(int) func(int) ([]byte, error) {
 			return (&pngMaker{f.camera(), newBands(f.base, !f.base.Opaque())}).png
 		},
-		"AVI": func(worker int) func(int) ([]byte, error) {
-			return func(i int) ([]byte, error) { return jpegs[worker].jpeg(nil, i), nil }
+		"AVI": func(int) func(int) ([]byte, error) {
+			m := newJPEGMaker(f, suited)
+			return func(i int) ([]byte, error) { return m.jpeg(nil, i), nil }
 		},
 	}
 }
