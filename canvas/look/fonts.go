@@ -68,6 +68,14 @@ func parse(f Font) fontData {
 	panic(fmt.Sprintf("built-in font %d: %v", f, err)) // only a damaged build can get here
 }
 
+// Read reads the fonts that nearly every picture needs, unless they have been. It takes
+// tens of milliseconds: whoever knows that a picture is to come begins with it, beside
+// what else there is to do.
+func Read() {
+	go parsed[Latin]()
+	parsed[LatinBold]()
+}
+
 func (f Font) sfnt() *sfnt.Font { return parsed[f]().outlines }
 
 // ofLetter is the first font of a weight that has a letter; false if none has.

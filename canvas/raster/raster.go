@@ -23,6 +23,7 @@ type Raster struct {
 	images images
 
 	line     []placed // what the methods work in, used again
+	row      []byte
 	straight polylines
 	dashes   polylines
 	spine    raster.Path
@@ -78,6 +79,10 @@ const widest = 1e6
 func (r *Raster) fill(path []canvas.PxStep, s canvas.PxStyle) {
 	box := reach(path, 0).Intersect(r.img.Rect)
 	if box.Empty() {
+		return
+	}
+	if q, ok := rectOf(path); ok {
+		r.fillRect(q, box, s)
 		return
 	}
 	r.straight.flatten(path, false)

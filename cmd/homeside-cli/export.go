@@ -7,6 +7,7 @@ import (
 
 	"github.com/spf13/cobra"
 
+	"homeside/canvas/look"
 	"homeside/export"
 	"homeside/export/formats"
 	"homeside/model/units"
@@ -98,6 +99,7 @@ func exportPlay(c *cobra.Command, path string, f exportFlags) error {
 	if err := f.fit(c); err != nil {
 		return err
 	}
+	go look.Read()
 	s, err := f.stage(c, path)
 	if err != nil {
 		return err
