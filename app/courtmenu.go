@@ -61,7 +61,7 @@ func (e *Editor) seek(t units.Seconds) func() { return func() { e.session.Seek(t
 func (e *Editor) playerItems(r *rally.Rally, id game.Player) []*fyne.MenuItem {
 	now, name := e.session.Now(), e.session.Lesson().NameOf(id)
 	_, here := session.StopAt(r, id, now)
-	ball := r.At(now).Ball.Ground()
+	ball := r.BallAt(now).Ground()
 	return []*fyne.MenuItem{
 		unless(here, e.item(words.T("Add a place here, now"), func() { e.addPlace(id, now) }, nil)),
 		unless(!here, e.item(words.T("Delete the place here"), e.deletePicked, nil)),

@@ -113,7 +113,7 @@ var circleHandle = 4.0 / 3 * (math.Sqrt2 - 1)
 func Circle(centre Pos, radius Length) Path {
 	at := func(x, y float64) Pos { return centre.Along(court.Pt(units.Feet(x), units.Feet(y)), radius) }
 	k := circleHandle
-	return Path{}.Move(at(1, 0)).
+	return make(Path, 0, 6).Move(at(1, 0)).
 		Curve(at(1, k), at(k, 1), at(0, 1)).
 		Curve(at(-k, 1), at(-1, k), at(-1, 0)).
 		Curve(at(-1, -k), at(-k, -1), at(0, -1)).

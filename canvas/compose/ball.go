@@ -77,10 +77,10 @@ func (p Picture) bounce(name string, i int, at court.Point) canvas.Shape {
 
 // overGround is the ball's way over the ground from one time to another.
 func overGround(r *rally.Rally, from, to units.Seconds) canvas.Path {
-	var path canvas.Path
 	n := max(int((to-from)/pathStep), 1)
+	path := make(canvas.Path, 0, n+1)
 	for i := range n + 1 {
-		at := canvas.On(r.At(from + (to-from)*units.Seconds(i)/units.Seconds(n)).Ball.Ground())
+		at := canvas.On(r.BallAt(from + (to-from)*units.Seconds(i)/units.Seconds(n)).Ground())
 		if i == 0 {
 			path = path.Move(at)
 		} else {

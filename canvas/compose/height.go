@@ -138,7 +138,7 @@ func (s strip) flight(g *canvas.Panel, prefix string, i int, style canvas.Style)
 	n := max(int((until-st.At)/pathStep), 1)
 	points := make([]court.Point, 0, n+1)
 	for k := range n + 1 {
-		b := r.At(st.At + (until-st.At)*units.Seconds(k)/units.Seconds(n)).Ball
+		b := r.BallAt(st.At + (until-st.At)*units.Seconds(k)/units.Seconds(n))
 		points = append(points, s.at(b.Ground().Y, b.Height().Feet()))
 	}
 	name := lesson.ShotName(i)

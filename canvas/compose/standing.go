@@ -149,7 +149,7 @@ func (p Picture) flightInPlay(g *canvas.Panel, f rally.Frame) {
 	n := max(int((to-s.At)/pathStep), 1)
 	at := make([]canvas.Vec, n+1)
 	for k := range at {
-		b := r.At(s.At + (to-s.At)*units.Seconds(k)/units.Seconds(n)).Ball
+		b := r.BallAt(s.At + (to-s.At)*units.Seconds(k)/units.Seconds(n))
 		at[k] = canvas.Above(b.Ground(), b.Height().Feet())
 	}
 	g.Add(canvas.Shape{

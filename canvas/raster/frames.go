@@ -73,6 +73,9 @@ func (f *Frames) Changed() *Tiles { return f.changed }
 
 // save keeps the pixels of the stale tiles.
 func (f *Frames) save() {
+	if n := 4 * f.moving.stale.Pixels(); n > cap(f.was) {
+		f.was = large.Bytes(n)
+	}
 	f.was = f.was[:0]
 	for row := range f.rows() {
 		f.was = append(f.was, row...)

@@ -199,7 +199,7 @@ func (s stage) ball() []float64 {
 }
 
 func (s stage) ballAt(t units.Seconds) Sample {
-	b := s.rally.At(t).Ball
+	b := s.rally.BallAt(t)
 	return Sample{T: t, Place: b.Ground(), Height: b.Height().Feet()}
 }
 

@@ -3,11 +3,7 @@ package large
 import "image"
 
 // Bytes are n bytes, all 0.
-func Bytes(n int) []byte {
-	b := make([]byte, n)
-	advise(b)
-	return b
-}
+func Bytes(n int) []byte { return fresh(n) }
 
 // Clone is a copy of b.
 func Clone(b []byte) []byte {

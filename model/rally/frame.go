@@ -31,10 +31,7 @@ const FootAside units.Feet = 0.6
 // At is the frame at time t; times outside the rally show its first or last
 // moment, and what is not a number the first.
 func (r *Rally) At(t units.Seconds) Frame {
-	if !(t > r.From) {
-		t = r.From
-	}
-	t = min(t, r.To)
+	t = r.within(t)
 	f := Frame{T: t, Ball: r.ballAt(t)}
 	for _, id := range game.Players {
 		track := r.Tracks[id]
@@ -52,6 +49,17 @@ func (r *Rally) At(t units.Seconds) Frame {
 		}
 	}
 	return f
+}
+
+// BallAt is the ball of the frame at time t alone.
+func (r *Rally) BallAt(t units.Seconds) flight.State { return r.ballAt(r.within(t)) }
+
+// within is the moment of the rally that is shown at time t.
+func (r *Rally) within(t units.Seconds) units.Seconds {
+	if !(t > r.From) {
+		t = r.From
+	}
+	return min(t, r.To)
 }
 
 // live says whether a span holds time t. It ends just before its end, where the

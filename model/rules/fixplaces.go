@@ -162,7 +162,7 @@ func (m *mend) stayBack() []lesson.Play {
 func (m *mend) outOfTheWay() []lesson.Play {
 	frame := m.At(m.f.When)
 	ball := frame.Ball
-	next := m.At(m.f.When + headingStep).Ball
+	next := m.BallAt(m.f.When + headingStep)
 	way, ok := next.Ground().Sub(ball.Ground()).Unit()
 	if !ok {
 		return nil

@@ -1,5 +1,0 @@
-//go:build !linux
-
-package large
-
-func advise([]byte) {}
