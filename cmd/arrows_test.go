@@ -53,7 +53,7 @@ var arrows = []arrow{
 	{"export/exporttest", []string{"model/...", "canvas", "canvas/look", "export", "assets"}}, // for tests
 	{"export/pdf", []string{"canvas", "canvas/look"}},
 	{"export/still", []string{"model/units", "canvas", "canvas/look", "canvas/raster", "export", "export/pdf"}},
-	{"export/clip", []string{"model/units", "canvas", "canvas/raster", "export"}},
+	{"export/clip", []string{"model/units", "canvas", "canvas/raster", "export", "internal/large"}},
 	{"export/captions", []string{"model/...", "words", "export"}},
 	{"export/sound", []string{"model/...", "export"}},
 	{"export/page", []string{"model/...", "canvas", "canvas/...", "export", "export/still", "export/captions", "export/sound", "words"}},

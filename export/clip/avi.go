@@ -6,6 +6,7 @@ import (
 	"io"
 	"os"
 	"path/filepath"
+	"sync"
 
 	"github.com/icza/mjpeg"
 
@@ -74,26 +75,27 @@ func (f *film) writeFrames(ctx context.Context, path string, first *jpegMaker) e
 	if err != nil {
 		return fmt.Errorf("begin the AVI: %w", err)
 	}
-	size, spent := int64(0), make(chan []byte, workers*run)
-	newMaker := func(worker int) func(int) ([]byte, error) {
+	size, spent := int64(0), sync.Pool{New: func() any { return new([]byte) }}
+	newMaker := func(worker int) func(int) (*[]byte, error) {
 		m := first
 		if worker > 0 {
 			m = newJPEGMaker(f, first.tables)
 		}
-		return func(i int) ([]byte, error) { return m.jpeg(again(spent), i), nil }
+		return func(i int) (*[]byte, error) {
+			frame := spent.Get().(*[]byte)
+			*frame = m.jpeg((*frame)[:0], i)
+			return frame, nil
+		}
 	}
-	err = inOrder(ctx, f.times.Count, newMaker, func(i int, frame []byte) error {
-		size += int64(len(frame) + aviPerFrame)
+	err = inOrder(ctx, f.times.Count, newMaker, func(i int, frame *[]byte) error {
+		size += int64(len(*frame) + aviPerFrame)
 		if err := checkLength(size); err != nil {
 			return err
 		}
-		if err := avi.AddFrame(frame); err != nil {
+		if err := avi.AddFrame(*frame); err != nil {
 			return fmt.Errorf("write frame %d of the AVI: %w", i+1, err)
 		}
-		select {
-		case spent <- frame[:0]:
-		default:
-		}
+		spent.Put(frame)
 		f.o.Progress(i+1, f.times.Count)
 		return nil
 	})
@@ -101,17 +103,6 @@ func (f *film) writeFrames(ctx context.Context, path string, first *jpegMaker) e
 		err = fmt.Errorf("finish the AVI: %w", closing)
 	}
 	return err
-}
-
-// again is a frame's memory that has been written and can be used again, if there
-// is one: the system would have to clear new memory for every frame.
-func again(spent <-chan []byte) []byte {
-	select {
-	case frame := <-spent:
-		return frame
-	default:
-		return nil
-	}
 }
 
 // jpegMaker makes JPEGs for one goroutine.

@@ -5,6 +5,7 @@ import (
 	"image"
 
 	"homeside/canvas/raster"
+	"homeside/internal/large"
 )
 
 // deep is a picture as planes of 10 bits in two bytes each: brightness and two
@@ -21,7 +22,7 @@ func newDeep(width, height int, clear bool) *deep {
 	if clear {
 		count = 4
 	}
-	return &deep{width, height, clear, make([]byte, 2*count*width*height)}
+	return &deep{width, height, clear, large.Bytes(2 * count * width * height)}
 }
 
 func (d *deep) bytes() []byte { return d.pix }

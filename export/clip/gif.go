@@ -1,7 +1,6 @@
 package clip
 
 import (
-	"bytes"
 	"context"
 	"fmt"
 	"image"
@@ -9,6 +8,7 @@ import (
 
 	"homeside/canvas/raster"
 	"homeside/export"
+	"homeside/internal/large"
 )
 
 // GIFMaxFPS is the fastest GIF: players take a delay below 2 hundredths of a
@@ -64,11 +64,11 @@ type gifMaker struct {
 
 func newGIFMaker(f *film, palette []rgb) *gifMaker {
 	m := &gifMaker{camera: f.camera(), indexer: newIndexer(palette), transparent: byte(len(palette))}
-	m.now = make([]byte, f.o.Width*f.o.Height)
+	m.now = large.Bytes(f.o.Width * f.o.Height)
 	for at := range m.now {
 		m.now[at] = m.indexer.index(pixel(f.base.Pix[4*at:]))
 	}
-	m.before = bytes.Clone(m.now)
+	m.before = large.Clone(m.now)
 	return m
 }
 

@@ -4,6 +4,7 @@ import (
 	"image"
 
 	"homeside/canvas/raster"
+	"homeside/internal/large"
 )
 
 // planes is a picture of even sides as video has it: brightness, then the two
@@ -20,7 +21,7 @@ func newPlanes(width, height int, clear bool) *planes {
 	if clear {
 		size += width * height
 	}
-	return &planes{width, height, clear, make([]byte, size)}
+	return &planes{width, height, clear, large.Bytes(size)}
 }
 
 func (p *planes) bytes() []byte { return p.pix }
