@@ -14,20 +14,20 @@ type chooser struct {
 	*question
 	label string
 	take  func()
-	may   bool // there is something to take
+	off   string // why there is nothing to take
 }
 
 // newChooser is a chooser whose button takes what is chosen. take is called once,
 // after the dialog has closed.
 func (e *Editor) newChooser(button string, take func()) *chooser {
-	return &chooser{editor: e, label: button, take: take, may: true}
+	return &chooser{editor: e, label: button, take: take}
 }
 
-// ready says whether there is something to take.
-func (c *chooser) ready(yes bool) {
-	c.may = yes
+// ready says why there is nothing to take, "" where there is something.
+func (c *chooser) ready(hindered string) {
+	c.off = hindered
 	if c.question != nil {
-		c.enableLast(yes)
+		c.lastUnless(hindered)
 	}
 }
 
@@ -37,7 +37,7 @@ func (c *chooser) show(title string, content fyne.CanvasObject, g *panel.Gallery
 	answers := append(append([]answer{{label: words.T("Cancel")}}, others...), answer{label: c.label, do: c.take})
 	c.question = c.editor.askWith(title, container.NewStack(c.editor.pulse(named, "painted a chooser"), within(container.NewPadded(content), c.editor.win.Canvas().Size())), answers...)
 	named["insert"] = c.usual // told when the dialog is painted
-	c.ready(c.may)
+	c.ready(c.off)
 	c.focus(g.FocusOn())
 }
 

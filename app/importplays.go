@@ -26,17 +26,21 @@ func (e *Editor) importing() *panel.PlayImport {
 		e.trace.say("imported %d", len(plays))
 	}
 	ready := func(n int) {
-		if q != nil {
-			q.enableLast(n > 0)
+		if q != nil && n > 0 {
+			q.lastUnless("")
+		} else if q != nil {
+			q.lastUnless(noneTicked())
 		}
 	}
 	p = panel.NewPlayImport(e.importSources(), ready, func() { e.askImportFile(p) }, func() { q.enter() }, func() { q.first() })
 	q = e.askWith(words.T("Import plays"), p.Box, answer{label: words.T("Cancel")}, answer{label: words.T("Import"), do: put})
 	q.size(640, 620)
-	q.enableLast(false)
+	q.lastUnless(noneTicked())
 	q.focus(p.FocusOn())
 	return p
 }
+
+func noneTicked() string { return words.T("Tick the plays to import first.") }
 
 // importSources are the other lessons that are open, then the built-in ones.
 func (e *Editor) importSources() (all []panel.Source) {

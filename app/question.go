@@ -7,6 +7,7 @@ import (
 	"fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/dialog"
 	"fyne.io/fyne/v2/widget"
+	tooltip "github.com/dweymouth/fyne-tooltip"
 
 	"homeside/app/heard"
 	"homeside/app/looks"
@@ -55,6 +56,7 @@ func (e *Editor) askWith(title string, content fyne.CanvasObject, answers ...ans
 	q.size(questionWidth, questionHeight)
 	q.dialog.Show()
 	q.overlay = e.win.Canvas().Overlays().Top()
+	q.tips()
 	q.focus(q.usual)
 	e.trace.say("asking %s", title)
 	return q
@@ -73,6 +75,24 @@ func (q *question) row(answers []answer) (row []fyne.CanvasObject) {
 		q.usual = q.buttons[0]
 	}
 	return row
+}
+
+// tips lets the question's buttons show tips. They come to lie over all that the
+// question has, as the toolkit has drawn it by now: another content would not be seen.
+func (q *question) tips() {
+	over, ok := q.overlay.(*widget.PopUp)
+	if !ok {
+		return
+	}
+	all, ok := over.Content.(*fyne.Container)
+	if !ok {
+		return
+	}
+	tooltip.AddPopUpToolTipLayer(over)
+	stack := over.Content.(*fyne.Container)
+	over.Content = all
+	all.Add(stack.Objects[len(stack.Objects)-1])
+	q.dialog.SetOnClosed(func() { tooltip.DestroyPopUpToolTipLayer(over) })
 }
 
 // size is the room that the question takes in ordinary letters, if it needs no more
@@ -106,14 +126,8 @@ func (q *question) enter() {
 	}
 }
 
-// enableLast says whether the last answer can be given.
-func (q *question) enableLast(yes bool) {
-	if last := q.buttons[len(q.buttons)-1]; yes {
-		last.Enable()
-	} else {
-		last.Disable()
-	}
-}
+// lastUnless keeps the last answer from being given while there is a reason.
+func (q *question) lastUnless(reason string) { q.buttons[len(q.buttons)-1].Unless(reason) }
 
 // hear takes the keys that mean the same in every question.
 func (q *question) hear(k fyne.KeyName) bool {

@@ -82,5 +82,6 @@ var spanishDrills = catalogue{
 	"%s has %d, an even score: %s, who started, is on the right.":                                  "%s tiene %d, marcador par: %s, que empezó, está a la derecha.",
 	"%s has %d, an odd score: %s, who started, is on the left, so %s is on the right.":             "%s tiene %d, marcador impar: %s, que empezó, está a la izquierda, así que %s está a la derecha.",
 
-	"Nobody changes sides.": "Nadie cambia de lado.",
+	"Nobody changes sides.":       "Nadie cambia de lado.",
+	"This is the first question.": "Esta es la primera pregunta.",
 }

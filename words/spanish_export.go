@@ -6,4 +6,6 @@ var spanishExport = catalogue{
 	"An export is under way. Closing cancels it, and nothing of it is written.": "Hay una exportación en marcha. Al cerrar se cancela y no se escribe nada de ella.",
 	"Cancel the export and close":                                               "Cancelar la exportación y cerrar",
 	"Go on exporting":                                                           "Seguir exportando",
+	"An export is under way; it can be cancelled.":                              "Hay una exportación en marcha; se puede cancelar.",
+	"There is nothing to export: choose what on the left.":                      "No hay nada que exportar: elegir qué a la izquierda.",
 }

@@ -142,4 +142,5 @@ var spanishLessons = catalogue{
 	"This lesson has changes that are in no file yet:":   "Esta lección tiene cambios que aún no están en ningún archivo:",
 	"Saving was cancelled.":                              "Se ha cancelado el guardado.",
 	"Its changes are also kept, for a crash, in %s.":     "Sus cambios se conservan también, por si hay un fallo, en %s.",
+	"Tick the plays to import first.":                    "Primero hay que marcar las jugadas que se importan.",
 }

@@ -184,4 +184,5 @@ var spanishDrawn = catalogue{
 	"moment shown": "momento mostrado", "seconds": "segundos", "%s, at %s": "%s, a los %s", "loop from %s to %s": "bucle de %s a %s",
 	"%s runs from %s to %s": "%s corre de %s a %s", "place of %s": "lugar de %s", "starts at %s": "empieza a los %s",
 	"%s has %.2f s to spare": "a %s le sobran %.2f s", "%s is %.2f s late": "%s llega %.2f s tarde",
+	"Choose a pair of the roster first.": "Primero hay que elegir una pareja de la lista.",
 }

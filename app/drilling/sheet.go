@@ -35,6 +35,7 @@ type course interface {
 	rows() []row // what can be answered now
 	step()       // to the answer, or to the next question
 	back() bool  // to the question before
+	first() bool // there is none
 	last() bool  // the present question is looked at
 	open() bool
 	name() string // of what is looked at, for a trace
@@ -79,7 +80,8 @@ func newSheet(topic string, o Options, begin func() (course, error)) *sheet {
 	s.start.Importance = widget.HighImportance
 	s.next = heard.NewButton("", s.step)
 	s.next.Importance = widget.HighImportance
-	s.before = heard.NewButton(words.T("Question before"), s.back)
+	s.before = heard.NewButton(words.T("Question before"), s.back).Tell(s.hint)
+	s.before.Then = func() fyne.Focusable { return s.next }
 	s.edit = heard.NewButton(words.T("Set up"), s.setUp)
 	foot := container.NewBorder(nil, nil, s.edit, nil, container.NewCenter(container.NewHBox(s.before, s.next)))
 	s.drill = container.NewBorder(nil, container.NewVBox(s.answers.box, s.enlarged(foot, buttonText), s.enlarged(s.keys, 1)), nil, nil, s.stage)
@@ -206,6 +208,7 @@ func (s *sheet) refresh() {
 	s.next.SetText(nextText(c))
 	s.stage.show(c.board())
 	s.keys.SetText(s.keysLine())
+	s.before.Unless(noneBefore(c))
 	s.keepFocus()
 	s.options.say("drill %s %s", s.topic, c.name())
 }

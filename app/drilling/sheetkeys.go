@@ -87,3 +87,19 @@ func (s *sheet) keysLine() string {
 	}
 	return text
 }
+
+// noneBefore is why nobody can go back; "" where one can.
+func noneBefore(c course) string {
+	if c.first() {
+		return words.T("This is the first question.")
+	}
+	return ""
+}
+
+// hint shows a button's tip in place of the keys, which "" shows again.
+func (s *sheet) hint(tip string) {
+	if tip == "" && s.course != nil {
+		tip = s.keysLine()
+	}
+	s.keys.SetText(tip)
+}

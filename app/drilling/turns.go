@@ -19,9 +19,12 @@ func (t *turns[T]) now() *T { return &t.all[t.at] }
 // last says whether the present question is looked at.
 func (t *turns[T]) last() bool { return t.at == len(t.all)-1 }
 
+// first says whether there is no question before.
+func (t *turns[T]) first() bool { return t.at == 0 }
+
 // back looks at the question before; false at the first.
 func (t *turns[T]) back() bool {
-	if t.at == 0 {
+	if t.first() {
 		return false
 	}
 	t.at--

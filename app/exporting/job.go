@@ -62,7 +62,7 @@ func (g *Page) start(path string) {
 // running shows the controls of an export under way, or those of none.
 func (g *Page) running(yes bool) {
 	visible(g.bar, yes)
-	able(g.export, !yes && g.ready)
+	g.export.Unless(g.hindered())
 	w := fyne.CurrentApp().Driver().CanvasForObject(g.cancel)
 	if !yes && w != nil && w.Focused() == g.cancel {
 		w.Focus(g.export) // whoever works by keys goes on there

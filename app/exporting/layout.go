@@ -192,14 +192,6 @@ func visible(o fyne.CanvasObject, yes bool) {
 	}
 }
 
-func able(b *heard.Button, yes bool) {
-	if yes {
-		b.Enable()
-	} else {
-		b.Disable()
-	}
-}
-
 // Named are the page's controls by name, for tests of the window.
 func (g *Page) Named() map[string]fyne.CanvasObject {
 	named := map[string]fyne.CanvasObject{

@@ -12,8 +12,6 @@ import (
 
 	"homeside/app/heard"
 	"homeside/app/panel"
-	"homeside/export"
-	"homeside/model/units"
 	"homeside/words"
 )
 
@@ -189,47 +187,6 @@ func (g *Page) refresh() {
 	g.pulse.Refresh()
 }
 
-// showFrame shows the frame at the moment of the slider, or the words.
-func (g *Page) showFrame() {
-	o := g.chosenOutput()
-	opt := g.choice.options(o, g.subject)
-	isText := o.Kind == Words && o.Ext != ".wav"
-	visible(g.textBox, isText)
-	visible(g.frame.Box, !isText)
-	visible(g.moment, o.Kind <= Clip)
-	visible(g.clock, o.Kind <= Clip)
-	visible(g.dashes, o.Kind == Clip)
-	g.frame.Safe = o.Kind == Clip
-	if !g.ready {
-		g.frame.Show(nil, export.Ground{}, opt.Width, opt.Height, 0)
-		return
-	}
-	if isText {
-		g.text.SetText(preview(o, g.subject, opt))
-		return
-	}
-	from, to := g.subject.Source.Span()
-	g.moment.Min, g.moment.Max = float64(from), max(float64(to), float64(from)+0.01)
-	at := min(max(g.subject.At, from), to)
-	g.moment.Value = float64(at)
-	g.moment.Refresh()
-	g.tellTime()
-	g.frame.Show(g.subject.Source, opt.Ground, opt.Width, opt.Height, at)
-}
-
-// seek shows another moment; a still is of the moment shown.
-func (g *Page) seek(v float64) {
-	g.subject.At = units.Seconds(v)
-	g.frame.Seek(g.subject.At)
-	g.tellTime()
-}
-
-// tellTime says where in the clip the frame shown is.
-func (g *Page) tellTime() {
-	from, to := g.subject.Source.Span()
-	g.clock.SetText(words.ClipTime(units.Seconds(g.moment.Value)-from, to-from))
-}
-
 // showNeeds says what this machine lacks for the output.
 func (g *Page) showNeeds() {
 	text := ""
@@ -238,50 +195,18 @@ func (g *Page) showNeeds() {
 	}
 	g.needs.SetText(text)
 	visible(g.needs, text != "")
-	able(g.export, text == "" && g.ready && g.job == nil)
+	g.export.Unless(g.hindered())
 }
 
-// remeasure estimates the export again, in the background.
-func (g *Page) remeasure() {
-	g.measuring()
-	g.estimate.SetText("")
-	o := g.chosenOutput()
-	if !g.ready || o.Needs != nil && o.Needs() != nil {
-		return
+// hindered is why nothing can be exported now; "" where something can.
+func (g *Page) hindered() string {
+	switch {
+	case g.job != nil:
+		return words.T("An export is under way; it can be cancelled.")
+	case !g.ready:
+		return words.T("There is nothing to export: choose what on the left.")
 	}
-	ctx, cancel := g.Work.Begin()
-	g.measuring = cancel
-	s, opt := g.subject, g.choice.options(o, g.subject)
-	g.estimate.SetText(words.T("Measuring a few frames…"))
-	g.Work.Go(func() {
-		e, err := Measure(ctx, o, s, opt)
-		g.Work.Do(func() {
-			if ctx.Err() != nil {
-				return
-			}
-			cancel()
-			g.estimated(o, opt, e, err)
-		})
-	})
-}
-
-func (g *Page) estimated(o Output, opt *export.Options, e Estimate, err error) {
-	if err != nil {
-		g.estimate.SetText("")
-		g.events.Trace("not estimated: %v", err)
-		return
-	}
-	g.estimate.SetText(words.ExportEstimate(length(o, g.subject, opt), e.Bytes, e.Time.Seconds()))
-	g.events.Trace("estimated %.0f bytes %.2f s", e.Bytes, e.Time.Seconds())
-}
-
-// length is how long a clip is; 0 for what is no clip.
-func length(o Output, s Subject, opt *export.Options) units.Seconds {
-	if o.Kind != Clip {
-		return 0
-	}
-	from, to := s.Source.Span()
-	return units.Seconds(float64(to-from) / opt.Speed)
+	return g.needs.Text
 }
 
 func (g *Page) say(text string) { g.line.SetText(text) }

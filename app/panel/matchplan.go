@@ -40,6 +40,7 @@ type MatchPlan struct {
 	write   *heard.Button
 	back    *heard.Button
 	line    *widget.Label // what has been done, or what could not be
+	said    lineText
 	views   *views
 	table   *planTable
 	scores  *planScores
@@ -48,6 +49,12 @@ type MatchPlan struct {
 	pairs   *pairs
 	pulse   *fynecanvas.Raster
 	made    int // the revision shown
+}
+
+// lineText is what stands on the page's line when no tip does.
+type lineText struct {
+	text       string
+	importance widget.Importance
 }
 
 // NewMatchPlan is the match plan's page of a session, hidden until Open.
@@ -69,7 +76,7 @@ func NewMatchPlan(s *session.Session, events MatchPlanEvents) *MatchPlan {
 	p.back = heard.NewButtonWithIcon(words.T("Back to the court"), theme.NavigateBackIcon(), p.Close)
 	p.pulse = fynecanvas.NewRaster(func(int, int) image.Image { p.painted(); return image.NewRGBA(image.Rect(0, 0, 1, 1)) })
 	p.table, p.scores, p.start, p.signals = newPlanTable(p.open), newPlanScores(p.open), newStarters(), newSignals(s, p.save)
-	p.pairs = newPairs(s, events.Pairs, p.Say, p.pulse.Refresh)
+	p.pairs = newPairs(s, events.Pairs, p.Say, p.hint, p.pulse.Refresh)
 	p.SetRoster(roster.Roster{}, "")
 	p.views = newViews(p.pulse.Refresh, view{words.T("Table"), p.table.box}, view{words.T("Score by score"), p.scores.box},
 		view{words.T("Starters and margins"), p.start.box}, view{words.T("Signals"), p.signals.box}, view{words.T("Pairs"), p.pairs.box})
@@ -136,7 +143,7 @@ func (p *MatchPlan) Refresh() {
 	if err != nil {
 		m = session.MatchPlan{}
 	}
-	enable(p.write, err == nil)
+	p.write.Unless(sentence(err))
 	p.table.show(m)
 	p.scores.show(m, p.session.Lesson())
 	p.start.show(m)
@@ -193,8 +200,8 @@ func (p *MatchPlan) save(name, text string) {
 
 // Say shows a line on the page.
 func (p *MatchPlan) Say(text string) {
-	p.line.Importance = widget.MediumImportance
-	p.line.SetText(text)
+	p.said = lineText{text, widget.MediumImportance}
+	p.hint("")
 }
 
 func (p *MatchPlan) painted() {
@@ -205,12 +212,8 @@ func (p *MatchPlan) painted() {
 
 // tell says in one line what could not be; nil says nothing.
 func (p *MatchPlan) tell(err error) {
-	text := ""
-	if err != nil {
-		text = words.Sentence(err)
-	}
-	p.line.Importance = widget.DangerImportance
-	p.line.SetText(text)
+	p.said = lineText{sentence(err), widget.DangerImportance}
+	p.hint("")
 }
 
 // Named are the page's controls by name, for tests of the window.
@@ -226,10 +229,21 @@ func (p *MatchPlan) Named() map[string]fyne.CanvasObject {
 	return named
 }
 
-func enable(b *heard.Button, yes bool) {
-	if yes {
-		b.Enable()
-	} else {
-		b.Disable()
+// hint shows a button's tip in place of what was said, which "" shows again.
+func (p *MatchPlan) hint(tip string) {
+	if tip == "" {
+		p.line.Importance = p.said.importance
+		p.line.SetText(p.said.text)
+		return
 	}
+	p.line.Importance = widget.MediumImportance
+	p.line.SetText(tip)
+}
+
+// sentence is why something cannot be done; "" for no error.
+func sentence(err error) string {
+	if err == nil {
+		return ""
+	}
+	return words.Sentence(err)
 }

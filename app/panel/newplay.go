@@ -33,7 +33,7 @@ type NewPlay struct {
 	walk    *heard.Check
 	said    *widget.Label
 	drawn   map[session.Request]drawnKind // since the chooser was opened
-	ready   func(bool)
+	ready   func(hindered string)
 }
 
 // drawnKind is what a request writes: the play with its small court, or why none.
@@ -44,9 +44,9 @@ type drawnKind struct {
 	notes   string
 }
 
-// NewNewPlay is the chooser for a session's score. ready is told whether there
-// is a play to insert. The error says why none can be written.
-func NewNewPlay(s *session.Session, ready func(bool)) (*NewPlay, error) {
+// NewNewPlay is the chooser for a session's score. ready is told why there
+// is no play to insert, "" where there is one. The error says why none can be written.
+func NewNewPlay(s *session.Session, ready func(hindered string)) (*NewPlay, error) {
 	p := &NewPlay{session: s, drawn: map[session.Request]drawnKind{}, ready: ready, said: wrapped()}
 	var pairs []string
 	for _, returns := range []bool{false, true} {
@@ -155,12 +155,12 @@ func (p *NewPlay) chosen() (drawnKind, bool) {
 // say says of the kind chosen whether the pair is in time, and what it gives away.
 func (p *NewPlay) say() {
 	d, ok := p.chosen()
-	text := words.T("Choose what the pair does.")
-	if ok {
-		text = d.notes
+	hindered := ""
+	if !ok {
+		hindered = words.T("Choose what the pair does.")
 	}
-	p.said.SetText(text)
-	p.ready(ok)
+	p.said.SetText(hindered + d.notes)
+	p.ready(hindered)
 }
 
 // Insert puts the chosen play behind the one shown, as one step.

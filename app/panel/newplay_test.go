@@ -22,7 +22,7 @@ func newPlay(t *testing.T, l lesson.Lesson) (*NewPlay, *session.Session, *bool) 
 	test.NewTempApp(t)
 	s := session.New(l, "", nil)
 	var ready bool
-	p, err := NewNewPlay(s, func(yes bool) { ready = yes })
+	p, err := NewNewPlay(s, func(hindered string) { ready = hindered == "" })
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -122,7 +122,7 @@ func TestNewPlayWithNothingToInsert(t *testing.T) {
 func TestNewPlayNeedsAScore(t *testing.T) {
 	l := start()
 	l.Plays[0].Situation.Call = game.Call{}
-	if _, err := NewNewPlay(session.New(l, "", nil), func(bool) {}); !errors.Is(err, session.ErrNoScore) {
+	if _, err := NewNewPlay(session.New(l, "", nil), func(string) {}); !errors.Is(err, session.ErrNoScore) {
 		t.Errorf("NewNewPlay without a score: %v, want %v", err, session.ErrNoScore)
 	}
 }

@@ -41,7 +41,8 @@ type pairs struct {
 	changed func() // what is shown
 }
 
-func newPairs(s *session.Session, events PairEvents, say func(string), changed func()) *pairs {
+// newPairs shows a roster. say shows a line, hint a tip in its place.
+func newPairs(s *session.Session, events PairEvents, say, hint func(string), changed func()) *pairs {
 	p := &pairs{session: s, chosen: -1, file: widget.NewLabel(""), about: wrapped(), say: say, changed: changed, rows: map[int]fyne.CanvasObject{}}
 	p.file.Truncation = fyne.TextTruncateEllipsis
 	p.list = heard.NewList(func() int { return len(p.roster.Pairs) }, newState, func(i widget.ListItemID, o fyne.CanvasObject) {
@@ -49,23 +50,23 @@ func newPairs(s *session.Session, events PairEvents, say func(string), changed f
 		p.rows[i] = o
 	})
 	p.list.OnSelected = p.choose
-	ways := p.ways(events)
+	ways := p.ways(events, hint)
 	left := container.NewBorder(container.NewBorder(nil, nil, p.open, nil, p.file), nil, nil, nil, p.list)
 	p.box = container.NewGridWithColumns(2, left, container.NewVScroll(container.NewVBox(p.about, ways)))
 	return p
 }
 
 // ways are the buttons into and out of the lesson.
-func (p *pairs) ways(events PairEvents) fyne.CanvasObject {
+func (p *pairs) ways(events PairEvents, hint func(string)) fyne.CanvasObject {
 	p.open = heard.NewButton(words.T("Open a roster…"), func() { call(events.Open) })
 	p.remove = heard.NewButton(words.T("Remove from the roster…"), func() {
 		if events.Remove != nil {
 			events.Remove(p.chosen)
 		}
-	})
+	}).Tell(hint)
 	ways := container.NewVBox()
 	for _, e := range court.Ends {
-		p.put[e] = heard.NewButton(words.T("Put in as %s", words.End(e)), func() { p.putIn(e) })
+		p.put[e] = heard.NewButton(words.T("Put in as %s", words.End(e)), func() { p.putIn(e) }).Tell(hint)
 		ways.Add(p.put[e])
 	}
 	for _, e := range court.Ends {
@@ -121,9 +122,13 @@ func (p *pairs) refresh() {
 		}
 	}
 	p.about.SetText(text)
-	enable(p.remove, chosen)
+	none := ""
+	if !chosen {
+		none = words.T("Choose a pair of the roster first.")
+	}
+	p.remove.Unless(none)
 	for _, e := range court.Ends {
-		enable(p.put[e], chosen)
+		p.put[e].Unless(none)
 	}
 }
 

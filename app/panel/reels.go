@@ -7,14 +7,11 @@ import (
 	"fyne.io/fyne/v2"
 	fynecanvas "fyne.io/fyne/v2/canvas"
 	"fyne.io/fyne/v2/container"
-	"fyne.io/fyne/v2/theme"
 	"fyne.io/fyne/v2/widget"
 
 	"homeside/app/heard"
 	"homeside/app/session"
 	"homeside/canvas/film"
-	"homeside/model/lesson"
-	"homeside/model/reel"
 	"homeside/words"
 )
 
@@ -40,6 +37,7 @@ type Reels struct {
 	recipe  *Dropdown
 	corner  *Dropdown
 	line    *widget.Label
+	said    string // on the line, when no tip stands there
 	preview *reelPreview
 	strip   *takeStrip
 	take    *takeForm
@@ -49,6 +47,7 @@ type Reels struct {
 	ofReel  *fyne.Container // of the head, likewise
 	export  *heard.Button
 	pulse   *fynecanvas.Raster
+	order   *takeButtons
 	named   map[string]fyne.CanvasObject
 	film    *film.Film
 	made    int // the revision shown
@@ -74,7 +73,7 @@ func NewReels(s *session.Session, events ReelEvents) *Reels {
 
 // button is a button that tests can press by a name.
 func (p *Reels) button(name, text string, icon fyne.Resource, do func()) *heard.Button {
-	b := heard.NewButtonWithIcon(text, icon, do)
+	b := heard.NewButtonWithIcon(text, icon, do).Tell(p.hint)
 	b.Keys = p.key
 	p.named[name] = b
 	return b
@@ -86,51 +85,13 @@ const formWidth = 380
 func (p *Reels) layOut() {
 	picked := container.NewVScroll(container.NewPadded(container.NewVBox(p.take.box, p.card.box)))
 	picked.SetMinSize(fyne.NewSize(formWidth, 100))
-	order := container.NewBorder(nil, nil, nil, p.orderButtons(), p.strip.box)
+	p.order = p.newTakeButtons()
+	order := container.NewBorder(nil, nil, nil, p.order.box, p.strip.box)
 	p.worked = container.NewBorder(nil, order, nil, picked, p.preview.box)
 	p.named["reel-play"], p.named["reel-shape"], p.named["reel-camera"] = p.preview.play, p.preview.shape, p.take.camera
 	p.named["reel-caption"], p.named["reel-freeze"] = p.take.caption, p.take.freeze
 	p.named["reel-slow"] = p.take.slow
 	p.Box = container.NewBorder(p.head(), nil, nil, nil, container.NewStack(container.NewPadded(p.none), p.worked))
-}
-
-// head is which reel there is, and how long one is to last.
-func (p *Reels) head() fyne.CanvasObject {
-	s := p.session
-	p.back = p.button("reel-back", words.T("Back to the court"), theme.NavigateBackIcon(), p.Close)
-	p.which = NewDropdown(nil, func(string) { s.SelectReel(p.which.SelectedIndex()) })
-	p.which.PlaceHolder = words.T("no reels yet")
-	p.name = newCommitEntry(func(text string) {
-		s.ChangeReel(words.T("rename a reel"), func(r lesson.Reel) lesson.Reel { r.Name = text; return r })
-	})
-	p.corner = NewDropdown(words.Corners(), func(string) {
-		s.ChangeReel(words.T("place the logo"), func(r lesson.Reel) lesson.Reel {
-			r.Logo = lesson.Corner(max(p.corner.SelectedIndex(), 0))
-			return r
-		})
-	})
-	p.seconds = heard.NewEntry()
-	p.seconds.SetText("20")
-	p.seconds.OnSubmitted = func(string) { p.fit() }
-	p.recipe = NewDropdown(words.Recipes(), nil)
-	p.recipe.Selected = p.recipe.Options[0]
-	p.named["reel-seconds"], p.named["reel-recipe"], p.named["reel-which"] = p.seconds, p.recipe, p.which
-	p.ofReel = container.NewHBox(container.NewGridWrap(fyne.NewSize(230, 36), p.name), p.button("reel-delete", words.T("Delete"), theme.DeleteIcon(), s.DeleteReel),
-		container.NewGridWrap(fyne.NewSize(160, 36), p.corner), p.button("reel-logo", words.T("Logo…"), theme.MediaPhotoIcon(), func() { invoke(p.events.Logo) }))
-	first := container.NewHBox(p.back, container.NewGridWrap(fyne.NewSize(230, 36), p.which), p.button("reel-new", words.T("New reel"), theme.ContentAddIcon(), s.AddReel),
-		p.ofReel, container.NewGridWrap(fyne.NewSize(1, 1), p.pulse))
-	p.export = p.button("reel-export", words.T("Export…"), theme.DocumentSaveIcon(), func() { invoke(p.events.Export) })
-	second := container.NewHBox(beside(words.T("Make one of the play shown that lasts")), container.NewGridWrap(fyne.NewSize(60, 36), p.seconds), beside(words.T("seconds:")),
-		container.NewGridWrap(fyne.NewSize(400, 36), p.recipe), p.button("reel-fit", words.T("Fit"), theme.ConfirmIcon(), p.fit), p.export)
-	return container.NewVBox(first, second, p.line, widget.NewSeparator())
-}
-
-func (p *Reels) orderButtons() fyne.CanvasObject {
-	s := p.session
-	return container.NewGridWithColumns(2,
-		p.button("take-add", words.T("Add"), theme.ContentAddIcon(), s.AddTake), p.button("take-copy", words.T("Copy"), theme.ContentCopyIcon(), s.DuplicateTake),
-		p.button("take-left", "", theme.NavigateBackIcon(), func() { s.MoveTake(-1) }), p.button("take-right", "", theme.NavigateNextIcon(), func() { s.MoveTake(1) }),
-		p.button("take-delete", words.T("Delete"), theme.DeleteIcon(), s.DeleteTake))
 }
 
 // Open shows the page as the lesson is now.
@@ -200,6 +161,7 @@ func (p *Reels) refreshPicked() {
 	show(p.card.box, !isTake)
 	p.take.refresh()
 	p.card.refresh()
+	p.order.refresh(p.session)
 }
 
 // showPicked shows the beginning of what is picked when that is another.
@@ -223,24 +185,6 @@ func (p *Reels) showPicked() {
 func (p *Reels) tellLeft() {
 	if left := p.film.Reel.Left; len(left) > 0 {
 		p.Say(words.TakesLeft(left))
-	}
-}
-
-// fit makes the reel anew so that it lasts as long as asked for.
-func (p *Reels) fit() {
-	n, err := secondsOf(p.seconds.Text, 1, 3600)
-	if err != nil {
-		p.Say(err.Error())
-		return
-	}
-	left, err := p.session.FitReel(n, reel.FitOptions{Recipe: reel.Recipe(max(p.recipe.SelectedIndex(), 0))})
-	switch {
-	case err != nil:
-		p.Say(words.FitRefused(err))
-	case len(left) > 0:
-		p.Say(words.FitLeft(left))
-	default:
-		p.Say(words.T("The reel lasts %s.", words.ClipClock(p.session.SolvedReel().Length())))
 	}
 }
 
@@ -272,7 +216,18 @@ func (p *Reels) key(k *fyne.KeyEvent) {
 func (p *Reels) Press(k *fyne.KeyEvent) { p.key(k) }
 
 // Say shows a line on the page.
-func (p *Reels) Say(text string) { p.line.SetText(text) }
+func (p *Reels) Say(text string) {
+	p.said = text
+	p.line.SetText(text)
+}
+
+// hint shows a button's tip in place of what was said, which "" shows again.
+func (p *Reels) hint(tip string) {
+	if tip == "" {
+		tip = p.said
+	}
+	p.line.SetText(tip)
+}
 
 // Shape is the size in pixels of the shape that is previewed.
 func (p *Reels) Shape() (width, height int) { return p.preview.size() }

@@ -111,7 +111,7 @@ func (p *signals) refresh() {
 	}
 	p.say.SetText(said)
 	p.sheet.SetText(sheet)
-	enable(p.keep, err == nil)
+	p.keep.Unless(sentence(err))
 	p.tell(err)
 	for _, do := range signal.Actions {
 		for _, aim := range signal.Aims {
@@ -125,10 +125,7 @@ func (p *signals) refresh() {
 }
 
 func (p *signals) tell(err error) {
-	text := ""
-	if err != nil {
-		text = words.Sentence(err)
-	}
+	text := sentence(err)
 	p.wrong.SetText(text)
 	show(p.wrong, text != "")
 }

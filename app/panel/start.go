@@ -176,7 +176,7 @@ func (p *Start) refresh() {
 	if err == nil {
 		err = p.write(s)
 	}
-	enable(p.draw, err == nil)
+	p.draw.Unless(sentence(err))
 	show(p.wrong, err != nil)
 	if err != nil {
 		p.said.SetText("")

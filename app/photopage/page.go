@@ -57,7 +57,7 @@ func New(s *session.Session, e Events) *Page {
 	p.help = widget.NewLabel("")
 	p.help.Wrapping = fyne.TextWrapWord
 	p.choose = heard.NewButtonWithIcon(words.T("Choose a picture…"), theme.FolderOpenIcon(), e.Choose)
-	p.points = newPoints(s, func() int { return p.view.chosen })
+	p.points = newPoints(s, func() int { return p.view.chosen }, p.hint)
 	p.fit = widget.NewLabel("")
 	p.fit.Wrapping = fyne.TextWrapWord
 	p.who = panel.NewDropdown(nil, func(string) {
@@ -70,7 +70,7 @@ func New(s *session.Session, e Events) *Page {
 			e.Keep(on)
 		}
 	})
-	p.export = heard.NewButtonWithIcon(words.T("Export as a picture…"), theme.DocumentSaveIcon(), e.Export)
+	p.export = heard.NewButtonWithIcon(words.T("Export as a picture…"), theme.DocumentSaveIcon(), e.Export).Tell(p.hint)
 	p.remove = heard.NewButtonWithIcon(words.T("Take the photo away"), theme.DeleteIcon(), s.RemovePhoto)
 	p.back = heard.NewButtonWithIcon(words.T("Back to the court"), theme.NavigateBackIcon(), p.Close)
 	p.Box = container.NewBorder(nil, nil, nil, container.New(&wide{columnWidth}, container.NewVScroll(p.column())), p.view)
@@ -164,53 +164,14 @@ func (p *Page) Refresh() {
 		p.all.Show()
 		p.points.refresh()
 		p.fit.SetText(p.fits())
-		enable(p.export, p.ready())
-		enable(p.keep, p.view.photo.Image != nil || at.Kept != "")
+		p.export.Unless(p.hindered())
+		if p.view.photo.Image != nil || at.Kept != "" {
+			p.keep.Enable()
+		} else {
+			p.keep.Disable() // the line on top says that the picture is not there
+		}
 	}
 	p.view.Refresh()
-}
-
-// ready says whether the play can be drawn over the picture.
-func (p *Page) ready() bool {
-	_, err := p.session.PhotoMap()
-	return err == nil && p.view.photo.Image != nil && p.session.Current() != nil
-}
-
-func enable(w interface {
-	Enable()
-	Disable()
-}, yes bool) {
-	if yes {
-		w.Enable()
-	} else {
-		w.Disable()
-	}
-}
-
-// helps says what to do next.
-func (p *Page) helps() string {
-	at := p.session.Photo()
-	switch {
-	case at == nil:
-		return words.T("Choose a picture of a court, or drop one onto the window. Best is one from high behind the baseline.")
-	case p.view.photo.Image == nil:
-		return words.T("The picture %s is not there. Its points are kept: put it back beside the lesson, or choose it again.", p.missing)
-	case !p.ready():
-		return words.T("Drag each numbered mark onto its point of the court.")
-	case p.view.feet != nil:
-		return p.helpsKeys()
-	}
-	return words.T("Drag the marks until the yellow lines lie on the court's. Then click where each player's feet are.") + " " + words.T("By keys: N goes from mark to mark and on to the players, the arrows move.")
-}
-
-// fits says how well the points fit, or why they do not.
-func (p *Page) fits() string {
-	m, err := p.session.PhotoMap()
-	if err != nil {
-		return words.PhotoReason(err)
-	}
-	worst := p.points.worst(m)
-	return words.Fits(len(p.session.Photo().Points), worst)
 }
 
 func (p *Page) names() []string {

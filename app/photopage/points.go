@@ -24,6 +24,7 @@ type points struct {
 	box     *fyne.Container
 	session *session.Session
 	chosen  func() int
+	hint    func(string)
 	rows    []*row
 	list    *fyne.Container
 	add     *heard.Button
@@ -40,9 +41,10 @@ type row struct {
 	drop   *heard.Button
 }
 
-func newPoints(s *session.Session, chosen func() int) *points {
-	p := &points{session: s, chosen: chosen, list: container.NewVBox(), names: words.Landmarks()}
-	p.add = heard.NewButtonWithIcon(words.T("Add a point"), theme.ContentAddIcon(), func() { s.AddPhotoPoint(p.free()) })
+// newPoints is the list of a session's photo. hint shows a button's tip.
+func newPoints(s *session.Session, chosen func() int, hint func(string)) *points {
+	p := &points{session: s, chosen: chosen, hint: hint, list: container.NewVBox(), names: words.Landmarks()}
+	p.add = heard.NewButtonWithIcon(words.T("Add a point"), theme.ContentAddIcon(), func() { s.AddPhotoPoint(p.free()) }).Tell(hint)
 	p.box = container.NewVBox(p.list, p.add)
 	return p
 }
@@ -87,6 +89,13 @@ func (p *points) refresh() {
 		p.rows = append(p.rows, p.newRow(len(p.rows)))
 		p.list.Add(p.rows[len(p.rows)-1].box)
 	}
+	few, many := "", ""
+	if len(all) <= homography.Least {
+		few = words.T("A photo needs at least %d points.", homography.Least)
+	}
+	if len(all) >= lesson.MaxPhotoPoints {
+		many = words.T("A photo has at most %d points.", lesson.MaxPhotoPoints)
+	}
 	m, err := p.session.PhotoMap()
 	p.quiet = true
 	for i, r := range p.rows {
@@ -104,10 +113,10 @@ func (p *points) refresh() {
 				r.off.SetText(words.SmallLength(off))
 			}
 		}
-		enable(r.drop, len(all) > homography.Least)
+		r.drop.Unless(few)
 	}
 	p.quiet = false
-	enable(p.add, len(all) < lesson.MaxPhotoPoints)
+	p.add.Unless(many)
 }
 
 // landmark is the number of the landmark at a place; -1 if it is none.
@@ -131,7 +140,7 @@ func (p *points) newRow(i int) *row {
 			p.session.NamePhotoPoint(i, p.names[k].At)
 		}
 	})
-	r.drop = heard.NewButtonWithIcon("", theme.ContentRemoveIcon(), func() { p.session.DropPhotoPoint(i) }).Says(func() string { return words.T("Takes this point away") })
+	r.drop = heard.NewButtonWithIcon("", theme.ContentRemoveIcon(), func() { p.session.DropPhotoPoint(i) }).Says(func() string { return words.T("Takes this point away") }).Tell(p.hint)
 	r.drop.Importance = widget.LowImportance
 	r.box = container.NewBorder(nil, nil, r.number, container.NewHBox(r.off, r.drop), r.name)
 	return r

@@ -1,89 +1,16 @@
 package rehearse
 
 import (
-	"bytes"
-	"fmt"
 	"image"
-	"maps"
-	"os"
-	"path/filepath"
 	"slices"
 	"strings"
 	"testing"
-	"time"
 
 	"fyne.io/fyne/v2"
-	"fyne.io/fyne/v2/test"
 
 	"homeside/app/rehearsal"
-	"homeside/app/session"
-	"homeside/assets"
-	"homeside/export/sound"
-	"homeside/model/lessonfile"
 	"homeside/model/units"
 )
-
-// bench is the window with a walk in it and what it says.
-type bench struct {
-	t       *testing.T
-	app     fyne.App
-	session *session.Session
-	win     *Window
-	walk    *Walk
-	said    []string
-	cuts    bool
-}
-
-// opened is the window on a play in which partners switch.
-func opened(t *testing.T) *bench {
-	t.Helper()
-	data, err := assets.Lessons.ReadFile("lessons/stack-on-return.json")
-	if err != nil {
-		t.Fatal(err)
-	}
-	l, err := lessonfile.Read(bytes.NewReader(data))
-	if err != nil {
-		t.Fatal(err)
-	}
-	b := &bench{t: t, app: test.NewTempApp(t)}
-	b.session = session.New(l, "", func() {
-		if b.win != nil {
-			b.win.Refresh()
-		}
-	})
-	b.session.SelectPlay(1)
-	b.open()
-	return b
-}
-
-func (b *bench) open() {
-	say := func(format string, args ...any) { b.said = append(b.said, fmt.Sprintf(format, args...)) }
-	b.win = New(b.app, say, Choice{"Walk", "walk", func() Page {
-		b.walk = NewWalk(b.session, b.app.Preferences(), func() bool { return b.cuts }, say)
-		return b.walk
-	}})
-	b.win.Open()
-	b.t.Cleanup(b.win.Close)
-}
-
-func (b *bench) press(keys ...fyne.KeyName) {
-	for _, k := range keys {
-		b.win.key(&fyne.KeyEvent{Name: k})
-	}
-}
-
-func (b *bench) phase(want rehearsal.Phase) {
-	b.t.Helper()
-	if got := b.walk.rehearsal.Phase(); got != want {
-		b.t.Fatalf("the phase is %v, want %v; said %q", got, want, b.said)
-	}
-}
-
-func (b *bench) pass(seconds units.Seconds) {
-	for range int(seconds * 20) {
-		b.walk.pass(0.05)
-	}
-}
 
 // Nobody walks before the cautions have been read; then it is said that paths
 // cross, counted in, walked, rested and walked again, by a clicker's keys alone.
@@ -177,53 +104,6 @@ func TestFollowsTheLesson(t *testing.T) {
 	if b.win.Shown() {
 		t.Error("without a play Escape does not close the window")
 	}
-}
-
-// Every beep of a round is played, each kind from its own file, by whatever program
-// the system has; silenced, none is.
-func TestBeeps(t *testing.T) {
-	folder := t.TempDir()
-	log := filepath.Join(folder, "log")
-	script := "#!/bin/sh\nbasename \"$1\" >>" + log + "\n"
-	if err := os.WriteFile(filepath.Join(folder, "pw-play"), []byte(script), 0o700); err != nil {
-		t.Fatal(err)
-	}
-	t.Setenv("PATH", folder+":"+os.Getenv("PATH"))
-	b := opened(t)
-	b.walk.choose(func(c *choices) { c.speed, c.rounds, c.count = rehearsal.Match, 1, 3 })
-	b.press(fyne.KeyPageDown, fyne.KeySpace)
-	b.pass(30)
-	b.phase(rehearsal.Done)
-	want := map[string]int{"count.wav": 3}
-	for _, beep := range sound.Of(b.walk.rally).Beeps {
-		want[beep.Kind.String()+".wav"]++
-	}
-	if len(want) != 4 {
-		t.Fatalf("the play has the beeps %v, want all kinds", want)
-	}
-	var got map[string]int
-	for late := time.Now().Add(20 * time.Second); !maps.Equal(got, want) && time.Now().Before(late); {
-		got = playedBy(log)
-	}
-	if !maps.Equal(got, want) {
-		t.Errorf("played are %v, want %v", got, want)
-	}
-	b.press(fyne.KeyM, fyne.KeySpace)
-	b.pass(30)
-	b.win.Close() // which waits for what plays
-	if got := playedBy(log); !maps.Equal(got, want) {
-		t.Errorf("silenced, it has played %v in all, want still %v", got, want)
-	}
-}
-
-// playedBy counts the lines of a log.
-func playedBy(log string) map[string]int {
-	data, _ := os.ReadFile(log) // it may not be there yet
-	played := map[string]int{}
-	for _, line := range strings.Fields(string(data)) {
-		played[line]++
-	}
-	return played
 }
 
 // With reduced motion the court shows events only.
