@@ -42,6 +42,7 @@ func (e *Editor) stoppable(title string, work func(context.Context) error, done 
 			shown.give(nil)
 		}
 		done(err)
+		e.takeDropped()
 	}
 	out := make(chan error, 1)
 	go func() { out <- work(ctx) }()

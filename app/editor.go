@@ -79,6 +79,7 @@ type Editor struct {
 
 	loopItem   *fyne.MenuItem
 	recentItem *fyne.MenuItem
+	waiting    [][]string        // files that were dropped and are not taken yet
 	onPicture  func(path string) // takes a picture that is dropped; nil while nobody wants one
 	plan       *panel.MatchPlan
 	reels      *panel.Reels

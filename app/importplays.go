@@ -25,22 +25,18 @@ func (e *Editor) importing() *panel.PlayImport {
 		e.say(words.T("Imported: %s", words.Plays(len(plays))))
 		e.trace.say("imported %d", len(plays))
 	}
-	ready := func(n int) {
-		if q != nil && n > 0 {
-			q.lastUnless("")
-		} else if q != nil {
-			q.lastUnless(noneTicked())
+	ready := func() {
+		if q != nil {
+			q.lastUnless(p.Hindered())
 		}
 	}
 	p = panel.NewPlayImport(e.importSources(), ready, func() { e.askImportFile(p) }, func() { q.enter() }, func() { q.first() })
 	q = e.askWith(words.T("Import plays"), p.Box, answer{label: words.T("Cancel")}, answer{label: words.T("Import"), do: put})
 	q.size(640, 620)
-	q.lastUnless(noneTicked())
+	ready()
 	q.focus(p.FocusOn())
 	return p
 }
-
-func noneTicked() string { return words.T("Tick the plays to import first.") }
 
 // importSources are the other lessons that are open, then the built-in ones.
 func (e *Editor) importSources() (all []panel.Source) {

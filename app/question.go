@@ -116,6 +116,7 @@ func (q *question) give(do func()) {
 	if do != nil {
 		do()
 	}
+	q.editor.takeDropped()
 }
 
 // first gives the first answer, enter the usual one.

@@ -143,4 +143,5 @@ var spanishLessons = catalogue{
 	"Saving was cancelled.":                              "Se ha cancelado el guardado.",
 	"Its changes are also kept, for a crash, in %s.":     "Sus cambios se conservan también, por si hay un fallo, en %s.",
 	"Tick the plays to import first.":                    "Primero hay que marcar las jugadas que se importan.",
+	"Dropped: %s. Taken when the dialog is closed.":      "Soltado: %s. Se toma al cerrar el diálogo.",
 }

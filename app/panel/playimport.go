@@ -28,16 +28,17 @@ type PlayImport struct {
 	search  *searchEntry
 	list    *keyList
 	all     *heard.Check
+	note    *widget.Label
 	shown   []int
 	ticked  map[int]bool // by the play's number in its lesson
 	pick    func()       // a file to import from is wanted
 	cancel  func()
-	changed func(int)
+	changed func()
 }
 
-// NewPlayImport lets plays of some lessons be ticked. changed hears how many are;
+// NewPlayImport lets plays of some lessons be ticked. changed is called when others are;
 // pick is asked for a file's lesson, which comes by Add; accept and cancel are called on Enter and Escape.
-func NewPlayImport(sources []Source, changed func(int), pick, accept, cancel func()) *PlayImport {
+func NewPlayImport(sources []Source, changed func(), pick, accept, cancel func()) *PlayImport {
 	p := &PlayImport{sources: sources, ticked: map[int]bool{}, changed: changed, pick: pick, cancel: cancel}
 	p.from = NewDropdown(nil, func(string) { p.choose(p.from.SelectedIndex()) })
 	p.list = &keyList{keys: func(k *fyne.KeyEvent) {
@@ -58,8 +59,8 @@ func NewPlayImport(sources []Source, changed func(int), pick, accept, cancel fun
 	p.search = newSearchEntry(func(string) { p.find() }, p.leaveSearch)
 	p.all = heard.NewCheck(words.T("All"), p.tickAll)
 	from := container.NewBorder(nil, nil, widget.NewLabel(words.T("From")), heard.NewButton(words.T("A file…"), func() { p.pick() }), p.from)
-	note := caption(words.T("The players of the plays are those of this lesson, by their places in the teams."))
-	p.Box = container.NewBorder(container.NewVBox(from, container.NewBorder(nil, nil, nil, p.all, p.search)), note, nil, nil, p.list)
+	p.note = caption("")
+	p.Box = container.NewBorder(container.NewVBox(from, container.NewBorder(nil, nil, nil, p.all, p.search)), p.note, nil, nil, p.list)
 	p.refill(0)
 	return p
 }
@@ -134,7 +135,20 @@ func (p *PlayImport) tickAll(yes bool) {
 
 func (p *PlayImport) tell() {
 	p.list.Refresh()
-	p.changed(len(p.Plays()))
+	text := words.T("The players of the plays are those of this lesson, by their places in the teams.")
+	if hindered := p.Hindered(); hindered != "" {
+		text = hindered + " " + text
+	}
+	p.note.SetText(text)
+	p.changed()
+}
+
+// Hindered is why nothing can be imported; "" where something can.
+func (p *PlayImport) Hindered() string {
+	if len(p.Plays()) == 0 {
+		return words.T("Tick the plays to import first.")
+	}
+	return ""
 }
 
 // Plays are those ticked, in their lesson's order.

@@ -128,8 +128,13 @@ func TestSmallCourtsAreKept(t *testing.T) {
 // What is ticked is imported in its lesson's order, whatever is searched for.
 func TestTickingPlays(t *testing.T) {
 	test.NewTempApp(t)
-	ticked := -1
-	p := NewPlayImport([]Source{{"one", lettered("abc")}, {"two", lettered("de")}}, func(n int) { ticked = n }, nil, nil, nil)
+	var p *PlayImport
+	told := ""
+	p = NewPlayImport([]Source{{"one", lettered("abc")}, {"two", lettered("de")}}, func() {
+		if p != nil {
+			told = p.Hindered()
+		}
+	}, nil, nil, nil)
 	titles := func() string {
 		var all []string
 		for _, play := range p.Plays() {
@@ -140,8 +145,8 @@ func TestTickingPlays(t *testing.T) {
 	p.tick(2)
 	p.search.SetText("tag-a")
 	p.tick(0)
-	if titles() != "ac" || ticked != 2 {
-		t.Errorf("ticked %s, told %d, want a and c, 2", titles(), ticked)
+	if titles() != "ac" || told != "" {
+		t.Errorf("ticked %s, told %q, want a and c and nothing", titles(), told)
 	}
 	p.tick(0)
 	if titles() != "c" {
@@ -149,8 +154,8 @@ func TestTickingPlays(t *testing.T) {
 	}
 	p.search.SetText("")
 	p.from.SetSelectedIndex(1)
-	if titles() != "" || ticked != 0 {
-		t.Errorf("another lesson: %s ticked, want nothing", titles())
+	if titles() != "" || told != "Tick the plays to import first." || !strings.HasPrefix(p.note.Text, told) {
+		t.Errorf("another lesson: %s ticked, told %q, want nothing and that it is so", titles(), told)
 	}
 	p.tickAll(true)
 	if titles() != "de" {
