@@ -137,7 +137,7 @@ func (p *PlayImport) tell() {
 	p.list.Refresh()
 	text := words.T("The players of the plays are those of this lesson, by their places in the teams.")
 	if hindered := p.Hindered(); hindered != "" {
-		text = hindered + " " + text
+		text = hindered
 	}
 	p.note.SetText(text)
 	p.changed()
