@@ -10,8 +10,14 @@ import (
 	"homeside/model/units"
 )
 
-// mostRows is how many lines the captions of a moment have at most.
-const mostRows = 3
+// mostRows is how many lines the captions of a moment have at most: an upright picture
+// has short lines, and room for one more.
+func mostRows(safe compose.Area) int {
+	if safe.Max.Y-safe.Min.Y > safe.Width() {
+		return 4
+	}
+	return 3
+}
 
 // pad is the room round a caption on its plate, in ems.
 const pad = 0.5
@@ -41,10 +47,11 @@ func (t take) spoken(m reel.Moment) []string {
 // where the ones after it need a line each.
 func captionLines(texts []string, safe compose.Area, em float64) []string {
 	var lines []string
-	texts = texts[:min(len(texts), mostRows)]
+	rows := mostRows(safe)
+	texts = texts[:min(len(texts), rows)]
 	for i, text := range texts {
 		others := len(texts) - 1 - i
-		lines = append(lines, wrapped(text, safe.Width()-2*em*pad, em, true, mostRows-len(lines)-others)...)
+		lines = append(lines, wrapped(text, safe.Width()-2*em*pad, em, true, rows-len(lines)-others)...)
 	}
 	return lines
 }
