@@ -1,14 +1,12 @@
 package app
 
 import (
-	"context"
 	"image"
 	"image/png"
 	"io"
 	"path/filepath"
 	"strings"
 
-	"homeside/export"
 	"homeside/words"
 )
 
@@ -24,11 +22,5 @@ func (e *Editor) askSaveChart(chart image.Image) {
 }
 
 func (e *Editor) saveChart(path string, chart image.Image) {
-	err := export.Save(context.Background(), path, func(w io.Writer) error { return png.Encode(w, chart) })
-	if err != nil {
-		e.fail(err, words.T("Nothing was written. Your lesson is unchanged."))
-		return
-	}
-	e.say(words.T("Saved %s", path))
-	e.trace.say("exported %s", path)
+	e.saveFile(path, words.T("Nothing was written. Your lesson is unchanged."), func(w io.Writer) error { return png.Encode(w, chart) }, nil)
 }

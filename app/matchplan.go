@@ -1,12 +1,10 @@
 package app
 
 import (
-	"context"
 	"io"
 	"path/filepath"
 
 	"homeside/app/panel"
-	"homeside/export"
 	"homeside/words"
 )
 
@@ -49,14 +47,8 @@ func (e *Editor) askSaveText(name, text string) {
 }
 
 func (e *Editor) saveText(path, text string) {
-	err := export.Save(context.Background(), path, func(w io.Writer) error {
+	e.saveFile(path, words.T("Nothing was written. Your lesson is unchanged."), func(w io.Writer) error {
 		_, err := io.WriteString(w, text)
 		return err
-	})
-	if err != nil {
-		e.fail(err, words.T("Nothing was written. Your lesson is unchanged."))
-		return
-	}
-	e.say(words.T("Saved %s", path))
-	e.trace.say("saved %s", path)
+	}, nil)
 }

@@ -3,8 +3,10 @@ package app
 import (
 	"bytes"
 	"context"
+	"errors"
 	"io"
 	"path/filepath"
+	"slices"
 
 	"fyne.io/fyne/v2"
 
@@ -41,7 +43,11 @@ var photoExts = []string{".jpg", ".jpeg", ".png"}
 // newPhotos is the photo's page; it takes the court's place while it is open.
 func (e *Editor) newPhotos() photos {
 	e.onPicture = func(path string) {
-		if e.openPhoto(); e.photos.page.Shown() {
+		e.openPhoto()
+		switch {
+		case e.working: // the picture that the play has is being read
+			e.waiting = slices.Insert(e.waiting, 0, []string{path})
+		case e.photos.page.Shown():
 			e.putPhoto(path)
 		}
 	}
@@ -158,21 +164,37 @@ func (e *Editor) keepPhoto(keep bool) {
 	if at == nil {
 		return
 	}
-	data := ""
-	if keep {
-		small, err := e.photos.page.Picture().Kept(lesson.MaxPhotoKept)
-		if err != nil {
-			e.fail(err, words.T("The lesson is unchanged."))
-			return
-		}
-		data = string(small)
+	if !keep {
+		e.kept(at, "")
+		return
 	}
+	if e.working {
+		e.photos.page.Refresh() // it is refused: its tick goes
+	}
+	picture, small := e.photos.page.Picture(), []byte(nil)
+	e.background(words.T("Making the picture smaller…"), func() (err error) {
+		small, err = picture.Kept(lesson.MaxPhotoKept)
+		return err
+	}, func(err error) {
+		switch now := e.session.Photo(); {
+		case err != nil:
+			e.photos.page.Refresh() // its tick
+			e.fail(err, words.T("The lesson is unchanged."))
+		case keyOf(now) == keyOf(at):
+			e.kept(at, string(small))
+		}
+	})
+}
+
+// kept keeps a picture's bytes in the lesson, or none.
+func (e *Editor) kept(at *lesson.Photo, data string) {
 	if data == "" && at.File == "" {
 		e.session.RemovePhoto()
 		return
 	}
 	e.photos.shown = photoKey{at.File, data}
 	e.session.KeepPhoto(data)
+	e.trace.say("photo kept %d bytes", len(data))
 }
 
 // askExportPhoto asks for a file and draws the moment over the picture into it.
@@ -208,9 +230,13 @@ func shownOf(at *lesson.Photo) (mid court.Point) {
 }
 
 func (e *Editor) exportPhoto(path string, p photo.Picture, s *canvas.Scene) {
-	e.background(words.T("Exporting…"), func() error {
-		return export.Save(context.Background(), path, func(w io.Writer) error { return p.WritePNG(w, s) })
+	e.stoppable(words.T("Exporting…"), func(ctx context.Context) error {
+		return export.Save(ctx, path, func(w io.Writer) error { return p.WritePNG(w, s) })
 	}, func(err error) {
+		if errors.Is(err, context.Canceled) {
+			e.say(words.T("Export cancelled; nothing was written."))
+			return
+		}
 		if err != nil {
 			e.fail(err, words.T("Nothing was written. Your lesson is unchanged."))
 			return

@@ -45,6 +45,7 @@ func TestADroppedPicture(t *testing.T) {
 		t.Fatalf("page shown: %v, photo %+v", b.photos.page.Shown(), p)
 	}
 	b.keepPhoto(true)
+	b.wait()
 	if n := len(b.session.Photo().Kept); n == 0 || n > lesson.MaxPhotoKept {
 		t.Errorf("kept, the picture has %d bytes", n)
 	}
@@ -69,6 +70,30 @@ func TestADroppedPicture(t *testing.T) {
 	b.escapePhoto()
 	if b.photos.page.Shown() {
 		t.Error("Escape does not close the page")
+	}
+}
+
+// A picture that is dropped on a play that has one already takes its place, though
+// the page opens with the one before and reads that first.
+func TestAnotherPictureIsDropped(t *testing.T) {
+	b, picture := photoBench(t)
+	b.drop(picture)
+	b.wait()
+	b.escapePhoto()
+	data, err := os.ReadFile(picture)
+	other := filepath.Join(filepath.Dir(picture), "other.png")
+	if err == nil {
+		err = os.WriteFile(other, data, 0o600)
+	}
+	if err != nil {
+		t.Fatal(err)
+	}
+	b.photos.shown = photoKey{} // as after another play
+	b.drop(other)
+	b.wait()
+	b.wait()
+	if p := b.session.Photo(); p == nil || p.File != "other.png" || !b.photos.page.Shown() {
+		t.Errorf("the photo is %+v, want the other picture", p)
 	}
 }
 

@@ -129,6 +129,7 @@ func (b *bench) insertWritten() {
 func (b *bench) keepTwice() {
 	b.pairs.path = filepath.Join(b.folder(), "roster.json")
 	b.keepPair(court.Near)
+	b.wait()
 	b.keepPair(court.Near)
 }
 

@@ -49,8 +49,17 @@ func (e *Editor) closeReels() {
 // askLogo asks for a PNG picture to be the lesson's logo.
 func (e *Editor) askLogo() {
 	path := filepath.Join(filepath.Dir(e.suggestedPath()), "logo.png")
-	e.askFile(words.T("Logo (a PNG picture)"), words.T("Take"), path, func(path string) {
-		g, err := readLogo(path)
+	e.askOne(words.T("Logo (a PNG picture)"), words.T("Take"), path, []string{".png"}, e.takeLogo)
+	e.trace.say("asking a logo")
+}
+
+// takeLogo reads a picture, which takes a while where it must be made smaller.
+func (e *Editor) takeLogo(path string) {
+	var g lesson.Logo
+	e.background(words.T("Opening…"), func() (err error) {
+		g, err = readLogo(path)
+		return err
+	}, func(err error) {
 		if err != nil {
 			e.fail(err, words.T("The lesson's logo is as it was."))
 			return
@@ -58,7 +67,6 @@ func (e *Editor) askLogo() {
 		e.session.SetLogo(g)
 		e.trace.say("logo %d bytes", len(g.PNG))
 	})
-	e.trace.say("asking a logo")
 }
 
 // mostPicture is the size in bytes of the largest picture that is read.

@@ -1,13 +1,11 @@
 package app
 
 import (
-	"context"
 	"io"
 	"path/filepath"
 	"slices"
 
 	"homeside/app/panel"
-	"homeside/export"
 	"homeside/model/court"
 	"homeside/model/lessonfile"
 	"homeside/model/roster"
@@ -44,13 +42,18 @@ func (e *Editor) askOpenRoster() {
 
 // openRoster shows the roster of a file. The one shown stays if it cannot be read.
 func (e *Editor) openRoster(path string) {
-	r, err := lessonfile.OpenRoster(path)
-	if err != nil {
-		e.fail(err, words.T("Your lesson is unchanged, and so is the roster you had open."))
-		return
-	}
-	e.setRoster(r, path)
-	e.trace.say("opened %s", path)
+	var r roster.Roster
+	e.background(words.T("Opening…"), func() (err error) {
+		r, err = lessonfile.OpenRoster(path)
+		return err
+	}, func(err error) {
+		if err != nil {
+			e.fail(err, words.T("Your lesson is unchanged, and so is the roster you had open."))
+			return
+		}
+		e.setRoster(r, path)
+		e.trace.say("opened %s", path)
+	})
 }
 
 func (e *Editor) setRoster(r roster.Roster, path string) {
@@ -72,14 +75,8 @@ func (e *Editor) askRosterFile(r roster.Roster) {
 
 // writeRoster writes a roster, whole or not at all, and shows it.
 func (e *Editor) writeRoster(path string, r roster.Roster) {
-	err := export.Save(context.Background(), path, func(w io.Writer) error { return lessonfile.WriteRoster(w, r) })
-	if err != nil {
-		e.fail(err, words.T("The roster is as it was, in its file and here."))
-		return
-	}
-	e.setRoster(r, path)
-	e.say(words.T("Saved %s", path))
-	e.trace.say("saved %s", path)
+	e.saveFile(path, words.T("The roster is as it was, in its file and here."), func(w io.Writer) error { return lessonfile.WriteRoster(w, r) },
+		func() { e.setRoster(r, path) })
 }
 
 // keepPair keeps a team of the lesson in the roster; replacing another of that

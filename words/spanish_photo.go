@@ -71,6 +71,7 @@ var spanishPhoto = catalogue{
 	"This picture is too large.":                                 "Esta imagen es demasiado grande.",
 	"This is not a JPEG or PNG picture.":                         "Esto no es una imagen JPEG o PNG.",
 	"There is no play to lay a photo under.":                     "No hay ninguna jugada a la que poner una foto.",
+	"Making the picture smaller…":                                "Reduciendo la imagen…",
 	"The picture is not there.":                                  "La imagen no está.",
 	"A photo needs at least %d points.":                          "Una foto necesita al menos %d puntos.",
 	"A photo has at most %d points.":                             "Una foto tiene como mucho %d puntos.",

@@ -34,7 +34,7 @@ func WriteWAV(w io.Writer, p Play, o *export.Options) error {
 	if err != nil {
 		return err
 	}
-	return Write(w, p.inClip(from, c.Speed), units.Seconds(float64(to-from)/c.Speed))
+	return write(w, p.inClip(from, c.Speed), units.Seconds(float64(to-from)/c.Speed), c.Progress)
 }
 
 // WriteTrack is WriteWAV for the frames of a clip, to the length of the last one;
@@ -61,6 +61,11 @@ const MaxLength units.Seconds = 3600
 // begin outside are left out, one that the end cuts is cut. It holds a second of
 // them at a time.
 func Write(w io.Writer, beeps []Beep, lasts units.Seconds) error {
+	return write(w, beeps, lasts, func(int, int) {})
+}
+
+// write is Write, telling of every second.
+func write(w io.Writer, beeps []Beep, lasts units.Seconds, progress func(done, total int)) error {
 	if !(lasts >= 0 && lasts <= MaxLength) {
 		return fmt.Errorf("a track of %v s: between 0 and %v s are possible", lasts, MaxLength)
 	}
@@ -72,6 +77,7 @@ func Write(w io.Writer, beeps []Beep, lasts units.Seconds) error {
 		if _, err := w.Write(piece(beeps, from, min(from+Rate, n))); err != nil {
 			return err
 		}
+		progress(from/Rate+1, (n+Rate-1)/Rate)
 	}
 	return nil
 }

@@ -121,6 +121,28 @@ func TestLastsAsTheClip(t *testing.T) {
 	}
 }
 
+// Every second of a track is told, the last one though it is not whole.
+func TestTellsOfItsSeconds(t *testing.T) {
+	r := builtIn(t)
+	var told []int
+	o := &export.Options{Speed: 0.5, Progress: func(done, total int) {
+		if want := int(math.Ceil(float64(r.To-r.From) / 0.5)); total != want {
+			t.Errorf("after %d seconds it tells of %d, want %d", done, total, want)
+		}
+		told = append(told, done)
+	}}
+	wav(t, Of(r), o)
+	for i, done := range told {
+		if done != i+1 {
+			t.Errorf("told are %v, want every second once", told)
+			break
+		}
+	}
+	if want := int(math.Ceil(float64(r.To-r.From) / 0.5)); len(told) != want {
+		t.Errorf("%d seconds are told, want %d", len(told), want)
+	}
+}
+
 // Three beeps at once do not reach the ends of the scale.
 func TestDoesNotClip(t *testing.T) {
 	beeps := []Beep{{0.1, Contact}, {0.1, Bounce}, {0.1, Arrival}}
