@@ -134,10 +134,12 @@ func (s *stills) square(img *image.RGBA, x0, y0 int) {
 // transform packs a square as its frequencies.
 func (s *stills) transform(img *image.RGBA, x0, y0 int) {
 	side := s.side()
+	inside := min(side, s.width-x0)
 	for y := range side {
-		row := img.Pix[min(y0+y, s.height-1)*img.Stride:]
+		at := img.PixOffset(x0, min(y0+y, s.height-1))
+		row := img.Pix[at : at+4*inside]
 		for x := range side {
-			p := row[4*min(x0+x, s.width-1):]
+			p := row[4*min(x, inside-1):][:3]
 			s.y[y*side+x], s.cb[y*side+x], s.cr[y*side+x] = ycc(int32(p[0]), int32(p[1]), int32(p[2]))
 		}
 	}

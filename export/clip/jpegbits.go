@@ -1,6 +1,9 @@
 package clip
 
-import "math/bits"
+import (
+	"encoding/binary"
+	"math/bits"
+)
 
 // coder writes blocks as the bits of a JPEG's scan (ITU-T T.81, F.1.2).
 type coder struct {
@@ -33,17 +36,37 @@ func (k *coder) begin() { k.out, k.last = k.out[:0], [3]int32{} }
 // end fills the last byte with ones.
 func (k *coder) end() {
 	k.put(0x7F, 7)
+	for ; k.held >= 8; k.held -= 8 {
+		k.byte(byte(k.acc >> (k.held - 8)))
+	}
 	k.acc, k.held = 0, 0
 }
 
+// put writes n bits, 32 at most. They go out four bytes at a time.
 func (k *coder) put(v uint32, n uint) {
 	k.acc = k.acc<<n | uint64(v)
-	for k.held += n; k.held >= 8; k.held -= 8 {
-		b := byte(k.acc >> (k.held - 8))
-		k.out = append(k.out, b)
-		if b == 0xFF {
-			k.out = append(k.out, 0)
-		}
+	if k.held += n; k.held >= 32 {
+		k.held -= 32
+		k.four(uint32(k.acc >> k.held))
+	}
+}
+
+// four writes four bytes.
+func (k *coder) four(v uint32) {
+	if full := ^v; (full-0x01010101)&^full&0x80808080 == 0 { // no byte is 0xFF
+		k.out = binary.BigEndian.AppendUint32(k.out, v)
+		return
+	}
+	for shift := 24; shift >= 0; shift -= 8 {
+		k.byte(byte(v >> shift))
+	}
+}
+
+// byte writes a byte of the scan: 0xFF would begin a marker but for the 0 after it.
+func (k *coder) byte(b byte) {
+	k.out = append(k.out, b)
+	if b == 0xFF {
+		k.out = append(k.out, 0)
 	}
 }
 
@@ -69,15 +92,15 @@ func (k *coder) samples(component int, b *block) {
 	k.mean(component, b[0])
 	ac, run := 2*table+1, 0
 	for z := 1; z < 64; z++ {
-		v := quantise(b[zigzag[z]], steps[z], recip[z])
-		if v == 0 {
+		v := b[zigzag[z]]
+		if half := 4 * steps[z]; -half < v && v < half { // most are nothing
 			run++
 			continue
 		}
 		for ; run > 15; run -= 16 {
 			k.zeros(ac, 0xF0)
 		}
-		k.symbol(ac, run, v)
+		k.symbol(ac, run, quantise(v, steps[z], recip[z]))
 		run = 0
 	}
 	if run > 0 {
