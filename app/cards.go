@@ -14,7 +14,7 @@ import (
 // Widths of the cards: the least they are given, and the room that the scroll
 // bar takes beside them.
 const (
-	cardWidth = 250
+	cardWidth = 280
 	scrollbar = 10
 )
 
@@ -45,7 +45,8 @@ type cards struct {
 	player *widget.AccordionItem
 	notes  *widget.AccordionItem
 	scroll *container.Scroll
-	begun  bool // a match was kept when the cards were last refreshed
+	wanted func() // brings the cards into the window
+	begun  bool   // a match was kept when the cards were last refreshed
 }
 
 // side makes the cards.
@@ -63,11 +64,13 @@ func (e *Editor) side() fyne.CanvasObject {
 	e.cards.fold.MultiOpen = true
 	e.shot.Resized, e.bought.Resized = e.cards.fold.Refresh, e.cards.fold.Refresh
 	e.cards.scroll = container.NewVScroll(container.New(narrow{}, e.cards.fold))
+	e.cards.wanted = func() { e.besides.show(true) }
 	return e.cards.scroll
 }
 
 // open unfolds a card, scrolls to it and gives its first control the keys.
 func (c *cards) open(item *widget.AccordionItem) {
+	c.wanted()
 	if !item.Open {
 		item.Open = true
 		c.fold.Refresh()

@@ -35,17 +35,15 @@ func (c *chooser) ready(hindered string) {
 // the controls that a test of the window presses.
 func (c *chooser) show(title string, content fyne.CanvasObject, g *panel.Gallery, named map[string]fyne.CanvasObject, others ...answer) {
 	answers := append(append([]answer{{label: words.T("Cancel")}}, others...), answer{label: c.label, do: c.take})
-	c.question = c.editor.askWith(title, container.NewStack(c.editor.pulse(named, "painted a chooser"), within(container.NewPadded(content), c.editor.win.Canvas().Size())), answers...)
+	c.question = c.editor.askWith(title, container.NewStack(c.editor.pulse(named, "painted a chooser"), container.NewPadded(content)), answers...)
 	named["insert"] = c.usual // told when the dialog is painted
+	c.question.width(g.Wide(mostCards) + chooserAir)
 	c.ready(c.off)
 	c.focus(g.FocusOn())
 }
 
-// within is a dialog's content that scrolls where the window is too small for it.
-func within(content fyne.CanvasObject, window fyne.Size) fyne.CanvasObject {
-	const around = 150 // a dialog's heading, its buttons and the room between
-	need := content.MinSize()
-	s := container.NewVScroll(content)
-	s.SetMinSize(fyne.NewSize(need.Width, min(need.Height, max(window.Height-around, 0))))
-	return s
-}
+// A chooser's cards in a row, if the window has the room, and the air round them.
+const (
+	mostCards  = 6
+	chooserAir = 60
+)

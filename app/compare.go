@@ -9,6 +9,8 @@ import (
 	"fyne.io/fyne/v2/widget"
 
 	"homeside/app/courtview"
+	"homeside/app/looks"
+	"homeside/app/panel"
 	"homeside/canvas"
 	"homeside/canvas/compose"
 	"homeside/canvas/raster"
@@ -50,24 +52,30 @@ const (
 	comparedWidth  = 270
 	comparedHeight = 500
 	comparedSharp  = 2
+	aroundCompared = 190 // of the window beside a court, in ordinary letters
 )
 
 func (e *Editor) showCompared(held, now courtview.Snapshot) {
+	window := e.win.Canvas().Size()
+	room := fyne.NewSize(window.Width/3-besideContent, max(window.Height-aroundCompared*looks.Letters(), leastContent))
 	box := container.NewGridWithColumns(3,
-		compared(words.T("Held: %s", covered(held)), pictured(held, func(p compose.Picture, s *canvas.Scene) { p.Cover(s, held.Cover) })),
-		compared(words.T("Now: %s", covered(now)), pictured(now, func(p compose.Picture, s *canvas.Scene) { p.Cover(s, now.Cover) })),
+		compared(words.T("Held: %s", covered(held)), pictured(held, func(p compose.Picture, s *canvas.Scene) { p.Cover(s, held.Cover) }), room),
+		compared(words.T("Now: %s", covered(now)), pictured(now, func(p compose.Picture, s *canvas.Scene) { p.Cover(s, now.Cover) }), room),
 		compared(words.T("What changes"), pictured(now, func(p compose.Picture, s *canvas.Scene) {
 			p.CoverDifference(s, cover.Difference{Before: held.Cover, After: now.Cover})
-		})),
+		}), room),
 	)
 	e.askWith(words.T("Court covered, compared"), box, answer{label: words.T("Close")})
 }
 
-func compared(title string, img image.Image) fyne.CanvasObject {
+// compared is a court with what it shows, no larger than its room.
+func compared(title string, img image.Image, room fyne.Size) fyne.CanvasObject {
 	picture := fynecanvas.NewImageFromImage(img)
 	picture.FillMode = fynecanvas.ImageFillContain
-	picture.SetMinSize(fyne.NewSize(comparedWidth, comparedHeight))
-	return container.NewBorder(widget.NewLabel(title), nil, nil, nil, picture)
+	picture.SetMinSize(fyne.NewSize(comparedWidth, comparedHeight).Min(room))
+	said := widget.NewLabel(title)
+	said.Wrapping = fyne.TextWrapWord
+	return container.New(panel.Headed{}, said, picture)
 }
 
 // covered is the shot and the share of the court that is covered.

@@ -73,6 +73,8 @@ type Editor struct {
 	timing     bool        // every frame is told to the trace
 	painted    whereabouts // as it was last traced
 	cards      cards
+	besides    *besides
+	page       *panel.Tall      // court and all that is beside it
 	sights     []*fyne.MenuItem // the ways of seeing the court
 	bindings   []binding
 	reasons    []reasoned
@@ -109,7 +111,7 @@ func New(a fyne.App, o Options) *Editor {
 	e.tabs = panel.NewTabs(e.desk, e.showLesson, e.closeLesson)
 	e.court = courtview.New(e.session, e.courtEvents(o))
 	e.strip = rallystrip.New(e.session, rallystrip.Events{
-		Key: func(k *fyne.KeyEvent) { e.press(onStrip, k) }, Rune: func(r rune) { e.typed(onStrip, r) }, Status: e.say, Menu: e.stripMenu, Cue: e.askCue, Open: e.openThing, Focused: func() { e.trace.say("focus strip") }, Painted: e.traceStrip,
+		Key: func(k *fyne.KeyEvent) { e.press(onStrip, k) }, Rune: func(r rune) { e.typed(onStrip, r) }, Status: e.say, Menu: e.stripMenu, Cue: e.askCue, Open: e.openThing, Focused: func() { e.reveal(e.strip); e.trace.say("focus strip") }, Painted: e.traceStrip,
 	})
 	e.stripLater = lazily{refresh: e.strip.Refresh, pause: stripPause}
 	e.plays = panel.NewPlays(e.session, e.key, e.say)
@@ -137,7 +139,7 @@ func New(a fyne.App, o Options) *Editor {
 	e.win.SetOnClosed(func() { e.presenter.Close(); e.rehearsing.Close() })
 	e.editing = container.NewStack(e.content())
 	all := container.NewBorder(e.tabs.Box, nil, nil, nil, container.NewStack(e.editing, e.plan.Box, e.reels.Box, e.exports.Box, e.photos.page.Box, e.start.Box, e.guide.layer))
-	e.win.SetContent(heard.NewWindow(tooltip.AddWindowToolTipLayer(all, e.win.Canvas()), e.hear))
+	e.win.SetContent(heard.NewWindow(tooltip.AddWindowToolTipLayer(all, e.win.Canvas()), e.hear).OnFocus(e.reveal))
 	e.bindings = bindings()
 	e.win.SetMainMenu(e.menu())
 	e.win.Canvas().SetOnTypedKey(func(k *fyne.KeyEvent) { e.press(onCourt, k) })
@@ -180,15 +182,24 @@ func (e *Editor) Window() fyne.Window { return e.win }
 // rally strip under both, the cards on the right. The Tab key goes through them
 // in this order.
 func (e *Editor) content() fyne.CanvasObject {
-	bar := container.NewBorder(nil, nil, e.bar.box, nil, e.status)
 	write := heard.NewButton(words.T("New play from the score…"), e.guard(e.askNewPlay))
 	plays := container.New(layout.NewBorderLayout(nil, write, nil, nil), e.plays.Box, write)
-	middle := container.NewHSplit(plays, e.court)
-	middle.Offset = playsShare
-	left := container.New(shelf{e.strip}, middle, bar, e.strip)
-	all := container.NewHSplit(left, e.side())
-	all.Offset = leftShare
-	return container.New(panel.Headed{}, e.score.Box, all)
+	e.besides = newBesides(plays, e.court, e.side())
+	bar := container.New(&barRow{}, e.bar.box, e.status, e.besides.change.Tell(e.say))
+	e.besides.over(container.New(shelf{e.strip}, e.besides.middle, bar, e.strip))
+	e.page = panel.NewTall(container.New(panel.Headed{}, e.score.Box, e.besides.box))
+	return e.page.Box
+}
+
+// reveal scrolls the page shown, or the dialog over it, to a control that has the keys.
+func (e *Editor) reveal(o fyne.CanvasObject) {
+	if q := e.question(); q != nil {
+		q.content.Reveal(o)
+		return
+	}
+	for _, page := range []interface{ Reveal(fyne.CanvasObject) }{e.page, e.start, e.plan, e.reels, e.exports, e.photos.page} {
+		page.Reveal(o)
+	}
 }
 
 // Shares of the window's width: what is left of the cards, and of that the plays.

@@ -25,7 +25,7 @@ func (e *Editor) courtEvents(o Options) courtview.Events {
 		Status: e.say, Painted: e.paintedRevision, Menu: e.courtMenu, Zoomed: e.zoomed, Frame: e.frameFor(o), Dragged: e.seenFrames,
 		Key:     func(k *fyne.KeyEvent) { e.press(onCourt, k) },
 		Rune:    func(r rune) { e.typed(onCourt, r) },
-		Focused: func() { e.trace.say("focus court") },
+		Focused: func() { e.reveal(e.court); e.trace.say("focus court") },
 	}
 }
 

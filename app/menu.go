@@ -73,7 +73,7 @@ func (e *Editor) playMenu() *fyne.Menu {
 		e.needs(e.noPlay, e.item(words.T("Title, notes and tags…"), e.askDescribePlay, nil)),
 		e.needs(e.noOtherPlay, e.item(words.T("Move up in the list"), func() { e.plays.Move(-1) }, alt(fyne.KeyUp))),
 		e.needs(e.noOtherPlay, e.item(words.T("Move down in the list"), func() { e.plays.Move(1) }, alt(fyne.KeyDown))),
-		e.item(words.T("Find a play"), e.plays.FocusSearch, ctrl(fyne.KeyF)),
+		e.item(words.T("Find a play"), func() { e.besides.show(false); e.plays.FocusSearch() }, ctrl(fyne.KeyF)),
 		e.item(words.T("Import plays…"), e.askImport, ctrlShift(fyne.KeyI)),
 		e.needs(e.noPlay, e.item(words.T("Delete this play"), e.session.DeletePlay, nil)),
 		fyne.NewMenuItemSeparator(),

@@ -44,7 +44,7 @@ func newPlaybar(s *session.Session, say func(string)) *playbar {
 		heard.NewButtonWithIcon("", theme.MediaSkipPreviousIcon(), s.PreviousEvent).Says(func() string { return words.T("Goes to the previous event (Left)") }).Tell(say),
 		b.play,
 		heard.NewButtonWithIcon("", theme.MediaSkipNextIcon(), s.NextEvent).Says(func() string { return words.T("Goes to the next event (Right)") }).Tell(say),
-		b.loop, b.speed, b.now,
+		b.loop, panel.Roomy(b.speed), b.now,
 	)
 	return b
 }

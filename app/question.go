@@ -11,6 +11,7 @@ import (
 
 	"homeside/app/heard"
 	"homeside/app/looks"
+	"homeside/app/panel"
 	"homeside/words"
 )
 
@@ -29,6 +30,8 @@ type question struct {
 	editor  *Editor
 	dialog  *dialog.CustomDialog
 	overlay fyne.CanvasObject // the question among all that lies over the window
+	content *panel.Tall
+	answers *fyne.Container
 	buttons []*heard.Button
 	usual   *heard.Button
 	done    bool
@@ -50,9 +53,12 @@ func (e *Editor) ask(title, text string, answers ...answer) *question {
 // askWith shows a question with something else than a text. Its controls are those
 // of heard, or the keys would end in them.
 func (e *Editor) askWith(title string, content fyne.CanvasObject, answers ...answer) *question {
-	q := &question{editor: e, dialog: dialog.NewCustomWithoutButtons(title, content, e.win)}
+	q := &question{editor: e}
+	q.content = panel.NewTallIn(content, q.room)
+	q.dialog = dialog.NewCustomWithoutButtons(title, q.content.Box, e.win)
 	e.asking = append(slices.DeleteFunc(e.asking, func(q *question) bool { return q.done }), q)
-	q.dialog.SetButtons(q.row(answers))
+	q.answers = container.New(answerRow{q.across}, q.row(answers)...)
+	q.dialog.SetButtons([]fyne.CanvasObject{q.answers})
 	q.size(questionWidth, questionHeight)
 	q.dialog.Show()
 	q.overlay = e.win.Canvas().Overlays().Top()
@@ -61,6 +67,28 @@ func (e *Editor) askWith(title string, content fyne.CanvasObject, answers ...ans
 	e.trace.say("asking %s", title)
 	return q
 }
+
+// Room of a dialog beside its content: at its sides, and for its heading, its answers
+// and the air round them, in ordinary letters.
+const (
+	besideContent = 40
+	aroundContent = 78
+)
+
+// room is the height there is for the content.
+func (q *question) room() float32 {
+	answers := float32(0)
+	if q.answers != nil {
+		answers = q.answers.MinSize().Height
+	}
+	return max(q.editor.win.Canvas().Size().Height-answers-aroundContent*looks.Letters(), leastContent)
+}
+
+// leastContent is the height in which content can still be scrolled.
+const leastContent = 60
+
+// across is the width there is for the content and the answers.
+func (q *question) across() float32 { return q.editor.win.Canvas().Size().Width - besideContent }
 
 // row makes the buttons of the answers.
 func (q *question) row(answers []answer) (row []fyne.CanvasObject) {
@@ -101,6 +129,12 @@ func (q *question) size(width, height float32) *question {
 	k, window := looks.Letters(), q.editor.win.Canvas().Size()
 	q.dialog.Resize(fyne.NewSize(width*k, height*k).Min(window))
 	return q
+}
+
+// width is how wide the question is in a window that has the room.
+func (q *question) width(width float32) {
+	window := q.editor.win.Canvas().Size()
+	q.dialog.Resize(fyne.NewSize(min(width, window.Width), min(questionHeight*looks.Letters(), window.Height)))
 }
 
 // focus gives the keys to a control of the question.

@@ -7,6 +7,7 @@ import (
 	fynecanvas "fyne.io/fyne/v2/canvas"
 	"fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/layout"
+	"fyne.io/fyne/v2/theme"
 	"fyne.io/fyne/v2/widget"
 
 	"homeside/app/heard"
@@ -24,8 +25,8 @@ type settingsForm struct {
 
 func newSettingsForm(s settings.Settings) *settingsForm {
 	f := &settingsForm{
-		large:   heard.NewCheck(words.T("Large text, in the window and on the court"), nil),
-		reduced: heard.NewCheck(words.T("Reduced motion: a play goes from event to event, nothing flashes"), nil),
+		large:   heard.NewCheck(words.T("Large text"), nil),
+		reduced: heard.NewCheck(words.T("Reduced motion"), nil),
 		next:    widget.NewLabel(""),
 	}
 	f.large.Checked, f.reduced.Checked = s.LargeText, s.ReducedMotion
@@ -67,7 +68,15 @@ func (f *settingsForm) box() fyne.CanvasObject {
 			widget.NewLabel(words.T("Language")), container.NewGridWithColumns(2, f.language, f.next),
 			widget.NewLabel(words.T("Look")), f.look,
 			widget.NewLabel(words.T("Measures")), f.measures),
-		f.large, f.reduced)
+		f.large, f.about(words.T("In the window and on the court.")),
+		f.reduced, f.about(words.T("A play goes from event to event, nothing flashes.")))
+}
+
+// about says below a choice what it does.
+func (f *settingsForm) about(text string) fyne.CanvasObject {
+	l := widget.NewLabel(text)
+	l.Wrapping, l.SizeName, l.Importance = fyne.TextWrapWord, theme.SizeNameCaptionText, widget.LowImportance
+	return container.New(layout.NewCustomPaddedLayout(-8, 0, theme.IconInlineSize()+2*theme.InnerPadding(), 0), l)
 }
 
 func (f *settingsForm) settings() settings.Settings {
@@ -91,7 +100,7 @@ func (e *Editor) askSettings() {
 	content := container.NewStack(e.pulse(f.named(), "asking the settings"), container.NewPadded(f.box()))
 	q := e.askWith(words.T("Settings"), content, answer{label: words.T("Cancel")},
 		answer{label: words.T("Use"), do: func() { e.settings.Set(f.settings()) }})
-	q.size(620, 320).focus(f.language)
+	q.size(520, 360).focus(f.language)
 }
 
 // pulse is painted with a dialog and then tells where its controls are.

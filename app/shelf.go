@@ -22,6 +22,7 @@ func (shelf) MinSize(o []fyne.CanvasObject) fyne.Size {
 
 // Layout implements fyne.Layout.
 func (s shelf) Layout(o []fyne.CanvasObject, size fyne.Size) {
+	o[1].Resize(fyne.NewSize(size.Width, o[1].MinSize().Height)) // it may be of one line or two
 	bar, strip := o[1].MinSize().Height, s.strip.HeightIn(size.Height)
 	top := float32(0)
 	for i, h := range []float32{size.Height - bar - strip, bar, strip} {

@@ -66,7 +66,7 @@ func (e *Editor) goMenu() *fyne.Menu {
 	}
 	return fyne.NewMenu(words.T("Go"),
 		to(words.T("Score"), fyne.Key1, func() fyne.Focusable { return firstControl(e.score.Box) }),
-		to(words.T("Plays"), fyne.Key2, func() fyne.Focusable { return e.plays.List }),
+		to(words.T("Plays"), fyne.Key2, func() fyne.Focusable { e.besides.show(false); return e.plays.List }),
 		to(words.T("Court"), fyne.Key3, func() fyne.Focusable { return e.court }),
 		to(words.T("Rally strip"), fyne.Key4, func() fyne.Focusable { return e.strip }),
 		to(words.T("Shot card"), fyne.Key5, func() fyne.Focusable { e.cards.open(e.cards.shot); return nil }),

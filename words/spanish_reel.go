@@ -17,7 +17,7 @@ var spanishReel = catalogue{
 	"top right":                "arriba a la derecha",
 	"bottom left":              "abajo a la izquierda",
 	"bottom right":             "abajo a la derecha",
-	"teach: title, signal, slow with freezes, match speed": "enseñar: título, seña, lento con pausas, velocidad de partido",
+	"teach: title, signal, slow with freezes, match speed": "enseñar: título, seña, lento con pausas, normal",
 	"slow, then at match speed":                            "lento y después a velocidad de partido",
 	"again and again at match speed":                       "una y otra vez a velocidad de partido",
 	"No reel was made: %s.":                                "No se hizo ningún clip: %s.",

@@ -13,7 +13,7 @@ var spanishSettings = catalogue{
 	"Measures":        "Medidas",
 	"Feet and inches": "Pies y pulgadas",
 	"Metres":          "Metros",
-	"Large text, in the window and on the court":                       "Letra grande, en la ventana y en la cancha",
-	"Reduced motion: a play goes from event to event, nothing flashes": "Menos movimiento: la jugada pasa de un momento al siguiente, nada parpadea",
-	"From the next start on.":                                          "Desde el próximo inicio.",
+	"Large text":      "Letra grande", "In the window and on the court.": "En la ventana y en la cancha.",
+	"Reduced motion": "Menos movimiento", "A play goes from event to event, nothing flashes.": "La jugada pasa de un momento al siguiente, nada parpadea.",
+	"From the next start on.": "Desde el próximo inicio.",
 }

@@ -110,8 +110,12 @@ func (v *View) CreateRenderer() fyne.WidgetRenderer {
 	return widget.NewSimpleRenderer(v.ring.Over(v.raster))
 }
 
+// leastHeight is the height in which players and their labels are told apart, in
+// ordinary letters: in a lower window the page scrolls.
+const leastHeight = 220
+
 // MinSize implements fyne.Widget.
-func (v *View) MinSize() fyne.Size { return fyne.NewSize(220, 200) }
+func (v *View) MinSize() fyne.Size { return fyne.NewSize(220, leastHeight*looks.Letters()) }
 
 // Refresh asks for a paint; many calls before it make one.
 func (v *View) Refresh() { v.raster.Refresh() }

@@ -88,6 +88,7 @@ func (g *Page) makeButtons() {
 const (
 	presetsWidth = 240
 	formWidth    = 400
+	leastPreview = 280 // its height where it stands alone in its row
 )
 
 func (g *Page) layOut() {
@@ -112,18 +113,18 @@ func (g *Page) layOut() {
 	g.form = container.NewVBox(form, g.beeps, g.needs, widget.NewLabel(words.T("File")), container.NewBorder(nil, nil, nil, g.browse, g.path),
 		g.estimate, g.export, g.bar, g.cancel, g.line, g.show, container.NewGridWrap(fyne.NewSize(1, 1), g.pulse))
 	g.dashes = widget.NewLabel(words.T("Players of clips cover nothing inside the dashes."))
+	g.dashes.Wrapping = fyne.TextWrapWord
 	g.dashes.SizeName, g.dashes.Alignment = theme.SizeNameCaptionText, fyne.TextAlignCenter
 	below := container.NewVBox(g.dashes, container.NewBorder(nil, nil, nil, g.clock, g.moment))
 	middle := container.NewBorder(nil, below, nil, nil, container.NewStack(g.frame.Box, g.textBox))
-	g.Box = container.NewPadded(container.NewBorder(nil, nil, column(left, presetsWidth), column(g.form, formWidth), container.NewPadded(middle)))
+	columns := panel.NewColumns(panel.Column{Content: container.NewPadded(left), Width: presetsWidth},
+		panel.Column{Content: container.NewPadded(middle), Least: leastPreview}, panel.Column{Content: container.NewPadded(g.form), Width: formWidth})
+	g.page = panel.NewTall(columns.Box)
+	g.Box = container.NewPadded(g.page.Box)
 }
 
-// column is a column of a width that scrolls where it is too long.
-func column(content fyne.CanvasObject, width float32) fyne.CanvasObject {
-	s := container.NewVScroll(container.NewPadded(content))
-	s.SetMinSize(fyne.NewSize(width, 100))
-	return s
-}
+// Reveal scrolls so that a control of the page can be seen.
+func (g *Page) Reveal(o fyne.CanvasObject) { g.page.Reveal(o) }
 
 // showChoice shows the choice in the controls, those only that count for the output.
 func (g *Page) showChoice() {

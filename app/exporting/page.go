@@ -38,6 +38,7 @@ type Events struct {
 // Page is the page of exports.
 type Page struct {
 	Box     *fyne.Container
+	page    *panel.Tall
 	Work    *Work // in the background
 	events  Events
 	prefs   fyne.Preferences

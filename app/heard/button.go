@@ -141,6 +141,7 @@ func (b *Button) MouseOut() {
 func (b *Button) FocusGained() {
 	b.tell(true)
 	b.Button.FocusGained()
+	Focused(b)
 }
 
 // FocusLost implements fyne.Focusable.

@@ -51,3 +51,15 @@ func (s *Slider) TypedKey(k *fyne.KeyEvent) {
 		s.Slider.TypedKey(k)
 	}
 }
+
+// FocusGained implements fyne.Focusable.
+func (c *Check) FocusGained() {
+	c.Check.FocusGained()
+	Focused(c)
+}
+
+// FocusGained implements fyne.Focusable.
+func (s *Slider) FocusGained() {
+	s.Slider.FocusGained()
+	Focused(s)
+}

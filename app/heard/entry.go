@@ -49,3 +49,9 @@ func (e *Entry) TypedShortcut(s fyne.Shortcut) {
 
 // SelectAll selects the whole text, so that typing replaces it.
 func (e *Entry) SelectAll() { e.Entry.TypedShortcut(&fyne.ShortcutSelectAll{}) }
+
+// FocusGained implements fyne.Focusable.
+func (e *Entry) FocusGained() {
+	e.Entry.FocusGained()
+	Focused(e.made.(fyne.CanvasObject))
+}

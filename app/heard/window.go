@@ -10,6 +10,7 @@ type Window struct {
 	widget.BaseWidget
 	content fyne.CanvasObject
 	hear    func(*fyne.KeyEvent) bool
+	focused func(fyne.CanvasObject)
 }
 
 // NewWindow is content for a window's SetContent. hear is offered the keys that a
@@ -19,6 +20,23 @@ func NewWindow(content fyne.CanvasObject, hear func(*fyne.KeyEvent) bool) *Windo
 	w := &Window{content: content, hear: hear}
 	w.ExtendBaseWidget(w)
 	return w
+}
+
+// OnFocus has a function told what control has got the keys.
+func (w *Window) OnFocus(tell func(fyne.CanvasObject)) *Window {
+	w.focused = tell
+	return w
+}
+
+// Focused tells the window of a control that it has got the keys.
+func Focused(o fyne.CanvasObject) {
+	driver := fyne.CurrentApp().Driver()
+	at := driver.CanvasForObject(o)
+	for _, w := range driver.AllWindows() {
+		if own, ok := w.Canvas().Content().(*Window); ok && w.Canvas() == at && own.focused != nil {
+			own.focused(o)
+		}
+	}
 }
 
 // CreateRenderer implements fyne.Widget.

@@ -20,18 +20,15 @@ type callEntry struct {
 	names []string
 }
 
-// Sizes that hold the longest call and, as far as the row goes, a team's name.
-var (
-	callSize = fyne.NewSize(96, 34)
-	teamSize = fyne.NewSize(200, 34)
-)
+// callWidth holds the longest call.
+const callWidth = 96
 
 func newCallEntry(take func(text string, serving court.End)) *callEntry {
 	c := &callEntry{entry: heard.NewEntry(), team: NewDropdown(nil, nil)}
 	submit := func() { take(c.entry.Text, court.End(max(c.team.SelectedIndex(), 0))) }
 	c.entry.OnSubmitted = func(string) { submit() }
 	c.box = container.NewHBox(
-		container.NewGridWrap(callSize, c.entry), widget.NewLabel(words.T("called by")), container.NewGridWrap(teamSize, c.team), heard.NewButton(words.T("Set"), submit),
+		inWidth(callWidth, c.entry), widget.NewLabel(words.T("called by")), Roomy(c.team), heard.NewButton(words.T("Set"), submit),
 	)
 	return c
 }

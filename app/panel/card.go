@@ -146,6 +146,7 @@ func (c *card) Cursor() desktop.Cursor {
 func (c *card) FocusGained() {
 	c.focused = true
 	c.colour()
+	heard.Focused(c)
 }
 
 // FocusLost implements fyne.Focusable.

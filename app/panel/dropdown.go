@@ -1,8 +1,12 @@
 package panel
 
 import (
+	"cmp"
+
 	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/driver/desktop"
+	"fyne.io/fyne/v2/theme"
 	"fyne.io/fyne/v2/widget"
 
 	"homeside/app/heard"
@@ -78,4 +82,45 @@ func (d *Dropdown) placed() bool {
 		w.Canvas().Refresh(d)
 	}
 	return false
+}
+
+// Whole is how wide the choice is to show any of its options whole.
+func (d *Dropdown) Whole() float32 {
+	widest := d.holding(d.PlaceHolder)
+	for _, o := range d.Options {
+		widest = max(widest, d.holding(o))
+	}
+	return widest
+}
+
+// Now is how wide the choice is to show whole what is chosen now.
+func (d *Dropdown) Now() float32 { return d.holding(cmp.Or(d.Selected, d.PlaceHolder)) }
+
+// holding is how wide a choice is that shows a text whole.
+func (d *Dropdown) holding(text string) float32 {
+	return fyne.MeasureText(text, theme.TextSize(), fyne.TextStyle{}).Width + theme.IconInlineSize() + 5*theme.InnerPadding()
+}
+
+// mostRoomy is the widest that a choice in a row asks to be: in a small window a
+// row is not wider.
+const mostRoomy = 520
+
+// Roomy is a choice in the room of the longest of its options.
+func Roomy(d *Dropdown) *fyne.Container { return container.New(roomy{}, d) }
+
+type roomy struct{}
+
+// MinSize implements fyne.Layout.
+func (roomy) MinSize(o []fyne.CanvasObject) fyne.Size {
+	d := o[0].(*Dropdown)
+	return fyne.NewSize(min(d.Whole(), mostRoomy), d.MinSize().Height)
+}
+
+// Layout implements fyne.Layout: the choice keeps its height in a higher row.
+func (roomy) Layout(o []fyne.CanvasObject, size fyne.Size) { ofWidth(size.Width).Layout(o, size) }
+
+// FocusGained implements fyne.Focusable.
+func (d *Dropdown) FocusGained() {
+	d.Select.FocusGained()
+	heard.Focused(d)
 }

@@ -55,6 +55,17 @@ func (f *flow) lines(o []fyne.CanvasObject) [][]fyne.CanvasObject {
 	return lines
 }
 
+// inOneLine is how wide the things are in one line.
+func inOneLine(o []fyne.CanvasObject) float32 {
+	w := -theme.Padding()
+	for _, c := range o {
+		if c.Visible() {
+			w += c.MinSize().Width + theme.Padding()
+		}
+	}
+	return max(w, 0)
+}
+
 func tallest(line []fyne.CanvasObject) float32 {
 	high := float32(0)
 	for _, c := range line {

@@ -49,7 +49,7 @@ func newFreezeRow(f *takeForm, i int) *freezeRow {
 			}
 		})
 	}).Says(func() string { return words.T("Deletes this freeze") })
-	first := container.NewBorder(nil, nil, widget.NewLabel(words.T("Freeze")), container.NewHBox(container.NewGridWrap(fyne.NewSize(58, 34), r.seconds), widget.NewLabel("s"), remove), r.at.Dropdown)
+	first := container.NewBorder(nil, nil, widget.NewLabel(words.T("Freeze")), container.NewHBox(inWidth(58, r.seconds), widget.NewLabel("s"), remove), r.at.Dropdown)
 	r.box = container.NewVBox(first, r.caption)
 	return r
 }

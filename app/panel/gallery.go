@@ -5,6 +5,7 @@ import (
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
+	"fyne.io/fyne/v2/theme"
 )
 
 // Choice is one drawing of a gallery with its words.
@@ -26,15 +27,21 @@ type Gallery struct {
 	OnAccept func()      // Enter
 }
 
-// NewGallery is a gallery of so many columns whose cards have a size.
-func NewGallery(columns, count int, size CardSize) *Gallery {
-	g := &Gallery{Box: container.NewGridWithColumns(columns), chosen: -1}
+// NewGallery is a gallery of cards of a size, in as many columns as the room has.
+func NewGallery(count int, size CardSize) *Gallery {
+	g := &Gallery{Box: container.New(&flow{}), chosen: -1}
 	for i := range count {
 		c := newCard(size, func() { g.tap(i) }, func(k *fyne.KeyEvent) { g.key(i, k) })
 		g.cards = append(g.cards, c)
 		g.Box.Add(c)
 	}
 	return g
+}
+
+// Wide is the room of all its cards in one line, or of as many as there are columns.
+func (g *Gallery) Wide(columns int) float32 {
+	n := float32(min(columns, len(g.cards)))
+	return n*g.cards[0].MinSize().Width + (n-1)*theme.Padding()
 }
 
 // Show fills the cards; those left over are hidden. What was chosen stays so

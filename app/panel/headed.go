@@ -33,9 +33,12 @@ func broken(o fyne.CanvasObject, width float32) float32 {
 	return h
 }
 
-// answered is a layout of a sentence and the buttons that answer it: beside it, or
-// below it where the sentence would get too little room.
-type answered struct{ below bool }
+// answered is a layout of a sentence and the buttons that answer it, a container of
+// flow: beside it, or below it where the sentence would get too little room.
+type answered struct {
+	before bool // the buttons stand before the sentence
+	below  bool
+}
 
 // leastSentence is the room that a sentence wants beside its buttons.
 const leastSentence = 400
@@ -51,17 +54,32 @@ func (a *answered) MinSize(o []fyne.CanvasObject) fyne.Size {
 
 // Layout implements fyne.Layout.
 func (a *answered) Layout(o []fyne.CanvasObject, size fyne.Size) {
-	buttons := o[1].MinSize()
+	buttons := fyne.NewSize(inOneLine(o[1].(*fyne.Container).Objects), tallest(o[1].(*fyne.Container).Objects))
 	beside := size.Width - buttons.Width - theme.Padding()
 	a.below = beside < leastSentence*theme.TextSize()/usualText
 	o[0].Move(fyne.Position{})
-	o[1].Resize(buttons)
 	if a.below {
-		o[1].Move(fyne.NewPos(0, broken(o[0], size.Width)))
+		a.layBelow(o, size.Width)
 		return
 	}
+	o[1].Resize(buttons)
 	h := max(broken(o[0], beside), buttons.Height)
 	o[1].Move(fyne.NewPos(size.Width-buttons.Width, (h-buttons.Height)/2))
+	if a.before {
+		o[1].Move(fyne.Position{})
+		o[0].Move(fyne.NewPos(size.Width-beside, (h-o[0].Size().Height)/2))
+	}
+}
+
+func (a *answered) layBelow(o []fyne.CanvasObject, width float32) {
+	if a.before {
+		o[0].Move(fyne.NewPos(0, broken(o[1], width)))
+		broken(o[0], width)
+		o[1].Move(fyne.Position{})
+		return
+	}
+	o[1].Move(fyne.NewPos(0, broken(o[0], width)))
+	broken(o[1], width)
 }
 
 // usualText is the size of letters that rooms are said for.

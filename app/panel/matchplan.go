@@ -42,6 +42,7 @@ type MatchPlan struct {
 	line    *widget.Label // what has been done, or what could not be
 	said    lineText
 	views   *views
+	page    *Tall
 	table   *planTable
 	scores  *planScores
 	start   *starters
@@ -80,27 +81,32 @@ func NewMatchPlan(s *session.Session, events MatchPlanEvents) *MatchPlan {
 	p.SetRoster(roster.Roster{}, "")
 	p.views = newViews(p.pulse.Refresh, view{words.T("Table"), p.table.box}, view{words.T("Score by score"), p.scores.box},
 		view{words.T("Starters and margins"), p.start.box}, view{words.T("Signals"), p.signals.box}, view{words.T("Pairs"), p.pairs.box})
-	p.Box = container.New(Headed{}, p.asked(), p.views.stack)
+	p.page = NewTall(container.New(Headed{}, p.asked(), p.views.stack))
+	p.Box = p.page.Box
 	p.Box.Hide()
 	return p
 }
 
 // asked lays out what is asked for.
 func (p *MatchPlan) asked() fyne.CanvasObject {
-	entry := fyne.NewSize(60, 34)
-	first := container.New(&flow{}, p.back, container.NewHBox(beside(words.T("Plan for")), container.NewGridWrap(fyne.NewSize(210, 34), p.team)),
-		container.NewHBox(beside(words.T("Stack")), container.NewGridWrap(fyne.NewSize(360, 34), p.policy)), container.NewGridWrap(fyne.NewSize(290, 34), p.goal))
+	const entry = 60
+	first := container.New(&flow{}, p.back, container.NewHBox(beside(words.T("Plan for")), Roomy(p.team)),
+		container.NewHBox(beside(words.T("Stack")), Roomy(p.policy)), Roomy(p.goal))
 	second := container.New(&flow{}, beside(words.T("Rallies won on own serve, in percent:")))
 	for _, e := range court.Ends {
-		second.Add(container.NewHBox(container.NewGridWrap(fyne.NewSize(170, 34), p.served[e]), container.NewGridWrap(entry, p.chances[e])))
+		second.Add(container.NewHBox(inWidth(170, p.served[e]), inWidth(entry, p.chances[e])))
 	}
 	second.Add(p.write)
-	third := container.NewBorder(nil, nil, p.views.row, container.NewGridWrap(fyne.NewSize(1, 1), p.pulse), p.line)
+	line := container.NewBorder(nil, nil, nil, container.NewGridWrap(fyne.NewSize(1, 1), p.pulse), p.line)
+	third := container.New(&answered{before: true}, line, p.views.row)
 	return container.NewVBox(first, second, third, widget.NewSeparator())
 }
 
 // beside is a word in the middle of a row's height.
 func beside(text string) fyne.CanvasObject { return container.NewCenter(widget.NewLabel(text)) }
+
+// Reveal scrolls so that a control of the page can be seen.
+func (p *MatchPlan) Reveal(o fyne.CanvasObject) { p.page.Reveal(o) }
 
 // Open shows the page as the lesson is now.
 func (p *MatchPlan) Open() {

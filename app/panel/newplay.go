@@ -6,6 +6,7 @@ import (
 	"fyne.io/fyne/v2/widget"
 
 	"homeside/app/heard"
+	"homeside/app/looks"
 	"homeside/app/session"
 	"homeside/model/court"
 	"homeside/model/formation"
@@ -17,8 +18,7 @@ import (
 var kindSize = CardSize{Picture: fyne.NewSize(150, 250), Title: 26, Text: 90}
 
 const (
-	kindPoint  = 0.62 // a point of its drawing
-	serveWidth = 220  // holds the longest place of a serve
+	kindPoint = 0.62 // a point of its drawing
 )
 
 // NewPlay is the chooser of a play for the present score: whose formation, where
@@ -58,8 +58,8 @@ func NewNewPlay(s *session.Session, ready func(hindered string)) (*NewPlay, erro
 	}
 	p.who = NewDropdown(pairs, func(string) { p.refresh() })
 	p.serve = NewDropdown(words.ServesTo(), func(string) { p.refresh() })
-	p.walk = heard.NewCheck(words.T("Begin where the play shown ends, with the walk to the places"), func(bool) { p.refresh() })
-	p.Gallery = NewGallery(len(formation.Kinds), len(formation.Kinds), kindSize)
+	p.walk = heard.NewCheck(words.T("Begin where the play shown ends"), func(bool) { p.refresh() })
+	p.Gallery = NewGallery(len(formation.Kinds), kindSize)
 	p.Gallery.OnChosen = func(int) { p.say() }
 	p.Box = p.layOut()
 	p.begin(pairs)
@@ -67,8 +67,8 @@ func NewNewPlay(s *session.Session, ready func(hindered string)) (*NewPlay, erro
 }
 
 func (p *NewPlay) layOut() fyne.CanvasObject {
-	serve := container.NewHBox(widget.NewLabel(words.T("The serve goes")), container.NewGridWrap(fyne.NewSize(serveWidth, p.serve.MinSize().Height), p.serve))
-	return container.NewVBox(p.who, container.NewHBox(serve, p.walk), p.Gallery.Box, container.New(lines{3}, p.said))
+	serve := container.NewHBox(widget.NewLabel(words.T("The serve goes")), Roomy(p.serve))
+	return container.NewVBox(p.who, container.New(&flow{}, serve, p.walk), p.Gallery.Box, container.New(lines{3}, p.said))
 }
 
 // begin chooses the near pair and the first kind worth writing: a stack where
@@ -181,12 +181,12 @@ func (p *NewPlay) Named() map[string]fyne.CanvasObject {
 	return named
 }
 
-// lines gives a text the room of so many lines, whatever it says.
+// lines gives a text the room of so many lines, or more where it says more.
 type lines struct{ n int }
 
 // MinSize implements fyne.Layout.
-func (l lines) MinSize([]fyne.CanvasObject) fyne.Size {
-	return fyne.NewSize(0, float32(l.n)*lineHeight)
+func (l lines) MinSize(o []fyne.CanvasObject) fyne.Size {
+	return fyne.NewSize(0, max(float32(l.n)*lineHeight*looks.Letters(), o[0].MinSize().Height))
 }
 
 // Layout implements fyne.Layout.

@@ -130,7 +130,7 @@ func TestNewPlayNeedsAScore(t *testing.T) {
 // The arrow keys go from card to card past those refused; Enter accepts.
 func TestGalleryKeys(t *testing.T) {
 	test.NewTempApp(t)
-	g := NewGallery(4, 4, CardSize{})
+	g := NewGallery(4, CardSize{})
 	g.Show([]Choice{{Title: "a"}, {Title: "b", Refused: true}, {Title: "c"}})
 	var log []string
 	g.OnChosen = func(i int) { log = append(log, g.cards[i].title.Text) }

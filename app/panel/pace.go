@@ -7,7 +7,6 @@ import (
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
-	"fyne.io/fyne/v2/layout"
 	"fyne.io/fyne/v2/widget"
 
 	"homeside/app/session"
@@ -56,13 +55,13 @@ func NewPace(s *session.Session) *Pace {
 	p.preset.OnChanged = func(string) { p.usePreset(p.preset.SelectedIndex()) }
 	p.speed = newCommitEntry(p.useSpeed)
 	p.unit = NewDropdown([]string{speedUnits[0].name, speedUnits[1].name, speedUnits[2].name}, func(string) { p.Refresh() })
-	p.unit.Selected = speedUnits[0].name
+	p.unit.Selected, p.unit.PlaceHolder = speedUnits[0].name, "" // one is always chosen
 	p.timed = newCommitEntry(p.useTime)
 	p.timed.SetPlaceHolder("1.9")
 	p.Box = container.NewVBox(
-		container.New(layout.NewFormLayout(),
+		container.New(&namedChoices{},
 			widget.NewLabel(words.T("Pace")), p.preset,
-			widget.NewLabel(words.T("Top speed")), container.NewBorder(nil, nil, nil, p.unit, p.speed),
+			widget.NewLabel(words.T("Top speed")), container.NewBorder(nil, nil, nil, Roomy(p.unit), p.speed),
 			widget.NewLabel(words.T("%s took (s)", words.Length(15))), p.timed,
 		),
 		p.means,

@@ -3,7 +3,6 @@ package panel
 import (
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
-	"fyne.io/fyne/v2/layout"
 	"fyne.io/fyne/v2/widget"
 
 	"homeside/app/heard"
@@ -50,18 +49,22 @@ func NewPairForm(changed, enter func()) *PairForm {
 	f.call.Text = "0-0-2"
 	f.lead = NewDropdown(nil, func(string) { f.change() })
 	f.goal = NewDropdown(nil, func(string) { f.change() })
-	people := container.New(layout.NewGridLayoutWithColumns(4),
-		caption(words.T("Name")), caption(words.T("Paddle hand")), caption(words.T("Legs, or age")), caption(words.T("or %s from standing, in s", words.Length(15))))
+	var people []fyne.CanvasObject
 	for i := range f.who {
 		f.who[i] = f.person(i)
-		people.Add(f.who[i].name)
-		people.Add(f.who[i].hand)
-		people.Add(f.who[i].legs)
-		people.Add(f.who[i].timed)
+		for _, field := range []struct {
+			name string
+			of   fyne.CanvasObject
+		}{
+			{words.T("Name"), f.who[i].name}, {words.T("Paddle hand"), f.who[i].hand}, {words.T("Legs, or age"), f.who[i].legs},
+			{words.T("or %s from standing, in s", words.Length(15)), f.who[i].timed},
+		} {
+			people = append(people, caption(field.name), field.of)
+		}
 	}
-	score := container.NewHBox(f.serving, beside(words.T("at")), container.NewGridWrap(callSize, f.call), beside(words.T("and")), container.NewGridWrap(teamSize, f.lead), f.does)
-	goal := container.NewBorder(nil, nil, beside(words.T("What do you want from your sides?")), nil, f.goal)
-	f.Box = container.NewVBox(score, people, goal)
+	score := container.New(&flow{}, f.serving, beside(words.T("at")), inWidth(callWidth, f.call), beside(words.T("and")), Roomy(f.lead), f.does)
+	goal := container.New(&flow{}, beside(words.T("What do you want from your sides?")), Roomy(f.goal))
+	f.Box = container.NewVBox(score, container.New(&fields{}, people...), goal)
 	f.relabel()
 	return f
 }

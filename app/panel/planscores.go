@@ -9,6 +9,7 @@ import (
 	"fyne.io/fyne/v2/widget"
 
 	"homeside/app/heard"
+	"homeside/app/looks"
 	"homeside/app/session"
 	"homeside/model/lesson"
 	"homeside/model/plan"
@@ -40,10 +41,7 @@ func newPlanScores(open func(play int)) *planScores {
 	p.table.CreateHeader = newState
 	p.table.UpdateHeader = p.head
 	p.table.OnSelected = p.selected
-	for i, w := range scoreWidths {
-		p.table.SetColumnWidth(i, w)
-	}
-	top := container.NewHBox(beside(words.T("The score as called")), container.NewGridWrap(callSize, p.find), container.NewCenter(p.found))
+	top := container.New(&flow{}, beside(words.T("The score as called")), inWidth(callWidth, p.find), container.NewCenter(p.found))
 	p.box = container.NewBorder(top, nil, nil, nil, p.table)
 	return p
 }
@@ -63,6 +61,9 @@ func (p *planScores) refresh() {
 		}
 	}
 	p.found.SetText(words.ScoresFound(len(p.states), len(p.plan.States)))
+	for i, w := range scoreWidths {
+		p.table.SetColumnWidth(i, w*looks.Letters())
+	}
 	p.table.ScrollToTop()
 	p.table.Refresh()
 }

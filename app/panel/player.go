@@ -5,7 +5,6 @@ import (
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
-	"fyne.io/fyne/v2/layout"
 	"fyne.io/fyne/v2/widget"
 
 	"homeside/app/heard"
@@ -48,7 +47,7 @@ func NewPlayer(s *session.Session) *Player {
 	p.pace = NewPace(s)
 	p.Box = container.NewVBox(
 		p.who,
-		container.New(layout.NewFormLayout(),
+		container.New(&namedChoices{},
 			widget.NewLabel(words.T("Name")), p.name,
 			widget.NewLabel(words.T("Initials")), p.initials,
 			widget.NewLabel(words.T("Hand")), p.hand,

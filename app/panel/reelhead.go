@@ -33,13 +33,16 @@ func (p *Reels) head() fyne.CanvasObject {
 	p.recipe = NewDropdown(words.Recipes(), nil)
 	p.recipe.Selected = p.recipe.Options[0]
 	p.named["reel-seconds"], p.named["reel-recipe"], p.named["reel-which"] = p.seconds, p.recipe, p.which
-	p.ofReel = container.NewHBox(container.NewGridWrap(fyne.NewSize(230, 36), p.name), p.button("reel-delete", words.T("Delete"), theme.DeleteIcon(), s.DeleteReel),
-		container.NewGridWrap(fyne.NewSize(160, 36), p.corner), p.button("reel-logo", words.T("Logo…"), theme.MediaPhotoIcon(), func() { invoke(p.events.Logo) }))
-	first := container.NewHBox(p.back, container.NewGridWrap(fyne.NewSize(230, 36), p.which), p.button("reel-new", words.T("New reel"), theme.ContentAddIcon(), s.AddReel),
-		p.ofReel, container.NewGridWrap(fyne.NewSize(1, 1), p.pulse))
+	p.ofReel = []fyne.CanvasObject{inWidth(230, p.name), p.button("reel-delete", words.T("Delete"), theme.DeleteIcon(), s.DeleteReel),
+		Roomy(p.corner), p.button("reel-logo", words.T("Logo…"), theme.MediaPhotoIcon(), func() { invoke(p.events.Logo) })}
+	first := container.New(&flow{}, p.back, inWidth(230, p.which), p.button("reel-new", words.T("New reel"), theme.ContentAddIcon(), s.AddReel),
+		container.NewGridWrap(fyne.NewSize(1, 1), p.pulse))
+	for _, o := range p.ofReel {
+		first.Add(o)
+	}
 	p.export = p.button("reel-export", words.T("Export…"), theme.DocumentSaveIcon(), func() { invoke(p.events.Export) })
-	second := container.NewHBox(beside(words.T("Make one of the play shown that lasts")), container.NewGridWrap(fyne.NewSize(60, 36), p.seconds), beside(words.T("seconds:")),
-		container.NewGridWrap(fyne.NewSize(400, 36), p.recipe), p.button("reel-fit", words.T("Fit"), theme.ConfirmIcon(), p.fit), p.export)
+	second := container.New(&flow{}, beside(words.T("Make one of the play shown that lasts")), inWidth(60, p.seconds), beside(words.T("seconds:")),
+		Roomy(p.recipe), p.button("reel-fit", words.T("Fit"), theme.ConfirmIcon(), p.fit), p.export)
 	return container.NewVBox(first, second, p.line, widget.NewSeparator())
 }
 

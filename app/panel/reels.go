@@ -43,10 +43,11 @@ type Reels struct {
 	take    *takeForm
 	card    *cardForm
 	none    *widget.Label
-	worked  *fyne.Container // all that needs a reel
-	ofReel  *fyne.Container // of the head, likewise
+	worked  *fyne.Container     // all that needs a reel
+	ofReel  []fyne.CanvasObject // of the head, likewise
 	export  *heard.Button
 	pulse   *fynecanvas.Raster
+	page    *Tall
 	order   *takeButtons
 	named   map[string]fyne.CanvasObject
 	film    *film.Film
@@ -82,17 +83,23 @@ func (p *Reels) button(name, text string, icon fyne.Resource, do func()) *heard.
 // formWidth is the room of what is picked.
 const formWidth = 380
 
+// leastPreview is the height that the reel is shown in where it stands alone in its row.
+const leastPreview = 260
+
 func (p *Reels) layOut() {
-	picked := container.NewVScroll(container.NewPadded(container.NewVBox(p.take.box, p.card.box)))
-	picked.SetMinSize(fyne.NewSize(formWidth, 100))
+	picked := container.NewPadded(container.NewVBox(p.take.box, p.card.box))
 	p.order = p.newTakeButtons()
 	order := container.NewBorder(nil, nil, nil, p.order.box, p.strip.box)
-	p.worked = container.NewBorder(nil, order, nil, picked, p.preview.box)
+	p.worked = container.NewBorder(nil, order, nil, nil, NewColumns(Column{Content: p.preview.box, Least: leastPreview}, Column{Content: picked, Width: formWidth}).Box)
 	p.named["reel-play"], p.named["reel-shape"], p.named["reel-camera"] = p.preview.play, p.preview.shape, p.take.camera
 	p.named["reel-caption"], p.named["reel-freeze"] = p.take.caption, p.take.freeze
 	p.named["reel-slow"] = p.take.slow
-	p.Box = container.NewBorder(p.head(), nil, nil, nil, container.NewStack(container.NewPadded(p.none), p.worked))
+	p.page = NewTall(container.New(Headed{}, p.head(), container.NewStack(container.NewPadded(p.none), p.worked)))
+	p.Box = p.page.Box
 }
+
+// Reveal scrolls so that a control of the page can be seen.
+func (p *Reels) Reveal(o fyne.CanvasObject) { p.page.Reveal(o) }
 
 // Open shows the page as the lesson is now.
 func (p *Reels) Open() {
@@ -122,7 +129,7 @@ func (p *Reels) Refresh() {
 	p.made = p.session.Revision()
 	r, ok := p.session.Reel()
 	show(p.none, !ok)
-	for _, o := range []fyne.CanvasObject{p.worked, p.ofReel, p.export} {
+	for _, o := range append([]fyne.CanvasObject{p.worked, p.export}, p.ofReel...) {
 		show(o, ok)
 	}
 	p.pulse.Refresh()

@@ -19,7 +19,7 @@ type Score struct {
 	Box      *fyne.Container
 	session  *session.Session
 	sentence *widget.Label
-	ask      *fyne.Container // what is missing, in one row
+	ask      *fyne.Container // what is missing, in as few rows as it fits
 	wrong    *widget.Label   // what could not be, in one line
 	won      [2]*heard.Button
 	change   *heard.Button
@@ -31,7 +31,7 @@ type Score struct {
 
 // NewScore is the score strip of a session.
 func NewScore(s *session.Session) *Score {
-	p := &Score{session: s, sentence: widget.NewLabel(""), ask: container.NewHBox(), wrong: widget.NewLabel("")}
+	p := &Score{session: s, sentence: widget.NewLabel(""), ask: container.New(&flow{}), wrong: widget.NewLabel("")}
 	p.sentence.Wrapping = fyne.TextWrapWord
 	p.sentence.TextStyle.Bold = true
 	p.wrong.Importance = widget.DangerImportance
@@ -43,8 +43,8 @@ func NewScore(s *session.Session) *Score {
 	for _, e := range court.Ends {
 		p.won[e] = heard.NewButton("", func() { p.tell(s.RallyWon(e)) })
 	}
-	first := container.New(&answered{}, p.sentence, container.NewHBox(p.change, p.sides.button, p.won[court.Near], p.won[court.Far]))
-	p.Box = container.NewVBox(first, container.NewBorder(nil, nil, p.ask, nil, p.wrong))
+	first := container.New(&answered{}, p.sentence, container.New(&flow{}, p.change, p.sides.button, p.won[court.Near], p.won[court.Far]))
+	p.Box = container.NewVBox(first, p.ask, p.wrong)
 	return p
 }
 
@@ -85,11 +85,14 @@ func (p *Score) askMissing(ask bool) {
 		p.askCall(m)
 	case p.wanting:
 		p.sides.show(p.session.Lesson())
-		p.ask.Add(p.sides.box)
+		for _, o := range p.sides.parts {
+			p.ask.Add(o)
+		}
 	}
 	if ask {
 		p.questions(m)
 	}
+	show(p.ask, len(p.ask.Objects) > 0)
 	p.tell(m.Problem)
 }
 

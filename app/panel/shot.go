@@ -5,7 +5,6 @@ import (
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
-	"fyne.io/fyne/v2/layout"
 	"fyne.io/fyne/v2/widget"
 
 	"homeside/app/heard"
@@ -44,7 +43,7 @@ func NewShot(s *session.Session) *Shot {
 	p.mean = heard.NewButton(words.T("Make this the usual one here"), p.define)
 	p.scatter = heard.NewCheck(words.T("Show how it scatters"), nil)
 	p.figures = p.newFigures()
-	p.Box = container.NewVBox(p.title, container.New(layout.NewFormLayout(), widget.NewLabel(words.T("Hit as")), p.kind, widget.NewLabel(words.T("Met")), p.meet))
+	p.Box = container.NewVBox(p.title, container.New(&namedChoices{}, widget.NewLabel(words.T("Hit as")), p.kind, widget.NewLabel(words.T("Met")), p.meet))
 	for _, f := range p.figures[:scatterFigures] {
 		p.Box.Add(f.box)
 	}

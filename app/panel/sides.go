@@ -2,7 +2,6 @@ package panel
 
 import (
 	"fyne.io/fyne/v2"
-	"fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/widget"
 
 	"homeside/app/heard"
@@ -37,8 +36,8 @@ func goalsOf(pair plan.Pair) (goals []goalChoice) {
 
 // sidesChoice asks on the score strip what the pairs want from their sides.
 type sidesChoice struct {
-	button *heard.Button // opens and closes the question
-	box    *fyne.Container
+	button *heard.Button       // opens and closes the question
+	parts  []fyne.CanvasObject // the question and its choice
 	goal   *Dropdown
 	goals  []goalChoice
 }
@@ -52,8 +51,7 @@ func newSidesChoice(toggle func(), take func(goalChoice)) *sidesChoice {
 		}
 	})
 	c.goal.PlaceHolder = words.T("Choose a goal")
-	c.box = container.NewHBox(beside(words.T("What do you want from your sides? The play for this score is written.")),
-		container.NewGridWrap(fyne.NewSize(430, 34), c.goal))
+	c.parts = []fyne.CanvasObject{beside(words.T("What do you want from your sides?")), beside(words.T("The play for this score is written.")), Roomy(c.goal)}
 	return c
 }
 

@@ -50,10 +50,10 @@ func newSignals(s *session.Session, save func(name, text string)) *signals {
 	p.length, p.seed = newCommitEntry(func(string) { p.refresh() }), newCommitEntry(func(string) { p.refresh() })
 	p.length.show("40")
 	p.seed.show("1")
-	left := container.NewVBox(p.matrix(), container.New(&flow{}, p.take, container.NewGridWrap(fyne.NewSize(230, 34), p.from)), p.wrong, p.say)
-	entry := fyne.NewSize(80, 34)
+	left := container.NewVBox(p.matrix(), container.New(&flow{}, p.take, Roomy(p.from)), p.wrong, p.say)
+	const entry = 80
 	right := container.New(Headed{},
-		container.New(&flow{}, container.NewHBox(beside(words.T("Signals")), container.NewGridWrap(entry, p.length)), container.NewHBox(beside(words.T("seed")), container.NewGridWrap(entry, p.seed)), p.keep),
+		container.New(&flow{}, container.NewHBox(beside(words.T("Signals")), inWidth(entry, p.length)), container.NewHBox(beside(words.T("seed")), inWidth(entry, p.seed)), p.keep),
 		container.NewScroll(p.sheet))
 	p.box = container.NewGridWithColumns(2, container.NewVScroll(left), right)
 	p.refresh()

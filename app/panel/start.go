@@ -46,6 +46,7 @@ type Start struct {
 	builtIn []lesson.Lesson
 	gallery *Gallery
 	pulse   *fynecanvas.Raster
+	page    *Tall
 	lesson  lesson.Lesson // what would be drawn
 	drawn   bool          // the built-in lessons' pictures are there
 }
@@ -70,6 +71,7 @@ const (
 	firstPoint   = 0.72 // a point of the first play's drawing
 	builtInPoint = 0.5
 	recentWidth  = 270
+	leastForm    = 400 // the width that the form wants beside something else
 )
 
 // NewStart is the start page, hidden until Open.
@@ -82,7 +84,7 @@ func NewStart(builtIn []lesson.Lesson, events StartEvents) *Start {
 	p.draw.Importance = widget.HighImportance
 	p.back = heard.NewButtonWithIcon(words.T("Back to the court"), theme.NavigateBackIcon(), events.Close)
 	p.form = NewPairForm(p.refresh, p.take)
-	p.gallery = NewGallery(len(builtIn), len(builtIn), builtInSize())
+	p.gallery = NewGallery(len(builtIn), builtInSize())
 	p.gallery.OnAccept = p.openChosen
 	p.gallery.OnTapped = func(int) { p.openChosen() }
 	p.pulse = fynecanvas.NewRaster(func(int, int) image.Image { events.Painted(); return image.NewRGBA(image.Rect(0, 0, 1, 1)) })
@@ -93,17 +95,18 @@ func NewStart(builtIn []lesson.Lesson, events StartEvents) *Start {
 
 func (p *Start) layOut() fyne.CanvasObject {
 	first := container.NewVBox(
-		heading(words.T("Describe your pair: Homeside draws your first play")), p.form.Box,
-		container.NewHBox(p.draw, p.back), p.wrong, p.said)
-	pair := container.NewBorder(nil, nil, nil, container.NewVBox(p.small), first)
+		whole(heading(words.T("Describe your pair: Homeside draws your first play"))), p.form.Box,
+		container.New(&flow{}, p.draw, p.back), p.wrong, p.said)
+	pair := NewSided(first, p.small, leastForm)
 	whole(p.line)
 	other := container.NewVBox(
 		heard.NewButtonWithIcon(words.T("Open a file…"), theme.FolderOpenIcon(), p.events.Open),
 		heard.NewButtonWithIcon(words.T("Empty lesson"), theme.DocumentCreateIcon(), p.events.Empty))
-	files := container.NewBorder(container.NewVBox(heading(words.T("Recent lessons")), other), p.line, nil, nil, container.NewVScroll(p.recent))
-	top := container.NewBorder(nil, nil, nil, container.New(&fixedWidth{recentWidth}, files), pair)
-	below := container.NewVBox(heading(words.T("Built-in lessons, with invented people")), container.NewHScroll(p.gallery.Box))
-	return container.New(layout.NewCustomPaddedLayout(6, 6, 12, 12), container.NewScroll(container.NewBorder(nil, below, nil, nil, top)))
+	files := container.NewVBox(heading(words.T("Recent lessons")), other, p.recent, p.line)
+	top := NewSided(pair, container.New(&fixedWidth{recentWidth}, files), leastForm+firstSize.Width)
+	all := container.NewVBox(top, whole(heading(words.T("Built-in lessons, with invented people"))), p.gallery.Box)
+	p.page = NewTall(container.New(layout.NewCustomPaddedLayout(0, 0, 12, 12), all))
+	return container.New(layout.NewCustomPaddedLayout(6, 6, 0, 0), p.page.Box)
 }
 
 func heading(text string) *widget.Label {
@@ -115,6 +118,9 @@ func whole(l *widget.Label) *widget.Label {
 	l.Wrapping, l.Truncation = fyne.TextWrapWord, fyne.TextTruncateOff
 	return l
 }
+
+// Reveal scrolls so that a control of the page can be seen.
+func (p *Start) Reveal(o fyne.CanvasObject) { p.page.Reveal(o) }
 
 // fixedWidth gives what it holds a width.
 type fixedWidth struct{ width float32 }

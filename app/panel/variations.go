@@ -32,8 +32,7 @@ type variation struct {
 var variationSize = CardSize{Picture: fyne.NewSize(156, 165), Title: 44, Text: 26}
 
 const (
-	variationPoint   = 0.46
-	variationColumns = 4
+	variationPoint = 0.46
 )
 
 // NewWhatIf is a chooser among the siblings of a written play.
@@ -73,7 +72,7 @@ func NewMistakes(w formation.Written, surface court.Rect) (*Variations, error) {
 // shown makes the cards and chooses the first.
 func (p *Variations) shown() *Variations {
 	p.said = wrapped()
-	p.Gallery = NewGallery(min(len(p.all), variationColumns), len(p.all), variationSize)
+	p.Gallery = NewGallery(len(p.all), variationSize)
 	all := make([]Choice, len(p.all))
 	for i, v := range p.all {
 		all[i] = v.choice

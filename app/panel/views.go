@@ -25,7 +25,7 @@ type view struct {
 
 // newViews shows the first of the views; changed is called after another is chosen.
 func newViews(changed func(), all ...view) *views {
-	v := &views{row: container.NewHBox(), stack: container.NewStack(), changed: changed}
+	v := &views{row: container.New(&flow{}), stack: container.NewStack(), changed: changed}
 	for i, one := range all {
 		b := heard.NewButton(one.title, func() { v.choose(i) })
 		v.buttons = append(v.buttons, b)

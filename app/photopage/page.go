@@ -3,7 +3,6 @@ package photopage
 import (
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
-	"fyne.io/fyne/v2/layout"
 	"fyne.io/fyne/v2/theme"
 	"fyne.io/fyne/v2/widget"
 
@@ -30,6 +29,7 @@ type Events struct {
 // Page is the page; it takes the court's place while it is open.
 type Page struct {
 	Box     *fyne.Container
+	page    *panel.Tall
 	session *session.Session
 	events  Events
 	view    *view
@@ -49,6 +49,9 @@ type Page struct {
 
 // columnWidth is the width of what stands beside the photo.
 const columnWidth = 380
+
+// leastPhoto is the height of the photo where it stands alone in its row.
+const leastPhoto = 300
 
 // New is the page of a session, hidden until Open.
 func New(s *session.Session, e Events) *Page {
@@ -73,7 +76,9 @@ func New(s *session.Session, e Events) *Page {
 	p.export = heard.NewButtonWithIcon(words.T("Export as a picture…"), theme.DocumentSaveIcon(), e.Export).Tell(p.hint)
 	p.remove = heard.NewButtonWithIcon(words.T("Take the photo away"), theme.DeleteIcon(), s.RemovePhoto)
 	p.back = heard.NewButtonWithIcon(words.T("Back to the court"), theme.NavigateBackIcon(), p.Close)
-	p.Box = container.NewBorder(nil, nil, nil, container.New(&wide{columnWidth}, container.NewVScroll(p.column())), p.view)
+	columns := panel.NewColumns(panel.Column{Content: p.view, Least: leastPhoto}, panel.Column{Content: p.column(), Width: columnWidth})
+	p.page = panel.NewTall(columns.Box)
+	p.Box = p.page.Box
 	p.Box.Hide()
 	return p
 }
@@ -90,16 +95,8 @@ func (p *Page) column() fyne.CanvasObject {
 	return container.NewVBox(p.back, title, p.help, p.choose, p.all)
 }
 
-// wide is a layout of one object that is at least so wide and as high as there is room.
-type wide struct{ width float32 }
-
-// MinSize implements fyne.Layout.
-func (w *wide) MinSize(o []fyne.CanvasObject) fyne.Size {
-	return fyne.NewSize(w.width, o[0].MinSize().Height)
-}
-
-// Layout implements fyne.Layout.
-func (w *wide) Layout(o []fyne.CanvasObject, size fyne.Size) { layout.NewStackLayout().Layout(o, size) }
+// Reveal scrolls so that a control of the page can be seen.
+func (p *Page) Reveal(o fyne.CanvasObject) { p.page.Reveal(o) }
 
 // Open shows the page with the play's picture; missing is the file of one that is
 // not there.
