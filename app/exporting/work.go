@@ -35,6 +35,9 @@ func (w *Work) Do(f func()) {
 	}
 }
 
+// Wait waits until all that was begun has ended, for tests.
+func (w *Work) Wait() { w.busy.Wait() }
+
 // endPatience is how long the end of the program waits for work that is cancelled:
 // a disk may have gone away.
 const endPatience = 10 * time.Second
