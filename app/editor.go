@@ -21,7 +21,6 @@ import (
 	"homeside/app/rehearse"
 	"homeside/app/session"
 	"homeside/app/settings"
-	"homeside/model/lesson"
 	"homeside/model/units"
 	"homeside/words"
 )
@@ -105,7 +104,7 @@ func New(a fyne.App, o Options) *Editor {
 	if e.settings == nil {
 		e.settings = settings.Hold(settings.Settings{})
 	}
-	e.session = session.New(lesson.Lesson{}, "", func() { e.changed() })
+	e.session = session.New(session.Blank(), "", func() { e.changed() })
 	e.session.SetCuts(e.settings.Now().ReducedMotion)
 	e.desk = session.NewDesk(e.session)
 	e.tabs = panel.NewTabs(e.desk, e.showLesson, e.closeLesson)

@@ -183,7 +183,8 @@ func (e *Editor) pageOr(where part) part {
 // page says whether a part takes the place of the others.
 func (p part) page() bool { return p == onMatchPlan || p == onPhoto || p == onReels || p == onExports }
 
-// leavePages closes the page that is open.
+// leavePages closes the page that is open. The start page stays where there is no
+// lesson to see behind it.
 func (e *Editor) leavePages() {
 	if e.plan.Shown() {
 		e.plan.Close()
@@ -196,7 +197,7 @@ func (e *Editor) leavePages() {
 		e.exports.Close()
 	}
 	e.photos.page.Close()
-	e.closeStart()
+	e.leaveStart()
 }
 
 // fits says whether a key pressed in a part is the binding's. A page takes the

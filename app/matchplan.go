@@ -23,6 +23,7 @@ func (e *Editor) newMatchPlan() *panel.MatchPlan {
 func (e *Editor) openMatchPlan() {
 	e.court.Cancel()
 	e.leavePages()
+	e.closeStart()
 	e.session.Pause()
 	e.editing.Hide()
 	e.plan.Open()
@@ -30,8 +31,7 @@ func (e *Editor) openMatchPlan() {
 }
 
 func (e *Editor) closeMatchPlan() {
-	e.editing.Show()
-	e.win.Canvas().Unfocus()
+	e.backToCourt()
 	e.trace.say("match plan closed")
 }
 

@@ -11,7 +11,6 @@ import (
 	"homeside/app/heard"
 	"homeside/app/session"
 	"homeside/model/edit"
-	"homeside/model/game"
 	"homeside/model/lesson"
 	"homeside/words"
 )
@@ -63,12 +62,9 @@ func caption(text string) *widget.Label {
 
 // newLesson shows a lesson with one ordinary play and nobody's names.
 func (e *Editor) newLesson() {
-	l := lesson.Lesson{Title: words.T("New lesson"), Plays: []lesson.Play{edit.OrdinaryPlay()}}
+	l := session.Blank()
+	l.Title, l.Plays = words.T("New lesson"), []lesson.Play{edit.OrdinaryPlay()}
 	l.Plays[0].Title = words.T("An ordinary serve")
-	for i, id := range game.Players {
-		letter := string(rune('A' + i))
-		l = l.WithPlayer(id, lesson.Player{Name: words.T("Player %s", letter), Initials: letter})
-	}
 	e.openLesson(l, "")
 	e.trace.say("new lesson")
 }

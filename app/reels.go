@@ -34,6 +34,7 @@ func (e *Editor) newReels() *panel.Reels {
 
 func (e *Editor) openReels() {
 	e.rest()
+	e.closeStart()
 	e.editing.Hide()
 	e.reels.Open()
 	e.traceControls()
@@ -41,8 +42,7 @@ func (e *Editor) openReels() {
 }
 
 func (e *Editor) closeReels() {
-	e.editing.Show()
-	e.win.Canvas().Unfocus()
+	e.backToCourt()
 	e.trace.say("reels closed")
 }
 

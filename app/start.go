@@ -33,6 +33,17 @@ func (e *Editor) openStart() {
 	e.trace.say("start page open")
 }
 
+// backToCourt is what a page shows that is closed: the court or, without a lesson,
+// the start page.
+func (e *Editor) backToCourt() {
+	if e.desk.Blank() {
+		e.openStart()
+		return
+	}
+	e.editing.Show()
+	e.win.Canvas().Unfocus()
+}
+
 // closeStart goes back to the court.
 func (e *Editor) closeStart() {
 	if !e.start.Shown() {
@@ -44,7 +55,7 @@ func (e *Editor) closeStart() {
 	e.trace.say("start page closed")
 }
 
-// leaveStart goes to the court when something has changed there.
+// leaveStart goes to the court where there is a lesson to see.
 func (e *Editor) leaveStart() {
 	if e.start.Shown() && !e.desk.Blank() {
 		e.closeStart()

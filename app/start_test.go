@@ -6,7 +6,9 @@ import (
 
 	"fyne.io/fyne/v2"
 
+	"homeside/app/session"
 	"homeside/model/game"
+	"homeside/words"
 )
 
 // Without a lesson the window begins with the start page; what is opened there
@@ -126,6 +128,40 @@ func TestBeside(t *testing.T) {
 	} {
 		if got := beside(c.on, c.corner, c.of, box, window); got != c.want {
 			t.Errorf("beside(%v, %v, %v) = %v, want %v", c.on, c.corner, c.of, got, c.want)
+		}
+	}
+}
+
+// Over the start page a new play is written for players who have names; without one
+// the page is still there.
+func TestNewPlayOverTheStartPage(t *testing.T) {
+	b := newBench(t)
+	b.askNewPlay()
+	if s, err := b.session.Situation(session.Request{}); err != nil || words.PairAt(s) != "The near team: Player A serves" {
+		t.Errorf("the chooser's pair is %q (%v), want one with a name", words.PairAt(s), err)
+	}
+	b.question().first()
+	if !b.start.Shown() || b.editing.Visible() {
+		t.Error("cancelled, the start page is gone")
+	}
+	b.askNewPlay()
+	b.question().enter()
+	if p, ok := b.session.Play(); !ok || b.start.Shown() || !b.editing.Visible() || b.session.Lesson().NameOf(game.Far2) != "Player D" {
+		t.Errorf("inserted: play %q, start page shown %v, far2 is %q", p.Title, b.start.Shown(), b.session.Lesson().NameOf(game.Far2))
+	}
+}
+
+// A page opened over the start page leads back to it, a dialog leaves it alone.
+func TestPagesLeadBackToTheStartPage(t *testing.T) {
+	b := newBench(t)
+	for name, visit := range map[string]func(){
+		"match plan": func() { b.openMatchPlan(); b.plan.Close() },
+		"reels":      func() { b.openReels(); b.reels.Close() },
+		"finder":     func() { b.findCommand(); b.question().first() },
+		"compare":    b.askCompare,
+	} {
+		if visit(); !b.start.Shown() || b.editing.Visible() {
+			t.Errorf("%s: the start page is gone", name)
 		}
 	}
 }

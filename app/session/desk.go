@@ -4,8 +4,10 @@ import (
 	"reflect"
 	"slices"
 
+	"homeside/model/court"
 	"homeside/model/edit"
 	"homeside/model/lesson"
+	"homeside/words"
 )
 
 // Desk holds the lessons open at once. One of them is shown by its session, the
@@ -74,10 +76,20 @@ func (d *Desk) Find(path string) (int, bool) {
 	return i, i >= 0
 }
 
+// Blank is a lesson without plays, in which the players are called by letters
+// until somebody says who they are.
+func Blank() lesson.Lesson {
+	var l lesson.Lesson
+	for i := range 2 {
+		l.Teams[court.Near].Players[i], l.Teams[court.Far].Players[i] = words.Partner(i), words.Opponent(i)
+	}
+	return l
+}
+
 // Blank says whether the lesson shown is empty and untouched.
 func (d *Desk) Blank() bool {
 	p := d.Paper(d.shown)
-	return p.Path == "" && !p.Modified && reflect.DeepEqual(p.Lesson, lesson.Lesson{})
+	return p.Path == "" && !p.Modified && reflect.DeepEqual(p.Lesson, Blank())
 }
 
 // Show shows lesson i and puts the one shown aside.
@@ -145,7 +157,7 @@ func (d *Desk) Close(i int) {
 	case d.Len() == 1:
 		d.last++
 		d.open[0] = sheet{id: d.last}
-		d.session.Resume(parked(lesson.Lesson{}, ""))
+		d.session.Resume(parked(Blank(), ""))
 		return
 	case i == d.shown:
 		d.Show(max(i-1, 1-i)) // the one before, of the first the one behind

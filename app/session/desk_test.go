@@ -6,7 +6,6 @@ import (
 	"testing"
 
 	"homeside/app/session"
-	"homeside/model/lesson"
 )
 
 func titles(d *session.Desk) string {
@@ -106,7 +105,7 @@ func TestClosingLessons(t *testing.T) {
 
 // An empty lesson gives way, an unsaved one asks to be saved until it is.
 func TestBlankAndUnsaved(t *testing.T) {
-	s := session.New(lesson.Lesson{}, "", nil)
+	s := session.New(session.Blank(), "", nil)
 	d := session.NewDesk(s)
 	if !d.Blank() {
 		t.Error("an empty lesson is not blank")
