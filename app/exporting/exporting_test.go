@@ -168,7 +168,7 @@ func TestPageExports(t *testing.T) {
 	if !strings.HasPrefix(o.text.Text, "WEBVTT") || !o.textBox.Visible() || o.frame.Box.Visible() {
 		t.Errorf("captions are previewed as %q, text shown %v, frame shown %v", o.text.Text, o.textBox.Visible(), o.frame.Box.Visible())
 	}
-	o.path.SetText(filepath.Join(o.folder, "mine.gif")) // another output's ending is put right
+	o.path.SetText(filepath.Join(o.folder, "mine")) // the ending is put behind it
 	test.Tap(o.export)
 	path := filepath.Join(o.folder, "mine.vtt")
 	o.wait(t, "exported "+path)
@@ -312,6 +312,28 @@ func TestPageNamesAndEndings(t *testing.T) {
 		o.choice.Output = find(o.outputs, c.key)
 		if got := o.withExt(c.path); got != c.want {
 			t.Errorf("withExt(%s) of %s = %s, want %s", c.path, c.key, got, c.want)
+		}
+	}
+}
+
+// A name typed with the ending of another format chooses that format, and says so;
+// half an ending, or one of no format, chooses nothing.
+func TestTypedEndingChoosesTheFormat(t *testing.T) {
+	o := open(t)
+	o.measuring()
+	o.ready = false // nothing is measured meanwhile
+	for _, c := range []struct{ chosen, typed, want string }{
+		{".mp4", "x.png", ".png"}, {".mp4", "x.PNG", ".png"}, {".png", "x.gif", ".gif"}, {".vtt", "x.chapters.vtt", ".chapters.vtt"},
+		{".png", "x.gi", ".png"}, {".png", "x.doc", ".png"}, {"handout cones", "x.pdf", "handout cones"},
+	} {
+		o.choice.Output = find(o.outputs, c.chosen)
+		o.say("")
+		o.path.SetText("/a/" + c.typed)
+		if got := o.chosenOutput().Key; got != c.want || o.output.Selected != o.chosenOutput().Name && got != c.chosen {
+			t.Errorf("%s typed for %s chooses %s, shown as %q, want %s", c.typed, c.chosen, got, o.output.Selected, c.want)
+		}
+		if told := strings.Contains(o.line.Text, o.chosenOutput().Name); told != (c.want != c.chosen) {
+			t.Errorf("%s typed for %s: the page says %q", c.typed, c.chosen, o.line.Text)
 		}
 	}
 }

@@ -52,6 +52,7 @@ func (g *Page) make() {
 		g.presets = append(g.presets, b)
 	}
 	g.path = heard.NewEntry()
+	g.path.OnChanged = g.byName
 	g.path.OnSubmitted = func(string) { g.ask() }
 	g.moment = heard.NewSlider(0, 1)
 	g.moment.Step = 0.01
@@ -112,7 +113,7 @@ func (g *Page) layOut() {
 	}
 	g.form = container.NewVBox(form, g.beeps, g.needs, widget.NewLabel(words.T("File")), container.NewBorder(nil, nil, nil, g.browse, g.path),
 		g.estimate, g.export, g.bar, g.cancel, g.line, g.show, container.NewGridWrap(fyne.NewSize(1, 1), g.pulse))
-	g.dashes = widget.NewLabel(words.T("Players of clips cover nothing inside the dashes."))
+	g.dashes = widget.NewLabel(words.T("Apps that show the clip cover nothing inside the dashes."))
 	g.dashes.Wrapping = fyne.TextWrapWord
 	g.dashes.SizeName, g.dashes.Alignment = theme.SizeNameCaptionText, fyne.TextAlignCenter
 	below := container.NewVBox(g.dashes, container.NewBorder(nil, nil, nil, g.clock, g.moment))

@@ -4,6 +4,7 @@ import (
 	"context"
 	"image"
 	"path/filepath"
+	"slices"
 	"strings"
 
 	"fyne.io/fyne/v2"
@@ -154,6 +155,20 @@ func (g *Page) changed() {
 	g.choice.keep(g.prefs, g.outputs)
 	g.path.SetText(g.withExt(g.path.Text))
 	g.refresh()
+}
+
+// byName chooses the format whose ending the typed name has: whoever ends a name
+// with .png wants a picture.
+func (g *Page) byName(path string) {
+	all, name := longestFirst(g.outputs), strings.ToLower(path)
+	i := slices.IndexFunc(all, func(o Output) bool { return strings.HasSuffix(name, o.Ext) })
+	if i < 0 || all[i].Ext == g.chosenOutput().Ext {
+		return
+	}
+	g.choice.Output = slices.IndexFunc(g.outputs, func(o Output) bool { return o.Key == all[i].Key })
+	g.choice.keep(g.prefs, g.outputs)
+	g.refresh()
+	g.say(words.T("The name's ending chose the format: %s.", all[i].Name))
 }
 
 // withExt is a path with the ending of the output, another output's ending taken off.
