@@ -44,6 +44,7 @@ type cards struct {
 	shot   *widget.AccordionItem
 	player *widget.AccordionItem
 	notes  *widget.AccordionItem
+	found  *container.Scroll // what the checks and the comparison say
 	scroll *container.Scroll
 	wanted func() // brings the cards into the window
 	begun  bool   // a match was kept when the cards were last refreshed
@@ -53,9 +54,9 @@ type cards struct {
 func (e *Editor) side() fyne.CanvasObject {
 	e.cards.shot = widget.NewAccordionItem(words.T("Shot"), container.NewVBox(e.shot.Box, e.bought.Box))
 	e.cards.shot.Open = true
-	found := container.NewVScroll(container.New(layout.NewCustomPaddedLayout(0, 0, 0, scrollbar), container.NewVBox(e.checks.Box, e.tell.Box)))
-	found.SetMinSize(fyne.NewSize(0, checksHeight))
-	e.cards.checks = widget.NewAccordionItem(e.checks.Title(), found)
+	e.cards.found = container.NewVScroll(container.New(layout.NewCustomPaddedLayout(0, 0, 0, scrollbar), container.NewVBox(e.tell.Box, e.checks.Box)))
+	e.cards.found.SetMinSize(fyne.NewSize(0, checksHeight))
+	e.cards.checks = widget.NewAccordionItem(e.checks.Title(), e.cards.found)
 	e.cards.checks.Open = true
 	e.cards.match = widget.NewAccordionItem(words.T("Match"), e.match.Box)
 	e.cards.player = widget.NewAccordionItem(words.T("Player"), e.player.Box)
@@ -81,6 +82,16 @@ func (c *cards) open(item *widget.AccordionItem) {
 	if first := firstControl(item.Detail); first != nil && window != nil {
 		window.Focus(first)
 	}
+}
+
+// showFound scrolls to the beginning of what is said of the play.
+func (c *cards) showFound() {
+	if !c.checks.Open {
+		c.checks.Open = true
+		c.fold.Refresh()
+	}
+	c.found.ScrollToTop()
+	c.scroll.ScrollToTop()
 }
 
 // headingHeight is the room of a card's heading.

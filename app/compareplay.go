@@ -23,6 +23,7 @@ func (e *Editor) askCompare() {
 
 func (e *Editor) compareWith(i int) {
 	e.session.Compare(i)
+	e.cards.showFound()
 	e.say(words.T("Dashed and hollow: play %s.", panel.PlayName(e.session, i)))
 	e.trace.say("comparing: %s", e.tell.Text())
 }

@@ -74,8 +74,12 @@ func (e *Editor) pickNext(by int) {
 	}
 }
 
-// openPicked opens the card of what was picked last; false if nothing is.
+// openPicked opens the card of what was picked last, or places the mark that waits
+// for a press; false if there is neither.
 func (e *Editor) openPicked() bool {
+	if e.court.PlaceMark() {
+		return true
+	}
 	picked := e.session.Picked()
 	r := e.session.Current()
 	if len(picked) == 0 || r == nil {

@@ -86,6 +86,7 @@ func (e *Editor) addMark(k lesson.MarkKind) {
 	}
 	e.session.Pause()
 	e.court.SetMarking(&k)
+	e.win.Canvas().Focus(e.court) // for who goes on by keys
 	e.trace.say("placing %v", k)
 }
 

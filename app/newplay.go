@@ -69,7 +69,7 @@ func (e *Editor) inserted(err error) {
 		return
 	}
 	if p, ok := e.session.Play(); ok {
-		e.say(words.T("Inserted and opened: %s. Everything in it can be changed.", p.Title))
+		e.say(words.T("Inserted: %s. All of it can be changed.", p.Title))
 	}
 }
 

@@ -63,9 +63,9 @@ func AddMark(k lesson.MarkKind) string {
 // PlaceMark says how a new mark of a kind is put on the court.
 func PlaceMark(k lesson.MarkKind) string {
 	if k.HasTip() {
-		return T("Press where it starts and drag to where it ends. Escape: none.")
+		return T("Press where it starts and drag to where it ends. Enter: in the middle. Escape: none.")
 	}
-	return T("Press where it stands. Escape: none.")
+	return T("Press where it stands. Enter: in the middle. Escape: none.")
 }
 
 // Facing says where a player looks.

@@ -52,6 +52,13 @@ var legSentences = map[finding.ID]legWording{
 	},
 }
 
+// touching is within what partners who cross do not come near one another, but
+// meet: both bodies are wider.
+const touching units.Feet = 0.5
+
+// intoEachOther is the sentence for such partners, whoever is in front by an inch.
+var intoEachOther = Text("{one} and {other} run into one another: agree who goes in front, or leave one of them more room.")
+
 // legSentence is the sentence for a finding of the legs; false for any other.
 func legSentence(f finding.Finding, l lesson.Lesson) (string, bool) {
 	w, ok := legSentences[f.ID]
@@ -59,6 +66,9 @@ func legSentence(f finding.Finding, l lesson.Lesson) (string, bool) {
 		return "", false
 	}
 	text := w.all
+	if d, ok := f.Args.Get("distance"); f.ID == finding.CloseCrossing && ok && d.(units.Feet) < touching {
+		return filled(intoEachOther, f, l), true
+	}
 	if _, told := f.Args.Get(w.lack); w.lack != "" && !told {
 		text = w.less
 	}

@@ -36,6 +36,7 @@ func TestLegSentences(t *testing.T) {
 		{finding.OutOfReach, finding.Args{shot, finding.Is("beyond", units.Feet(1))}, "Ivo cannot reach the third: it is 1 ft beyond arm, paddle and lunge."},
 		{finding.CloseCrossing, finding.Args{far, one, other, front}, "Ivo and Mara come within 2 ft 6 in of one another, Mara in front: agree who goes in front."},
 		{finding.CloseCrossing, finding.Args{far, one, other}, "Ivo and Mara come within 2 ft 6 in of one another, neither in front: agree who goes in front."},
+		{finding.CloseCrossing, finding.Args{finding.Is("distance", units.Feet(0.01)), one, other, front}, "Ivo and Mara run into one another: agree who goes in front, or leave one of them more room."},
 		{finding.CrossingOrder, finding.Args{finding.Is("stated", game.Near2)}, "Ivo goes in front where the paths cross, the play says Mara."},
 		{finding.RunsBackward, finding.Args{far}, "Ivo goes 2 ft 6 in backwards: turn and run, never backpedal."},
 		{finding.NearObstacle, finding.Args{far}, "Ivo passes 2 ft 6 in from an obstacle."},

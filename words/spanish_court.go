@@ -22,9 +22,9 @@ var spanishCourt = catalogue{
 	"add a highlight":    "añadir un resalte",
 	"add a text":         "añadir un texto",
 
-	"Press where it starts and drag to where it ends. Escape: none.": "Pulsar donde empieza y arrastrar hasta donde termina. Escape: ninguna.",
-	"Press where it stands. Escape: none.":                           "Pulsar donde va. Escape: ninguna.",
-	"Looks %d degrees clockwise from straight up the court":          "Mira a %d grados, en el sentido de las agujas del reloj desde el fondo de la cancha",
+	"Press where it starts and drag to where it ends. Enter: in the middle. Escape: none.": "Pulsar donde empieza y arrastrar hasta donde termina. Entrar: en el centro. Escape: ninguna.",
+	"Press where it stands. Enter: in the middle. Escape: none.":                           "Pulsar donde va. Entrar: en el centro. Escape: ninguna.",
+	"Looks %d degrees clockwise from straight up the court":                                "Mira a %d grados, en el sentido de las agujas del reloj desde el fondo de la cancha",
 
 	"bend a run of %s": "curvar un desplazamiento de %s",
 	"turn %s":          "girar a %s",

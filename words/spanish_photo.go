@@ -24,6 +24,8 @@ var spanishPhoto = catalogue{
 	"Left and right seem to be exchanged: look at the points' names.":             "Parece que izquierda y derecha están cambiadas: revisar los nombres de los puntos.",
 	"No court looks like this: two points seem to be exchanged.":                  "Ninguna cancha se ve así: parece que dos puntos están cambiados.",
 	"Four points always fit. A fifth shows how well.":                             "Cuatro puntos siempre encajan. Un quinto muestra con qué precisión.",
+	"The places are those of the moment shown, %s.":                               "Los lugares son los del momento que se muestra, %s.",
+	"%s cannot be at the place given by then: the ring is where the legs get to.": "%s no puede estar entonces en el lugar dado: el anillo es adonde llegan las piernas.",
 	"The points fit within %s.":                                                   "Los puntos encajan con un error de hasta %s.",
 	"%.0f cm":                                                                     "%.0f cm",
 	"%.1f in":                                                                     "%.1f in",

@@ -67,10 +67,10 @@ var spanishWindow = catalogue{
 
 	"Insert": "Insertar", "Insert all": "Insertar todas", "Insert the play": "Insertar la jugada", "New play at %v": "Jugada nueva con %v",
 	"What if": "¿Y si…?", "As it was, as it should be": "Como fue, como debería ser",
-	"Inserted and opened: %s. Everything in it can be changed.": "Insertada y abierta: %s. Todo en ella se puede cambiar.",
-	"Begin where the play shown ends":                           "Empezar donde acaba la jugada mostrada",
-	"The serve goes":                                            "El saque va",
-	"Choose what the pair does.":                                "Elegir qué hace la pareja.",
+	"Inserted: %s. All of it can be changed.": "Insertada: %s. Todo en ella se puede cambiar.",
+	"Begin where the play shown ends":         "Empezar donde acaba la jugada mostrada",
+	"The serve goes":                          "El saque va",
+	"Choose what the pair does.":              "Elegir qué hace la pareja.",
 
 	"Open a roster": "Abrir una lista de parejas", "Save the roster": "Guardar la lista de parejas",
 	"Your lesson is unchanged, and so is the roster you had open.": "La lección sigue igual, y también la lista de parejas abierta.",

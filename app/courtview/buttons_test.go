@@ -10,7 +10,10 @@ import (
 
 	"homeside/app/session"
 	"homeside/export/exporttest"
+	"homeside/model/court"
+	"homeside/model/edit"
 	"homeside/model/game"
+	"homeside/model/lesson"
 )
 
 // mouse presses and drags on a view of 738 x 513.
@@ -107,5 +110,35 @@ func TestSecondButtonEndsAPan(t *testing.T) {
 	m.drag(10, 10)
 	if m.v.pan.down || m.v.Dragging() {
 		t.Errorf("a second button leaves panning %v, dragging %v", m.v.pan.down, m.v.Dragging())
+	}
+}
+
+// By keys a mark of every kind is put into the middle, as one step, and is picked so
+// that the arrow keys move it; without one that waits Enter is free.
+func TestMarksArePlacedByKeys(t *testing.T) {
+	m := onNear2(t)
+	s := m.v.session
+	if m.v.PlaceMark() {
+		t.Error("a mark is placed that nobody asked for")
+	}
+	for n, k := range lesson.MarkKinds {
+		m.v.SetMarking(&k)
+		if !m.v.PlaceMark() {
+			t.Fatalf("%v: not placed", k)
+		}
+		p, _ := s.Play()
+		last := p.Marks[len(p.Marks)-1]
+		if len(p.Marks) != n+1 || last.Kind != k || last.Place != (court.Point{}) || k.HasTip() == (last.Tip == last.Place) || m.v.marking != nil || s.Previewing() {
+			t.Errorf("%v: %d marks, the last %+v, waiting %v, draft %v", k, len(p.Marks), last, m.v.marking != nil, s.Previewing())
+		}
+		if got, want := s.Picked(), (edit.Part{Kind: edit.MarkPart, Index: n}); len(got) != 1 || got[0] != want {
+			t.Errorf("%v: picked %+v, want the mark", k, got)
+		}
+	}
+	for range lesson.MarkKinds {
+		s.Undo()
+	}
+	if s.Modified() {
+		t.Error("a mark placed by keys is more than one step")
 	}
 }

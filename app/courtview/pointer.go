@@ -52,7 +52,7 @@ func (v *View) press(e *desktop.MouseEvent) {
 	v.hand.Snapping.Reach = min(units.Feet(snapPx*v.layout.PxPerPoint/v.layout.Court.PxPerFoot), snapMost)
 	p := v.toCourt(e.Position)
 	if v.marking != nil {
-		v.hand.Place(v.session, lesson.Mark{Kind: *v.marking, Span: lesson.Always(), Text: v.usualText()}, p, keysOf(e.Modifier))
+		v.hand.Place(v.session, v.newMark(), p, keysOf(e.Modifier))
 		return
 	}
 	if px := v.toPx(e.Position); v.onApex(px) {
@@ -156,6 +156,22 @@ func (v *View) SetMarking(k *lesson.MarkKind) {
 		v.say(words.PlaceMark(*k))
 	}
 	v.Refresh()
+}
+
+// PlaceMark puts the mark that waits for a press into the middle of what is shown,
+// for who works by keys; false if none waits.
+func (v *View) PlaceMark() bool {
+	if v.marking == nil || v.frames == nil || v.Dragging() {
+		return false
+	}
+	v.hand.Place(v.session, v.newMark(), v.layout.Shown.Centre(), gesture.Keys{})
+	v.release()
+	return true
+}
+
+// newMark is the mark that the next press places.
+func (v *View) newMark() lesson.Mark {
+	return lesson.Mark{Kind: *v.marking, Span: lesson.Always(), Text: v.usualText()}
 }
 
 // usualText is what a new mark says: a text must say something to be seen.

@@ -9,8 +9,10 @@ import (
 	"fyne.io/fyne/v2/widget"
 
 	"homeside/app/heard"
+	"homeside/app/looks"
 	"homeside/app/session"
 	"homeside/canvas/compose"
+	"homeside/canvas/look"
 	"homeside/canvas/raster"
 	"homeside/model/advice"
 	"homeside/model/rally"
@@ -29,9 +31,10 @@ type Bought struct {
 	detail  *Dropdown
 	lines   *Dropdown // what the chart's lines show
 	keep    *heard.Button
-	shown   image.Image
-	Resized func() // called when the card grows or shrinks; nil means nobody asks
-	made    int    // the revision shown
+	printed compose.ReturnChart // what is shown, in the look of paper
+	look    *look.Look          // that it is shown in
+	Resized func()              // called when the card grows or shrinks; nil means nobody asks
+	made    int                 // the revision shown
 }
 
 // NewBought is the card of a session; save keeps the chart as a picture, nil
@@ -46,8 +49,8 @@ func NewBought(s *session.Session, save func(image.Image)) *Bought {
 	b.lines = NewDropdown([]string{words.T("lines: time the return buys"), words.T("lines: the returner's margin")}, func(string) { b.made = -1; b.Refresh() })
 	b.lines.Selected = b.lines.Options[0]
 	b.keep = heard.NewButton(words.T("Save the chart…"), func() {
-		if save != nil && b.shown != nil {
-			save(b.shown)
+		if save != nil {
+			save(b.picture())
 		}
 	})
 	b.ask = heard.NewCheck(words.T("Show the time a return buys"), func(bool) { b.Refresh() })
@@ -64,10 +67,10 @@ func (b *Bought) Refresh() {
 		b.made = -1
 		return
 	}
-	if b.session.Previewing() || b.made == b.session.Revision() {
+	if b.session.Previewing() || b.made == b.session.Revision() && b.look == looks.Now() {
 		return
 	}
-	b.made = b.session.Revision()
+	b.made, b.look = b.session.Revision(), looks.Now()
 	b.visible(true)
 	t, ok := r.TimeBought()
 	if !ok {
@@ -80,10 +83,14 @@ func (b *Bought) Refresh() {
 	b.said.SetText(words.TimeBought(t) + said)
 	c := b.drawn(r, t, set)
 	c.Width, c.Height, c.PxPerPoint = chartWidth*sharp, chartHeight*sharp, sharp
-	b.shown = raster.Scene(c.Scene())
-	b.chart.Image = b.shown
+	b.printed = c
+	c.Look = looks.Now()
+	b.chart.Image = raster.Scene(c.Scene())
 	b.chart.Refresh()
 }
+
+// picture is the chart as it is kept: by day, whatever the window's look.
+func (b *Bought) picture() image.Image { return raster.Scene(b.printed.Scene()) }
 
 // Size of the chart in points, and pixels to a point: enough for a handout.
 const (

@@ -33,7 +33,7 @@ func (p *Reels) head() fyne.CanvasObject {
 	p.recipe = NewDropdown(words.Recipes(), nil)
 	p.recipe.Selected = p.recipe.Options[0]
 	p.named["reel-seconds"], p.named["reel-recipe"], p.named["reel-which"] = p.seconds, p.recipe, p.which
-	p.ofReel = []fyne.CanvasObject{inWidth(230, p.name), p.button("reel-delete", words.T("Delete"), theme.DeleteIcon(), s.DeleteReel),
+	p.ofReel = []fyne.CanvasObject{inWidth(230, p.name), p.button("reel-delete", words.T("Delete the reel"), theme.DeleteIcon(), s.DeleteReel),
 		Roomy(p.corner), p.button("reel-logo", words.T("Logo…"), theme.MediaPhotoIcon(), func() { invoke(p.events.Logo) })}
 	first := container.New(&flow{}, p.back, inWidth(230, p.which), p.button("reel-new", words.T("New reel"), theme.ContentAddIcon(), s.AddReel),
 		container.NewGridWrap(fyne.NewSize(1, 1), p.pulse))

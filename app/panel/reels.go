@@ -53,6 +53,7 @@ type Reels struct {
 	film    *film.Film
 	made    int // the revision shown
 	picked  int // what of the reel was shown last
+	reel    int // the reel shown last
 }
 
 // NewReels is the page of a session's reels, hidden until Open.
@@ -105,6 +106,7 @@ func (p *Reels) Reveal(o fyne.CanvasObject) { p.page.Reveal(o) }
 func (p *Reels) Open() {
 	p.Box.Show()
 	p.made, p.picked = -1, nothingPicked
+	p.Say("") // what was said of the court
 	p.Refresh()
 }
 
@@ -128,6 +130,10 @@ func (p *Reels) Refresh() {
 	}
 	p.made = p.session.Revision()
 	r, ok := p.session.Reel()
+	if i := p.session.ReelIndex(); i != p.reel {
+		p.reel = i
+		p.Say("") // that was about another reel
+	}
 	show(p.none, !ok)
 	for _, o := range append([]fyne.CanvasObject{p.worked, p.export}, p.ofReel...) {
 		show(o, ok)

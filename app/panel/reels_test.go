@@ -56,6 +56,37 @@ func TestReelIsFitted(t *testing.T) {
 	}
 }
 
+// A take that is picked is scrolled into sight, and what was said of one reel is not
+// left standing over another.
+func TestPickedTakeIsInSight(t *testing.T) {
+	p, s := reelPage(t)
+	p.tap("reel-new")
+	for range 10 {
+		p.tap("take-add")
+	}
+	strip := p.strip.box
+	inSight := func() bool {
+		c := p.strip.cards[p.strip.place(s.ReelPick(), 11)]
+		return c.Position().X >= strip.Offset.X && c.Position().X+c.Size().Width <= strip.Offset.X+strip.Size().Width+1
+	}
+	if strip.Offset.X == 0 || !inSight() {
+		t.Errorf("take %d added: the strip is scrolled to %v, and the take is out of sight", s.ReelPick()+1, strip.Offset.X)
+	}
+	s.PickTake(session.TitleCard)
+	if strip.Offset.X != 0 {
+		t.Errorf("the title card picked: the strip is scrolled to %v, want 0", strip.Offset.X)
+	}
+	s.PickTake(session.EndCard)
+	if !inSight() {
+		t.Error("the end card picked is out of sight")
+	}
+	p.Say("No time for: some freezes.")
+	p.tap("reel-new")
+	if p.line.Text != "" {
+		t.Errorf("over another reel it still says %q", p.line.Text)
+	}
+}
+
 func TestTakeIsChanged(t *testing.T) {
 	p, s := reelPage(t)
 	p.tap("reel-new")

@@ -26,6 +26,7 @@ type takeStrip struct {
 	keys    func(*fyne.KeyEvent)
 	say     func(string)
 	order   reorder // of takes, by their numbers from 0
+	seen    int     // the place picked that was last scrolled to
 }
 
 func newTakeStrip(s *session.Session, keys func(*fyne.KeyEvent), say func(string)) *takeStrip {
@@ -57,6 +58,16 @@ func (t *takeStrip) refresh(f *film.Film, width, height int) {
 		}
 	}
 	t.row.Refresh()
+	t.seek(t.place(t.session.ReelPick(), len(r.Takes)))
+}
+
+// seek scrolls to the place that is picked when that is another.
+func (t *takeStrip) seek(place int) {
+	if place == t.seen || place >= len(t.cards) {
+		return
+	}
+	t.seen = place
+	t.reveal(t.step()*float32(place), t.step())
 }
 
 // movable lets a take be dragged; cards of words keep their places.
@@ -132,6 +143,17 @@ func (t *takeStrip) pick(place, takes int) int {
 		return session.EndCard
 	}
 	return place - 1
+}
+
+// place is where in the strip a pick stands.
+func (t *takeStrip) place(pick, takes int) int {
+	switch pick {
+	case session.TitleCard:
+		return 0
+	case session.EndCard:
+		return takes + 1
+	}
+	return pick + 1
 }
 
 func (t *takeStrip) picker(place int) func() {

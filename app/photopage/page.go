@@ -38,6 +38,7 @@ type Page struct {
 	points  *points
 	fit     *widget.Label
 	who     *panel.Dropdown
+	moment  *widget.Label // when they stand there
 	keep    *heard.Check
 	export  *heard.Button
 	remove  *heard.Button
@@ -68,6 +69,8 @@ func New(s *session.Session, e Events) *Page {
 			p.seek(p.who.SelectedIndex())
 		}
 	})
+	p.moment = widget.NewLabel("")
+	p.moment.Wrapping = fyne.TextWrapWord
 	p.keep = heard.NewCheck(words.T("Keep the picture in the lesson"), func(on bool) {
 		if !p.quiet {
 			e.Keep(on)
@@ -91,7 +94,7 @@ func (p *Page) column() fyne.CanvasObject {
 	consent.SizeName = theme.SizeNameCaptionText
 	who := widget.NewLabel(words.T("A click on the ground is where the feet are of"))
 	who.Wrapping = fyne.TextWrapWord
-	p.all = container.NewVBox(p.points.box, p.fit, widget.NewSeparator(), who, p.who, widget.NewSeparator(), p.keep, consent, p.export, p.remove)
+	p.all = container.NewVBox(p.points.box, p.fit, widget.NewSeparator(), who, p.who, p.moment, widget.NewSeparator(), p.keep, consent, p.export, p.remove)
 	return container.NewVBox(p.back, title, p.help, p.choose, p.all)
 }
 
@@ -161,6 +164,7 @@ func (p *Page) Refresh() {
 		p.all.Show()
 		p.points.refresh()
 		p.fit.SetText(p.fits())
+		p.moment.SetText(p.when())
 		p.export.Unless(p.hindered())
 		if p.view.photo.Image != nil || at.Kept != "" {
 			p.keep.Enable()

@@ -175,6 +175,28 @@ func TestClickPlacesPlayers(t *testing.T) {
 	}
 }
 
+// The page says of which moment the places are, and of whom the ring cannot be where
+// the click was.
+func TestPageSaysWhoIsLate(t *testing.T) {
+	p, s := opened(t)
+	s.Seek(0)
+	p.Refresh()
+	if got := p.moment.Text; got != "The places are those of the moment shown, 0.00 s." {
+		t.Errorf("at the serve it says %q", got)
+	}
+	s.Seek(0.5)
+	p.Refresh()
+	m, err := s.PhotoMap()
+	if err != nil {
+		t.Fatal(err)
+	}
+	px, _ := m.ToPx(court.Pt(9, 15)) // far1, across the court in half a second
+	s.PlaceOnPhoto(game.Far1, px.X, px.Y)
+	if got := p.moment.Text; !strings.Contains(got, "0.50 s") || !strings.Contains(got, s.Lesson().NameOf(game.Far1)+" cannot be") {
+		t.Errorf("asked for too much it says %q", got)
+	}
+}
+
 // What the page says follows the state of the photo.
 func TestPageSays(t *testing.T) {
 	p, s := opened(t)

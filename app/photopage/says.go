@@ -1,6 +1,10 @@
 package photopage
 
-import "homeside/words"
+import (
+	"homeside/model/game"
+	"homeside/model/units"
+	"homeside/words"
+)
 
 // helps says what to do next.
 func (p *Page) helps() string {
@@ -26,6 +30,26 @@ func (p *Page) fits() string {
 	}
 	worst := p.points.worst(m)
 	return words.Fits(len(p.session.Photo().Points), worst)
+}
+
+// off is how far the place that a player is given lies from where the legs can be by
+// then, before it is worth a word.
+const off units.Feet = 0.5
+
+// when says of which moment the places are, and who cannot be there by then.
+func (p *Page) when() string {
+	r := p.session.Current()
+	if r == nil {
+		return ""
+	}
+	now := p.session.Now()
+	said := words.T("The places are those of the moment shown, %s.", words.Seconds(now))
+	for _, id := range game.Players {
+		if pose := r.At(now).Players[id]; pose.Drawn.Place.Distance(pose.Run.Place) > off {
+			said += " " + words.T("%s cannot be at the place given by then: the ring is where the legs get to.", p.session.Lesson().NameOf(id))
+		}
+	}
+	return said
 }
 
 // ready says whether the play can be drawn over the picture.

@@ -57,7 +57,7 @@ func (p Picture) OnPhoto(l PhotoLayout, t units.Seconds) *canvas.Scene {
 	o.ribbons(&g, o.edge)
 	o.inPlay(&g, f)
 	for _, id := range game.Players {
-		o.feet(&g, id, f.Players[id].Run)
+		o.feet(&g, id, f.Players[id].Run, l)
 	}
 	p.marks(&g, f)
 	s.Panels = append(s.Panels, g)
@@ -109,12 +109,13 @@ func (o overPhoto) inPlay(g *canvas.Panel, f rally.Frame) {
 }
 
 // feet is a ring on the ground round a player's feet and an upright disc with the
-// initials below them, so that the person in the photo is not hidden.
-func (o overPhoto) feet(g *canvas.Panel, id game.Player, pose rally.Pose) {
+// initials below them, so that the person in the photo is not hidden; above them
+// where the photo ends.
+func (o overPhoto) feet(g *canvas.Panel, id game.Player, pose rally.Pose, l PhotoLayout) {
 	team, lk := o.look().Teams[id.Team()], o.look()
 	at, name := canvas.On(pose.Place), PlayerShape(id)
 	ring := canvas.Circle(at, canvas.Ft(feetRing))
-	low := at.Shift(0, look.DiscRadius+feetDown)
+	low := at.Shift(0, l.discDown(pose.Place))
 	who := o.Rally.Player(id)
 	g.Add(
 		canvas.Shape{ID: name + ".feet.edge", Layer: canvas.Players, Path: ring, Style: canvas.Style{Stroke: o.edge, Width: canvas.Pts(4)}},
@@ -136,6 +137,17 @@ const (
 	feetRing feet          = 1.1
 	feetDown canvas.Points = 3
 )
+
+// discDown is how far below a player's feet the middle of the disc is, less than 0
+// where it stands above them.
+func (l PhotoLayout) discDown(at court.Point) canvas.Points {
+	const down = look.DiscRadius + feetDown
+	lowest := l.Court.ToPx(at).Y + float64(down+look.RingRadius)*l.PxPerPoint
+	if lowest > l.Photo.Max.Y {
+		return -down
+	}
+	return down
+}
 
 // notch is a wedge on the ground where the player looks.
 func (o overPhoto) notch(pose rally.Pose) canvas.Path {

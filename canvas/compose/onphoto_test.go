@@ -103,3 +103,19 @@ func TestPhotoPoints(t *testing.T) {
 		t.Error("the chosen point looks like the others")
 	}
 }
+
+// At the photo's lower edge the disc stands above the feet, so that its initials are read.
+func TestDiscIsInThePhoto(t *testing.T) {
+	p, l := onPhoto(t, 1600, 1200)
+	feet := l.Court.ToPx(p.Rally.At(0).Players[game.Far1].Run.Place)
+	for _, c := range []struct {
+		room  float64 // px below the feet
+		above bool
+	}{{400, false}, {20, true}} {
+		l.Photo.Max.Y = feet.Y + c.room
+		disc := extentsOf(p.OnPhoto(l, 0))["court/"+PlayerShape(game.Far1)]
+		if above := disc.bottom < feet.Y; above != c.above || disc.bottom > l.Photo.Max.Y {
+			t.Errorf("with %v px below the feet the disc ends %v px below them, want above them: %v", c.room, disc.bottom-feet.Y, c.above)
+		}
+	}
+}
