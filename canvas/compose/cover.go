@@ -7,6 +7,8 @@ import (
 	"homeside/canvas/look"
 	"homeside/model/court"
 	"homeside/model/cover"
+	"homeside/model/game"
+	"homeside/model/units"
 	"homeside/words"
 )
 
@@ -35,6 +37,9 @@ func (p Picture) Cover(s *canvas.Scene, c cover.Map) {
 		room := roomOn(s, g, c.Team())
 		for _, who := range c.Strike.Players {
 			room.takeDisc(who.Place)
+		}
+		for _, at := range p.crossed(c) {
+			room.crossDisc(at)
 		}
 		open := func(i int) bool { return !c.Covered(i) }
 		p.hatch(g, "cover.open", words.T("open court: %s", percent(1-c.Share())), c.Team(), open, rising)
@@ -118,8 +123,37 @@ func (p Picture) openDisc(g *canvas.Panel, c cover.Map, room *labelRoom) {
 		Path:  canvas.Circle(canvas.On(d.Centre), canvas.Ft(d.Radius)),
 		Style: canvas.Style{Stroke: p.look().Ink, Width: canvas.Pts(look.Outline), Dash: []canvas.Points{6, 4}},
 	})
-	p.tag(g, "cover.disc.text", canvas.On(d.Centre), 0, text)
-	room.take(d.Centre, text)
+	_, high := tagSize(text)
+	if at, ok := room.about(d.Centre, d.Radius+feet(high)*room.perPoint, text); ok {
+		p.tag(g, "cover.disc.text", canvas.On(at), 0, text)
+	}
+}
+
+// crossedStep is how often it is asked where the pair is while the ball comes.
+const crossedStep units.Seconds = 0.2
+
+// crossed are the places of the pair from the strike until the next one: the cover
+// stands on the court as long.
+func (p Picture) crossed(c cover.Map) (places []court.Point) {
+	if p.Rally == nil {
+		return nil
+	}
+	for i, st := range p.Rally.Strokes {
+		if st.By.Team() == c.Team() || p.Rally.At(st.At).Ball.Ground() != c.Strike.From {
+			continue
+		}
+		to := p.Rally.To
+		if i+1 < len(p.Rally.Strokes) {
+			to = p.Rally.Strokes[i+1].At
+		}
+		for t := st.At; t <= to; t += crossedStep {
+			f := p.Rally.At(t)
+			for number := range c.Strike.Players {
+				places = append(places, f.Players[game.PlayerOf(c.Team(), number+1)].Run.Place)
+			}
+		}
+	}
+	return places
 }
 
 // contact is a cross where the opponent strikes.

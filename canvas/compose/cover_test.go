@@ -1,11 +1,13 @@
 package compose
 
 import (
+	"fmt"
 	"math"
 	"slices"
 	"strings"
 	"testing"
 
+	"homeside/assets"
 	"homeside/canvas"
 	"homeside/canvas/record"
 	"homeside/model/court"
@@ -13,6 +15,7 @@ import (
 	"homeside/model/flight"
 	"homeside/model/lesson"
 	"homeside/model/movement"
+	"homeside/model/rally"
 )
 
 // coverMap is the cover of a pair set behind its kitchen line against a shot from
@@ -200,6 +203,54 @@ func TestCoverTagsKeepApart(t *testing.T) {
 					if apart(a, b) < -1e-6 { // px, for rounding
 						t.Errorf("%v, %v: the tags %v and %v overlap", turn, shot, a, b)
 					}
+				}
+			}
+		}
+	}
+}
+
+// No tag of the cover touches a player who stands where the ball is struck, notch and
+// paddle included, in any built-in lesson, however small the picture.
+func TestCoverTagsTouchNobody(t *testing.T) {
+	for _, name := range assets.LessonNames {
+		l := builtInAt(t, name)
+		for i := range l.Plays {
+			r, err := rally.Solve(l, i)
+			if err != nil {
+				t.Fatal(err)
+			}
+			for _, team := range court.Ends {
+				for _, e := range cover.Strikes(r, team) {
+					for _, shot := range cover.Shots {
+						touchNobody(t, fmt.Sprintf("%s, play %d, %v, %v", name, i+1, e, shot), r, e, team, shot)
+					}
+				}
+			}
+		}
+	}
+}
+
+func touchNobody(t *testing.T, name string, r *rally.Rally, e lesson.Event, team court.End, shot cover.Shot) {
+	t.Helper()
+	strike, err := cover.StrikeAt(r, e, team, shot)
+	if err != nil {
+		t.Fatal(err)
+	}
+	m, err := cover.Of(strike)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, width := range []int{300, 720} {
+		p := Of(r, court.Surface, canvas.Upright)
+		p.Show.Cover = m
+		s := p.Static(width, width*3/2)
+		for id, tag := range extentsOf(s) {
+			if !strings.HasPrefix(id, CourtPanel+"/cover.margin") && !strings.HasPrefix(id, CourtPanel+"/cover.disc") || !strings.HasSuffix(id, ".plate") {
+				continue
+			}
+			for shape, part := range extentsOf(p.Moving(width, width*3/2, r.Strokes[e.Shot].At)) {
+				if strings.HasPrefix(shape, CourtPanel+"/player.") && tag.overlaps(part) {
+					t.Errorf("%s, %d wide: %s at %+v touches %s at %+v", name, width, id, tag, shape, part)
 				}
 			}
 		}

@@ -18,7 +18,13 @@ import (
 // builtIn is the lesson that a new user sees.
 func builtIn(t testing.TB) lesson.Lesson {
 	t.Helper()
-	data, err := assets.Lessons.ReadFile(assets.FirstLesson)
+	return builtInAt(t, assets.FirstLesson)
+}
+
+// builtInAt is a built-in lesson by its name.
+func builtInAt(t testing.TB, name string) lesson.Lesson {
+	t.Helper()
+	data, err := assets.Lessons.ReadFile(name)
 	if err != nil {
 		t.Fatal(err)
 	}
