@@ -12,7 +12,7 @@ import (
 )
 
 // Line is something said, shown or done from one moment of a play to another.
-// It has one line of text that is not empty.
+// It has one line of text that is not empty; what a card says has as many as the card.
 type Line struct {
 	From, To units.Seconds // on the rally's clock; the same for a moment
 	Text     string

@@ -13,7 +13,9 @@ import (
 func OfReel(l lesson.Lesson, r *reel.Reel) Play {
 	p := Play{Title: clean(r.Of.Name), To: r.Length()}
 	for _, c := range r.Cards() {
-		p.Cues = appendLine(p.Cues, Line{From: c.From, To: c.To, Text: c.Card.Heading + " " + c.Card.Text})
+		if text := cleanLines(c.Card.Heading + "\n" + c.Card.Text); text != "" {
+			p.Cues = append(p.Cues, Line{From: c.From, To: c.To, Text: text})
+		}
 	}
 	for _, c := range r.Captions() {
 		p.Cues = appendLine(p.Cues, Line{From: c.From, To: c.To, Text: c.Text, Spoken: true})

@@ -32,7 +32,7 @@ func TestReelInWords(t *testing.T) {
 		t.Errorf("OfReel: %q from %v to %v, want Two passes, 0 to 10", p.Title, p.From, p.To)
 	}
 	want := []string{
-		"0-2 Drill slowly <first>", "2.5-4.5 now", "3-4 Hold & look", "5.5-7.5 now", "6-7 Hold & look", "8-9 At match speed", "8.25-8.75 now", "9-10 Thank you",
+		"0-2 Drill\nslowly <first>", "2.5-4.5 now", "3-4 Hold & look", "5.5-7.5 now", "6-7 Hold & look", "8-9 At match speed", "8.25-8.75 now", "9-10 Thank you",
 	}
 	if got := told(p.Cues); got != strings.Join(want, "\n") {
 		t.Errorf("OfReel says\n%s\nwant\n%s", got, strings.Join(want, "\n"))
@@ -69,12 +69,37 @@ func TestTwoPlaysInWords(t *testing.T) {
 	}
 }
 
+// A card's lines are lines of its cue, none of them empty, whatever stands in them; a
+// script has them in one.
+func TestACardOfSeveralLines(t *testing.T) {
+	l := drill()
+	p := OfReel(l, reel.Solve(l, lesson.Reel{
+		Title: lesson.Card{Heading: "Stack\r\n  on the return ", Text: "\n\n1. walk\n \t\n2. a --> b\u2028\x003. go\n", Length: 2},
+		Takes: []lesson.Take{{Play: 1}},
+		End:   lesson.Card{Text: " \n "},
+	}))
+	if len(p.Cues) != 1 {
+		t.Fatalf("it has the cues\n%s\nwant the title alone", told(p.Cues))
+	}
+	want := "00:00:00.000 --> 00:00:02.000\nStack\non the return\n1. walk\n2. a --&gt; b\n3. go\n"
+	if got := written(t, WriteWebVTT, p, nil); !strings.HasSuffix(got, want) {
+		t.Errorf("WriteWebVTT = %q, want %q at its end", got, want)
+	}
+	want = "00:00:00,000 --> 00:00:02,000\nStack\non the return\n1. walk\n2. a → b\n3. go\n"
+	if got := written(t, WriteSRT, p, nil); !strings.HasSuffix(got, want) {
+		t.Errorf("WriteSRT = %q, want %q at its end", got, want)
+	}
+	if got := written(t, WriteScript, p, nil); !strings.Contains(got, " Stack on the return 1. walk 2. a → b 3. go\n") {
+		t.Errorf("WriteScript = %s, want the card in one line", got)
+	}
+}
+
 // The files of a reel end with the clip, whatever is cut of it.
 func TestReelFiles(t *testing.T) {
 	l := drill(said(-0.25, 0.25, "now"))
 	p := OfReel(l, aReel(l))
 	vtt := written(t, WriteWebVTT, p, nil)
-	if !strings.Contains(vtt, "00:00:00.000 --> 00:00:02.000\nDrill slowly &lt;first&gt;\n") || !strings.Contains(vtt, "00:00:03.000 --> 00:00:04.000\nHold &amp; look\n") {
+	if !strings.Contains(vtt, "00:00:00.000 --> 00:00:02.000\nDrill\nslowly &lt;first&gt;\n") || !strings.Contains(vtt, "00:00:03.000 --> 00:00:04.000\nHold &amp; look\n") {
 		t.Errorf("WriteWebVTT = %s, want the card and the hold", vtt)
 	}
 	for _, write := range []writer{WriteWebVTT, WriteSRT, WriteChapters, WriteScript} {

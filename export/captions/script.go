@@ -47,7 +47,7 @@ func scriptLine(t timed) string {
 	if t.to > t.from {
 		when += " - " + t.to.short()
 	}
-	text := plain(t.Text)
+	text := plain(oneLine(t.Text))
 	if t.Spoken {
 		text = words.Say(text, len(strings.Fields(text)), float64(t.to-t.from)/1000)
 	}

@@ -20,6 +20,21 @@ func clean(s string) string {
 	return strings.Join(strings.Fields(s), " ")
 }
 
+// cleanLines is a text of several lines, each of them clean and none of them empty: an
+// empty one would end a cue.
+func cleanLines(s string) string {
+	var all []string
+	for _, line := range strings.FieldsFunc(s, func(r rune) bool { return r == '\n' || r == '\r' || r == '\u2028' || r == '\u2029' }) {
+		if line = clean(line); line != "" {
+			all = append(all, line)
+		}
+	}
+	return strings.Join(all, "\n")
+}
+
+// oneLine is a text that cleanLines has made as one line.
+func oneLine(s string) string { return strings.ReplaceAll(s, "\n", " ") }
+
 // vttEscape is a text as WebVTT writes it; a --> is gone with its >.
 var vttEscape = strings.NewReplacer("&", "&amp;", "<", "&lt;", ">", "&gt;").Replace
 
