@@ -4,6 +4,7 @@ import (
 	"context"
 	"errors"
 	"fmt"
+	"image"
 	"io"
 	"os"
 	"path/filepath"
@@ -25,6 +26,7 @@ type batch struct {
 	lesson  string    // file
 	changed time.Time // the lesson file, before it was read
 	options *export.Options
+	size    image.Point // of pictures and clips, in pixels
 	resume  bool
 	hear    func(*export.Options, formats.Told)
 	items   []item // from 0
@@ -43,6 +45,9 @@ func exportBatch(c *cobra.Command, path string, f exportFlags) error {
 		return err
 	}
 	b := batch{lesson: path, changed: changeOf(path), options: o, resume: f.batch.resume, hear: f.hear}
+	if checked, err := o.Checked(); err == nil {
+		b.size = image.Pt(checked.Width, checked.Height)
+	}
 	l, err := lessonfile.Open(path)
 	if err != nil {
 		return err
@@ -130,11 +135,14 @@ func (b batch) result(ctx context.Context, o output) result {
 }
 
 // current is whether an output need not be written again: an ordinary file, not
-// empty, or a folder of frames, changed later than the lesson. Save puts only
-// whole files and folders in place.
+// empty, or a folder of frames, changed later than the lesson, of the size asked for
+// where the file says its size. Save puts only whole files and folders in place.
 func (b batch) current(o output) bool {
 	info, err := os.Stat(o.path)
 	if err != nil || !info.ModTime().After(b.changed) {
+		return false
+	}
+	if size, ok := sizeOf(o.path); ok && size != b.size {
 		return false
 	}
 	if o.format.Fill != nil {

@@ -155,6 +155,29 @@ func TestBatchResume(t *testing.T) {
 	}
 }
 
+// What is there in another size than is asked for is written again, where a file of
+// its format says its size.
+func TestBatchResumeOfAnotherSize(t *testing.T) {
+	inFolder(t)
+	setTime(t, "lesson.json", 0)
+	line := "--play 1 --to -1 --out x.{ext} --format png,gif,apng,avi,frames,svg,vtt"
+	if _, errs, code := cli(batchOf(line)...); code != exitOK {
+		t.Fatalf("exit %d, %s", code, errs)
+	}
+	for _, name := range []string{"x.png", "x.gif", "x.apng", "x.avi", "x.frames"} {
+		if got, ok := sizeOf(name); !ok || got.X != 32 || got.Y != 32 {
+			t.Errorf("%s has the size %v, %v; want 32 x 32", name, got, ok)
+		}
+	}
+	if _, errs, _ := cli(batchOf(line + " --resume")...); !strings.HasSuffix(errs, "\n0 written, 7 current, 0 failed\n") {
+		t.Errorf("in the same size --resume says %s", errs)
+	}
+	_, errs, _ := cli(append(batchOf(line+" --resume"), "--size", "32x48")...)
+	if !strings.HasSuffix(errs, "\n5 written, 2 current, 0 failed\n") || strings.Contains(errs, "wrote x.svg") || strings.Contains(errs, "wrote x.vtt") {
+		t.Errorf("in another size --resume says %s", errs)
+	}
+}
+
 // A lesson that is saved while its files are written: they show how it was, fail,
 // and are written again by the next --resume.
 func TestBatchLessonChanged(t *testing.T) {

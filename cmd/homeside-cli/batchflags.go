@@ -31,8 +31,9 @@ file; one that cannot be written does not stop the others.
 
 --resume skips a file that is current: an ordinary file, not empty, changed
 later than the lesson file was. Files are put in place as a whole, so one that
-is there is complete. Size, speed and the like are not compared: leave
---resume out after another choice of those.
+is there is complete. PNG, GIF, APNG, AVI and frames of another size are
+written again. Speed, view, colours and the like are not compared, nor is the
+size of other formats: leave --resume out after another choice of those.
 
 --shard 2/8 writes the second of eight parts; all eight together write every
 file once. Exit codes: 0 all is written or current, 1 some files could not be
