@@ -9,6 +9,7 @@ import (
 
 	"homeside/app/heard"
 	"homeside/app/looks"
+	"homeside/app/panel"
 	"homeside/app/session"
 	"homeside/canvas/look"
 	"homeside/words"
@@ -74,17 +75,17 @@ func newSheet(topic string, o Options, begin func() (course, error)) *sheet {
 	s.wrong.Importance = widget.DangerImportance
 	s.wrong.Wrapping = fyne.TextWrapWord
 	s.wrong.Alignment, s.wrong.TextStyle.Bold = fyne.TextAlignCenter, true
-	s.keys.Wrapping = fyne.TextWrapWord
-	s.keys.Alignment = fyne.TextAlignCenter
+	line := panel.NewLineOrTip(s.keys, widget.NewLabel(""))
+	line.Centre()
 	s.start = heard.NewButton(words.T("Start the drill"), s.run)
 	s.start.Importance = widget.HighImportance
 	s.next = heard.NewButton("", s.step)
 	s.next.Importance = widget.HighImportance
-	s.before = heard.NewButton(words.T("Question before"), s.back).Tell(s.hint)
+	s.before = heard.NewButton(words.T("Question before"), s.back).Tell(line.Tell)
 	s.before.Then = func() fyne.Focusable { return s.next }
 	s.edit = heard.NewButton(words.T("Set up"), s.setUp)
 	foot := container.NewBorder(nil, nil, s.edit, nil, container.NewCenter(container.NewHBox(s.before, s.next)))
-	s.drill = container.NewBorder(nil, container.NewVBox(s.answers.box, s.enlarged(foot, buttonText), s.enlarged(s.keys, 1)), nil, nil, s.stage)
+	s.drill = container.NewBorder(nil, container.NewVBox(s.answers.box, s.enlarged(foot, buttonText), s.enlarged(line.Box, 1)), nil, nil, s.stage)
 	s.sized = append(s.sized, s.answers.box)
 	s.drill.Hide()
 	return s

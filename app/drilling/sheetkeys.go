@@ -95,11 +95,3 @@ func noneBefore(c course) string {
 	}
 	return ""
 }
-
-// hint shows a button's tip in place of the keys, which "" shows again.
-func (s *sheet) hint(tip string) {
-	if tip == "" && s.course != nil {
-		tip = s.keysLine()
-	}
-	s.keys.SetText(tip)
-}

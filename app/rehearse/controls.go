@@ -35,8 +35,8 @@ func newControls(w *Walk, l lesson.Lesson) *controls {
 	c.view = panel.NewLettingGo(viewNames(), int(w.stage.view), func(at int) { w.see(view(at), w.stage.pair) })
 	c.row = container.New(flow{},
 		c.start,
-		newButton("", theme.MediaSkipPreviousIcon(), func() { w.step(false) }).Says(func() string { return words.T("Goes to the previous event (Left)") }).Tell(w.tellTip),
-		newButton("", theme.MediaSkipNextIcon(), func() { w.step(true) }).Says(func() string { return words.T("Goes to the next event (Right)") }).Tell(w.tellTip),
+		newButton("", theme.MediaSkipPreviousIcon(), func() { w.step(false) }).Says(func() string { return words.T("Goes to the previous event (Left)") }).Tell(w.line.Tell),
+		newButton("", theme.MediaSkipNextIcon(), func() { w.step(true) }).Says(func() string { return words.T("Goes to the next event (Right)") }).Tell(w.line.Tell),
 		c.speed,
 		choice(counts, w.chosen.count, countName, func(v int) { w.choose(func(c *choices) { c.count = v }) }),
 		choice(rounds, w.chosen.rounds, roundsName, func(v int) { w.choose(func(c *choices) { c.rounds = v }) }),

@@ -9,6 +9,7 @@ import (
 	"fyne.io/fyne/v2/widget"
 
 	"homeside/app/frameclock"
+	"homeside/app/panel"
 	"homeside/app/player"
 	"homeside/app/rehearsal"
 	"homeside/app/session"
@@ -37,9 +38,9 @@ type Walk struct {
 	controls *controls
 	stage    *stage
 	cautions *cautionPage
-	court    *fyne.Container // holds the stage or the cautions
-	silent   *widget.Label   // why no beeps are heard
-	line     *widget.Label   // the keys, or what a button does
+	court    *fyne.Container  // holds the stage or the cautions
+	silent   *widget.Label    // why no beeps are heard
+	line     *panel.LineOrTip // the keys, or what a button does
 	box      *fyne.Container
 }
 
@@ -57,8 +58,7 @@ func NewWalk(s *session.Session, prefs fyne.Preferences, cuts func() bool, say f
 	w.stage = newStage(w.painted)
 	w.stage.view = w.chosen.view
 	w.clock = frameclock.New(func() bool { return w.rehearsal != nil && w.rehearsal.Passing() }, w.pass)
-	w.silent, w.line = foot(""), foot("")
-	w.tellTip("")
+	w.silent, w.line = foot(""), panel.NewLineOrTip(foot(keysLine()), foot(""))
 	w.court = container.NewStack(w.stage)
 	s.Pause()
 	w.told.round = -1 // nothing has been told
@@ -74,17 +74,14 @@ func (w *Walk) build() {
 		w.box = container.NewCenter(widget.NewLabel(words.T("There is no play to show.")))
 		return
 	}
-	w.box = container.New(column{1}, w.controls.row, w.court, w.silent, w.line)
+	w.box = container.New(column{1}, w.controls.row, w.court, w.silent, w.line.Box)
 	w.ask()
 	w.follow()
 }
 
-// tellTip shows what a button does in place of the keys, which "" shows again.
-func (w *Walk) tellTip(text string) {
-	if text == "" {
-		text = words.T("Space: start, pause · arrows or a clicker's Page Up, Page Down: event by event · Home: from the start · V: view · S: speed · M: beeps · Tab: the row above · Esc: leave")
-	}
-	w.line.SetText(text)
+// keysLine says what the keys do.
+func keysLine() string {
+	return words.T("Space: start, pause · arrows or a clicker's Page Up, Page Down: event by event · Home: from the start · V: view · S: speed · M: beeps · Tab: the row above · Esc: leave")
 }
 
 // foot is a small line below the stage.
