@@ -138,7 +138,7 @@ func (g *stage) part(r *rally.Rally, left, w, h int, rise units.Feet) part {
 	if g.pair == Overlaid {
 		p.Twin = g.session.Compared()
 	}
-	l := p.ForExport(w, h)
+	l := p.ForScreen(w, h)
 	return part{p, l, raster.NewFrames(p.StaticIn(l)), left}
 }
 

@@ -57,14 +57,40 @@ const (
 // ForExport divides a still or a clip of the picture: the court with a title above and a
 // caption below or, where a court upright leaves the room in a wide picture,
 // both beside it. The height strip stands beside an upright court; a lying one
-// needs the room itself.
+// needs the room itself. In an upright picture all of them stay out of what players of
+// clips cover.
 func (p Picture) ForExport(width, height int) Layout {
-	l := p.Sight.forExport(width, height, p.surface(), max(RiseOf(p.Rally), p.Rise))
+	l := p.Sight.forExport(width, height, p.surface(), p.rise())
 	p.behind(&l)
 	return l
 }
 
+// ForScreen divides a picture as ForExport does, for a screen that nobody covers.
+func (p Picture) ForScreen(width, height int) Layout {
+	l := p.Sight.within(whole(width, height), width, height, p.surface(), p.rise())
+	p.behind(&l)
+	return l
+}
+
+// rise is the height that an exported picture's strip shows.
+func (p Picture) rise() units.Feet { return max(RiseOf(p.Rally), p.Rise) }
+
+// whole is all of a picture.
+func whole(width, height int) Area {
+	return Area{Max: canvas.Px{X: float64(width), Y: float64(height)}}
+}
+
 func (s Sight) forExport(width, height int, surface court.Rect, rise units.Feet) Layout {
+	free := whole(width, height)
+	if upright(width, height) {
+		free = Safe(width, height)
+	}
+	return s.within(free, width, height, surface, rise)
+}
+
+// within divides a picture whose title and caption stay in an area, which counts where
+// they stand above and below the court.
+func (s Sight) within(free Area, width, height int, surface court.Rect, rise units.Feet) Layout {
 	l := Layout{Width: width, Height: height, PxPerPoint: float64(min(width, height)) / phoneWidth * s.letters(), RiseTop: rise, Shown: s.shown(surface), end: s.End}
 	if s.Turn == canvas.Lying || s.Behind != Nobody {
 		l.RiseTop = 0
@@ -73,10 +99,10 @@ func (s Sight) forExport(width, height int, surface court.Rect, rise units.Feet)
 		l.beside()
 		return s.clipped(l)
 	}
-	w, h, pt := float64(width), float64(height), l.PxPerPoint
-	l.Title = Area{canvas.Px{}, canvas.Px{X: w, Y: titleHeight * pt}}
-	l.Caption = Area{canvas.Px{Y: h - captionHeight*pt}, canvas.Px{X: w, Y: h}}
-	l.fit(s.Turn, Area{canvas.Px{Y: l.Title.Max.Y}, canvas.Px{X: w, Y: l.Caption.Min.Y}})
+	pt := l.PxPerPoint
+	l.Title = Area{free.Min, canvas.Px{X: free.Max.X, Y: free.Min.Y + titleHeight*pt}}
+	l.Caption = Area{canvas.Px{X: free.Min.X, Y: free.Max.Y - captionHeight*pt}, free.Max}
+	l.fit(s.Turn, Area{canvas.Px{Y: l.Title.Max.Y}, canvas.Px{X: float64(width), Y: l.Caption.Min.Y}})
 	return s.clipped(l)
 }
 

@@ -129,3 +129,36 @@ func TestLayoutOfALargeVenue(t *testing.T) {
 		}
 	}
 }
+
+// In an upright export no word is where players of clips lay their own over it; the
+// editor's presenter and wide pictures keep all their room.
+func TestWordsOfUprightExportsAreSafe(t *testing.T) {
+	for _, turn := range []canvas.Turn{canvas.Upright, canvas.Lying} {
+		p := pictureOf(t, builtIn(t), 0, turn)
+		for _, size := range [][2]int{{1080, 1920}, {720, 1280}, {540, 1170}} {
+			safe, seen := areaBox(Safe(size[0], size[1])), 0
+			still := extentsOf(p.Static(size[0], size[1]))
+			for at := p.Rally.From; at < p.Rally.To; at += 0.5 {
+				drawn := extentsOf(p.Moving(size[0], size[1], at))
+				for id, b := range still {
+					drawn[id] = b
+				}
+				for id, b := range drawn {
+					if panel, part, _ := strings.Cut(id, "/"); panel == "court" || panel == "height" || part == "plate" {
+						continue
+					}
+					seen++
+					if b.left < safe.left || b.right > safe.right || b.top < safe.top || b.bottom > safe.bottom {
+						t.Errorf("%v, %v, %.1f s: %s is %+v, want it within %+v", turn, size, float64(at), id, b, safe)
+					}
+				}
+			}
+			if seen < 20 {
+				t.Errorf("%v, %v: only %d words were seen", turn, size, seen)
+			}
+		}
+		if l := p.ForScreen(1080, 1920); l.Title.Min.Y != 0 || l.Caption.Max.Y != 1920 {
+			t.Errorf("%v: on a screen the words go from %v to %v, want all of it", turn, l.Title.Min, l.Caption.Max)
+		}
+	}
+}

@@ -37,7 +37,7 @@ func (f *Film) freeOf(t take, p place, width, height int) compose.Area {
 
 // edgeShare is the share of a picture's width that the whole court leaves on
 // either side, so that no player's disc is cut.
-const edgeShare = marginShare / 2
+const edgeShare = compose.SafeMargin / 2
 
 // signRoom is what a signal behind a player on the baseline needs below what
 // is shown beyond it, in points of the whole picture.

@@ -3,33 +3,11 @@ package film
 import (
 	"math"
 
-	"homeside/canvas"
 	"homeside/canvas/compose"
 )
 
-// Shares of a picture's sides that words keep free. Broadcasters keep graphics
-// 5 % from every edge of a wide picture (EBU R 95, safe areas for 16:9; from
-// memory). Players of upright clips lay their own words over the top and the
-// bottom: the shares there are common practice, of no one source.
-const (
-	marginShare     = 0.05
-	tallTopShare    = 0.08
-	tallBottomShare = 0.16
-	tall            = 1.5 // height to width from which a picture counts as upright
-)
-
-// Safe is the part of a picture that words and logo stay in.
-func Safe(width, height int) compose.Area {
-	w, h := float64(width), float64(height)
-	top, bottom := marginShare, marginShare
-	if h > tall*w {
-		top, bottom = tallTopShare, tallBottomShare
-	}
-	return compose.Area{
-		Min: canvas.Px{X: w * marginShare, Y: h * top},
-		Max: canvas.Px{X: w * (1 - marginShare), Y: h * (1 - bottom)},
-	}
-}
+// Safe is the part of a picture that words and logo stay in, as in clips of a play.
+func Safe(width, height int) compose.Area { return compose.Safe(width, height) }
 
 // A phone held upright that a picture fills in width or height, in millimetres:
 // a common phone (our assumption: 6.1 in, 9:19.5).
