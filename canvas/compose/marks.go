@@ -11,12 +11,13 @@ import (
 	"homeside/words"
 )
 
-// marks draws the live marks.
-func (p Picture) marks(g *canvas.Panel, f rally.Frame) {
+// marks draws the live marks. Among figures that stand, what lies on the ground lies
+// under them.
+func (p Picture) marks(g *canvas.Panel, f rally.Frame, figures bool) {
 	for _, i := range f.Marks {
 		m := p.Rally.Play.Marks[i]
 		name := "mark." + strconv.Itoa(i)
-		p.mark(g, name, m)
+		p.mark(g, name, m, figures)
 		if text := markText(m); text != "" {
 			p.tag(g, name+".text", canvas.On(middleOf(m)), tagBelow(m.Kind), text)
 		}
@@ -24,11 +25,13 @@ func (p Picture) marks(g *canvas.Panel, f rally.Frame) {
 }
 
 // mark draws a mark's sign. A text has none but its tag.
-func (p Picture) mark(g *canvas.Panel, name string, m lesson.Mark) {
+func (p Picture) mark(g *canvas.Panel, name string, m lesson.Mark, figures bool) {
 	ink := canvas.Style{Stroke: p.look().Ink, Width: canvas.Pts(look.RunWidth)}
 	layer := canvas.Marks
 	if m.Kind == lesson.ZoneMark || m.Kind == lesson.HighlightMark {
 		layer = canvas.Lines // under players and ball
+	} else if figures && (m.Kind == lesson.ArrowMark || m.Kind == lesson.MeasureMark) {
+		layer = canvas.Runs
 	}
 	add := func(label string, path canvas.Path, s canvas.Style) {
 		g.Add(canvas.Shape{ID: name, Layer: layer, Label: labelled(label, m.Text), Path: path, Style: s})
@@ -39,7 +42,7 @@ func (p Picture) mark(g *canvas.Panel, name string, m lesson.Mark) {
 	case lesson.ArrowMark:
 		way := court.StraightCurve(m.Place, m.Tip)
 		add("arrow", wayPath(way), ink)
-		g.Add(canvas.Shape{ID: name + ".head", Layer: canvas.Marks, Path: arrowHead(way, look.ArrowHead), Style: canvas.Style{Fill: ink.Stroke}})
+		g.Add(canvas.Shape{ID: name + ".head", Layer: layer, Path: arrowHead(way, look.ArrowHead), Style: canvas.Style{Fill: ink.Stroke}})
 	case lesson.ZoneMark:
 		add("zone", canvas.Box(court.RectOf(m.Place, m.Tip)), canvas.Style{Fill: pale(look.Green, 0x38), Stroke: p.look().Zone, Width: canvas.Pts(look.Outline), Dash: []canvas.Points{6, 3}})
 	case lesson.ConeMark:

@@ -59,7 +59,7 @@ func (p Picture) OnPhoto(l PhotoLayout, t units.Seconds) *canvas.Scene {
 	for _, id := range game.Players {
 		o.feet(&g, id, f.Players[id].Run, l)
 	}
-	p.marks(&g, f)
+	p.marks(&g, f, false)
 	s.Panels = append(s.Panels, g)
 	return s
 }

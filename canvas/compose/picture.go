@@ -104,7 +104,7 @@ func (p Picture) MovingIn(l Layout, t units.Seconds) *canvas.Scene {
 		p.players(&ground, f)
 		p.ball(&ground, f)
 	}
-	p.marks(&ground, f)
+	p.marks(&ground, f, l.standing())
 	if !l.standing() {
 		p.signals(&ground, f)
 	}

@@ -271,3 +271,21 @@ func TestLegsStep(t *testing.T) {
 		t.Errorf("one who runs does not step: %+v, %+v", a, b)
 	}
 }
+
+// An arrow and a measure lie on the ground: from straight above over everybody, from
+// behind a player under the figures that stand on them.
+func TestMarksOnTheGroundLieUnderFigures(t *testing.T) {
+	l := invented()
+	for _, k := range []lesson.MarkKind{lesson.ArrowMark, lesson.MeasureMark} {
+		l.Plays[0].Marks = []lesson.Mark{{Kind: k, Span: lesson.Always(), Place: court.Pt(-4, 2), Tip: court.Pt(4, 20)}}
+		for _, c := range []struct {
+			sight Sight
+			over  bool
+		}{{Sight{}, true}, {Sight{Behind: TheReceiver}, false}} {
+			layer := shapesOf(pictureOf(t, l, 0, canvas.Upright).Seen(c.sight).Moving(1280, 720, 0))["court/mark.0"].Layer
+			if over := layer > canvas.Players; over != c.over || layer == canvas.Ground {
+				t.Errorf("%v seen by %+v is in layer %d, want it over the players: %v", k, c.sight, layer, c.over)
+			}
+		}
+	}
+}

@@ -30,7 +30,7 @@ func (p Picture) Step(l Layout, from, to units.Seconds) *canvas.Scene {
 	}
 	p.players(&g, f)
 	p.ball(&g, f)
-	p.marks(&g, f)
+	p.marks(&g, f, false)
 	p.signals(&g, f)
 	p.findingsSince(&g, from, to)
 	s.Panels = append(s.Panels, g)

@@ -5,6 +5,7 @@ package main
 import (
 	"math"
 	"path/filepath"
+	"reflect"
 	"testing"
 
 	"homeside/model/game"
@@ -72,6 +73,24 @@ func TestDragInTimeWithoutSnapping(t *testing.T) {
 	w.waitFor("saved " + path)
 	if got, want := readLesson(t, path).Plays[0].Tracks[game.Near2][1].At, before.Plays[0].Tracks[game.Near2][1].At; got != want {
 		t.Errorf("one undo leaves %+v, want %+v: the cancelled drag left a step", got, want)
+	}
+}
+
+// Keys pressed during a drag do nothing to what is held: undo takes the drag back and
+// leaves the step before it.
+func TestKeysDuringADragInTime(t *testing.T) {
+	path, before := copyLesson(t)
+	w := openWindow(t, path)
+	w.waitFor("strip shown")
+	w.press(tobinArrives, 30, 0)
+	w.keys("space", "Right", "Delete", "c", "ctrl+z")
+	w.waitFor("undone")
+	w.do("mouseup", "1")
+	w.settle()
+	w.keys("ctrl+s")
+	w.waitFor("saved " + path)
+	if got := readLesson(t, path); !reflect.DeepEqual(got, before) {
+		t.Errorf("after keys and undo in a drag the saved lesson is another: %d cues, near2 %+v", len(got.Plays[0].Cues), got.Plays[0].Tracks[game.Near2])
 	}
 }
 
