@@ -227,8 +227,8 @@ func (e *Editor) dragging() bool { return e.court.Dragging() || e.strip.Dragging
 
 // cancelDrags drops whatever the hand is doing, and says whether it did anything.
 func (e *Editor) cancelDrags() bool {
-	plays, court, strip := e.plays.CancelDrag(), e.court.Cancel(), e.strip.Cancel()
-	return plays || court || strip
+	plays, reels, court, strip := e.plays.CancelDrag(), e.reels.CancelDrag(), e.court.Cancel(), e.strip.Cancel()
+	return plays || reels || court || strip
 }
 
 func (e *Editor) seekEnd() {

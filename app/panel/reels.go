@@ -209,6 +209,9 @@ func (p *Reels) played(on bool) {
 
 // key is a key on the running order.
 func (p *Reels) key(k *fyne.KeyEvent) {
+	if p.strip.order.under() && k.Name != fyne.KeyEscape {
+		return // the hand first: what it holds would change under it
+	}
 	switch k.Name {
 	case fyne.KeyEscape:
 		if !p.strip.cancel() {
@@ -224,6 +227,9 @@ func (p *Reels) key(k *fyne.KeyEvent) {
 		p.session.PickTake(p.session.ReelPick() + 1)
 	}
 }
+
+// CancelDrag lets a take go where it was and says whether one was dragged.
+func (p *Reels) CancelDrag() bool { return p.strip.cancel() }
 
 // Press is a key that no control of the page has taken.
 func (p *Reels) Press(k *fyne.KeyEvent) { p.key(k) }

@@ -209,7 +209,7 @@ func TestStretchAboutAMoment(t *testing.T) {
 }
 
 // A take that is dragged comes in where it is let go, beyond the ends at the ends;
-// Escape lets it go where it was. Cards of words cannot be dragged.
+// Escape lets it go where it was, other keys wait. Cards of words cannot be dragged.
 func TestDraggingATake(t *testing.T) {
 	for _, c := range []struct {
 		take   int
@@ -230,6 +230,12 @@ func TestDraggingATake(t *testing.T) {
 		}
 		if c.places == 2 && !c.cancel && (!p.strip.cards[3].after.Visible() || !strings.Contains(p.line.Text, "To place 3 of 3")) {
 			t.Errorf("while take %d is over the last, no line is behind that, or it says %q", c.take, p.line.Text)
+		}
+		for _, k := range []fyne.KeyName{fyne.KeyDelete, fyne.KeySpace} {
+			p.Press(&fyne.KeyEvent{Name: k})
+		}
+		if r, _ := s.Reel(); len(r.Takes) != 3 || p.preview.playing {
+			t.Fatalf("keys while take %d is dragged leave %d takes, playing %v", c.take, len(r.Takes), p.preview.playing)
 		}
 		if c.cancel {
 			p.Press(&fyne.KeyEvent{Name: fyne.KeyEscape})

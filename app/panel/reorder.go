@@ -39,6 +39,9 @@ func (r *reorder) over(from, to int) bool {
 	return true
 }
 
+// under says whether something is dragged.
+func (r *reorder) under() bool { return r.from >= 0 }
+
 // drop ends the drag: false if there is none any more.
 func (r *reorder) drop() (from, to int, ok bool) {
 	from, to, ok = r.from, r.to, r.from >= 0
@@ -48,7 +51,7 @@ func (r *reorder) drop() (from, to int, ok bool) {
 
 // cancel lets what is dragged go where it was, and says whether anything was.
 func (r *reorder) cancel() bool {
-	was := r.from >= 0
+	was := r.under()
 	*r = reorder{-1, -1, was}
 	return was
 }
