@@ -57,10 +57,14 @@ func (f *handoutForm) chosen() handout.Sheet {
 	return handout.Sheets[max(f.sheet.SelectedIndex(), 0)]
 }
 
-// refresh says what the sheet is for and greys out what it is not made of.
+// refresh says what the sheet is for, greys out what it is not made of, and says that.
 func (f *handoutForm) refresh() {
 	s := f.chosen()
-	f.about.SetText(s.About())
+	unused := words.T("It is made of plays: no pairs are chosen for it.")
+	if s.Cards {
+		unused = words.T("It is made of pairs: no plays are chosen for it.")
+	}
+	f.about.SetText(s.About() + " " + unused)
 	for _, c := range []struct {
 		choice *panel.Dropdown
 		used   bool

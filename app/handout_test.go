@@ -1,6 +1,7 @@
 package app
 
 import (
+	"strings"
 	"testing"
 
 	"fyne.io/fyne/v2/test"
@@ -16,7 +17,7 @@ func TestHandoutForm(t *testing.T) {
 	f := newHandoutForm(open)
 	for i, s := range handout.Sheets {
 		f.sheet.SetSelectedIndex(i)
-		if got := f.chosen().Name; got != s.Name || f.plays.Disabled() != s.Cards || f.pairs.Disabled() == s.Cards || f.about.Text != s.About() {
+		if got := f.chosen().Name; got != s.Name || f.plays.Disabled() != s.Cards || f.pairs.Disabled() == s.Cards || !strings.HasPrefix(f.about.Text, s.About()) || strings.Contains(f.about.Text, "no plays") != s.Cards || strings.Contains(f.about.Text, "no pairs") == s.Cards {
 			t.Errorf("sheet %d: chosen %q, plays off %v, pairs off %v, says %q", i, got, f.plays.Disabled(), f.pairs.Disabled(), f.about.Text)
 		}
 	}

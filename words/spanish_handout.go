@@ -138,4 +138,6 @@ var spanishHandout = catalogue{
 	"Feeders":    "Quien sirve pelotas",
 	"Watch for":  "Observar",
 	"%s: feed it from %s. It lands %s (their view); top %s.": "%s: servirla desde %s. Cae %s (visto por ellos); altura máxima %s.",
+	"It is made of plays: no pairs are chosen for it.":       "Se hace con jugadas: no se eligen parejas.",
+	"It is made of pairs: no plays are chosen for it.":       "Se hace con parejas: no se eligen jugadas.",
 }
