@@ -23,6 +23,7 @@ func (e *Editor) newMatchPlan() *panel.MatchPlan {
 func (e *Editor) openMatchPlan() {
 	e.court.Cancel()
 	e.leavePages()
+	e.takePair()
 	e.closeStart()
 	e.session.Pause()
 	e.editing.Hide()

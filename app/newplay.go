@@ -13,6 +13,7 @@ import (
 // askNewPlay opens the chooser of a play for the score of the play shown.
 func (e *Editor) askNewPlay() {
 	e.rest()
+	e.takePair()
 	var p *panel.NewPlay
 	c := e.newChooser(words.T("Insert the play"), func() { e.inserted(p.Insert()) })
 	p, err := panel.NewNewPlay(e.session, c.ready)

@@ -33,6 +33,13 @@ func (e *Editor) openStart() {
 	e.trace.say("start page open")
 }
 
+// takePair lets what is begun over the start page begin with the pair described there.
+func (e *Editor) takePair() {
+	if l, ok := e.start.Pair(); ok && e.start.Shown() && e.desk.Blank() {
+		e.desk.Open(l, "")
+	}
+}
+
 // backToCourt is what a page shows that is closed: the court or, without a lesson,
 // the start page.
 func (e *Editor) backToCourt() {

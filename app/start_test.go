@@ -141,13 +141,15 @@ func TestNewPlayOverTheStartPage(t *testing.T) {
 		t.Errorf("the chooser's pair is %q (%v), want one with a name", words.PairAt(s), err)
 	}
 	b.question().first()
-	if !b.start.Shown() || b.editing.Visible() {
-		t.Error("cancelled, the start page is gone")
+	if !b.start.Shown() || b.editing.Visible() || b.desk.Len() != 1 {
+		t.Errorf("cancelled, the start page is gone, or there are %d lessons", b.desk.Len())
 	}
+	b.start.Describe("Ana", "Luis")
 	b.askNewPlay()
 	b.question().enter()
-	if p, ok := b.session.Play(); !ok || b.start.Shown() || !b.editing.Visible() || b.session.Lesson().NameOf(game.Far2) != "Player D" {
-		t.Errorf("inserted: play %q, start page shown %v, far2 is %q", p.Title, b.start.Shown(), b.session.Lesson().NameOf(game.Far2))
+	l := b.session.Lesson()
+	if p, ok := b.session.Play(); !ok || b.start.Shown() || !b.editing.Visible() || l.Title != "Ana and Luis" || l.NameOf(game.Near1) != "Ana" || l.NameOf(game.Far2) != "Player D" {
+		t.Errorf("inserted: play %q of %q, start page shown %v, near1 is %q, far2 %q", p.Title, l.Title, b.start.Shown(), l.NameOf(game.Near1), l.NameOf(game.Far2))
 	}
 }
 

@@ -233,6 +233,15 @@ func (p *Start) Named() map[string]fyne.CanvasObject {
 // CanClose says whether there was a lesson to go back to when the page was opened.
 func (p *Start) CanClose() bool { return p.back.Visible() }
 
+// Pair is a lesson of the pair that is described, without plays; false while what is
+// said of it makes no sense.
+func (p *Start) Pair() (lesson.Lesson, bool) {
+	l := p.lesson
+	ok := len(l.Plays) > 0
+	l.Plays = nil
+	return l, ok
+}
+
 // Describe names the pair, for tests.
 func (p *Start) Describe(first, second string) {
 	p.form.who[0].name.SetText(first)

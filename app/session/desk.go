@@ -1,7 +1,6 @@
 package session
 
 import (
-	"reflect"
 	"slices"
 
 	"homeside/model/court"
@@ -86,10 +85,10 @@ func Blank() lesson.Lesson {
 	return l
 }
 
-// Blank says whether the lesson shown is empty and untouched.
+// Blank says whether the lesson shown has no plays and is untouched.
 func (d *Desk) Blank() bool {
 	p := d.Paper(d.shown)
-	return p.Path == "" && !p.Modified && reflect.DeepEqual(p.Lesson, Blank())
+	return p.Path == "" && !p.Modified && len(p.Lesson.Plays) == 0
 }
 
 // Show shows lesson i and puts the one shown aside.
