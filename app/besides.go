@@ -19,14 +19,15 @@ type besides struct {
 	left, right  *fyne.Container // what holds them
 	middle, all  *container.Split
 	change       *heard.Button // shown where there is room for one of them
+	turned       func()        // told when the room for both comes or goes
 	narrow       bool
 	showCards    bool // of the two, where there is room for one
 }
 
 // newBesides lays plays, court and cards out, what is below the court under plays
-// and court.
-func newBesides(plays, court, cards fyne.CanvasObject) *besides {
-	b := &besides{plays: plays, court: court, cards: cards, left: container.NewStack(plays), right: container.NewStack(cards)}
+// and court. turned is called when there is room for both, or for one, from now on.
+func newBesides(plays, court, cards fyne.CanvasObject, turned func()) *besides {
+	b := &besides{turned: turned, plays: plays, court: court, cards: cards, left: container.NewStack(plays), right: container.NewStack(cards)}
 	b.change = heard.NewButtonWithIcon(words.T("Cards"), theme.ViewRestoreIcon(), func() { b.show(!b.showCards) }).Says(b.says)
 	b.change.Hide()
 	b.middle = container.NewHSplit(b.left, court)
@@ -98,6 +99,7 @@ func (b *besides) Layout(o []fyne.CanvasObject, size fyne.Size) {
 	if narrow := size.Width < b.wide(); narrow != b.narrow {
 		b.narrow = narrow
 		b.fill()
+		b.turned()
 	}
 	o[0].Resize(size)
 }

@@ -183,7 +183,7 @@ func (e *Editor) Window() fyne.Window { return e.win }
 func (e *Editor) content() fyne.CanvasObject {
 	write := heard.NewButton(words.T("New play from the score…"), e.guard(e.askNewPlay))
 	plays := container.New(layout.NewBorderLayout(nil, write, nil, nil), e.plays.Box, write)
-	e.besides = newBesides(plays, e.court, e.side())
+	e.besides = newBesides(plays, e.court, e.side(), e.refreshReasons)
 	bar := container.New(&barRow{}, e.bar.box, e.status, e.besides.change.Tell(e.say))
 	e.besides.over(container.New(shelf{e.strip}, e.besides.middle, bar, e.strip))
 	e.page = panel.NewTall(container.New(panel.Headed{}, e.score.Box, e.besides.box))

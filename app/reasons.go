@@ -46,8 +46,8 @@ func (e *Editor) refreshReasons() {
 	changed := false
 	for _, r := range e.reasons {
 		label, reason := r.label(), r.why()
-		if reason != "" {
-			label += " (" + reason + ")"
+		if with := label + " (" + reason + ")"; reason != "" && e.menuFits(r.item, with) {
+			label = with
 		}
 		if r.item.Label != label || r.item.Disabled != (reason != "") {
 			r.item.Label, r.item.Disabled, changed = label, reason != "", true

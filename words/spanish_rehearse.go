@@ -2,7 +2,7 @@ package words
 
 // spanishRehearse has the window for partners on court.
 var spanishRehearse = catalogue{
-	"Rehearse on court, full screen": "Ensayar en la cancha, a pantalla completa",
+	"Rehearse on court, full screen": "Ensayar a toda pantalla",
 	"Homeside: rehearsing":           "Homeside: ensayo",
 	"Walk the play":                  "Caminar la jugada",
 

@@ -22,7 +22,7 @@ var spanishWindow = catalogue{
 	"Time to spare":                     "Tiempo de sobra",
 	"Court covered":                     "Cancha cubierta",
 	"Hold this cover":                   "Retener esta cobertura",
-	"Compare with the held cover…":      "Comparar con la cobertura retenida…",
+	"Compare with the held cover…":      "Comparar con la retenida…",
 	"Covered against":                   "Cubierta ante",
 	"drive of %v m/s":                   "drive de %v m/s",
 	"lob %s high":                       "globo de %s de altura",
