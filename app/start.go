@@ -35,8 +35,8 @@ func (e *Editor) openStart() {
 
 // takePair lets what is begun over the start page begin with the pair described there.
 func (e *Editor) takePair() {
-	if l, ok := e.start.Pair(); ok && e.start.Shown() && e.desk.Blank() {
-		e.desk.Open(l, "")
+	if l, ok := e.start.Pair(); ok && e.start.Shown() {
+		e.desk.Begin(l)
 	}
 }
 

@@ -1,6 +1,7 @@
 package session
 
 import (
+	"reflect"
 	"slices"
 
 	"homeside/model/court"
@@ -15,7 +16,8 @@ type Desk struct {
 	session *Session
 	open    []sheet
 	shown   int
-	last    int // the last id given
+	last    int           // the last id given
+	blank   lesson.Lesson // what a lesson is that nobody has worked on
 }
 
 // sheet is a lesson's place on the desk.
@@ -35,7 +37,9 @@ type Paper struct {
 }
 
 // NewDesk is a desk with the session's lesson on it.
-func NewDesk(s *Session) *Desk { return &Desk{session: s, open: []sheet{{id: 1}}, last: 1} }
+func NewDesk(s *Session) *Desk {
+	return &Desk{session: s, open: []sheet{{id: 1}}, last: 1, blank: Blank()}
+}
 
 // Len is how many lessons are open; at least one, which may be blank.
 func (d *Desk) Len() int { return len(d.open) }
@@ -85,10 +89,10 @@ func Blank() lesson.Lesson {
 	return l
 }
 
-// Blank says whether the lesson shown has no plays and is untouched.
+// Blank says whether the lesson shown is empty and untouched.
 func (d *Desk) Blank() bool {
 	p := d.Paper(d.shown)
-	return p.Path == "" && !p.Modified && len(p.Lesson.Plays) == 0
+	return p.Path == "" && !p.Modified && reflect.DeepEqual(p.Lesson, d.blank)
 }
 
 // Show shows lesson i and puts the one shown aside.
@@ -99,6 +103,15 @@ func (d *Desk) Show(i int) {
 	d.open[d.shown].parked = d.session.Park()
 	d.shown = i
 	d.session.Resume(d.open[i].parked)
+}
+
+// Begin puts the people of a lesson without plays into the blank one shown, which
+// stays blank; nothing happens where another is shown.
+func (d *Desk) Begin(l lesson.Lesson) {
+	if d.Blank() {
+		d.blank = l
+		d.session.Resume(parked(l, ""))
+	}
 }
 
 // Step shows the next lesson, or with -1 the one before, around the ends.
@@ -156,7 +169,8 @@ func (d *Desk) Close(i int) {
 	case d.Len() == 1:
 		d.last++
 		d.open[0] = sheet{id: d.last}
-		d.session.Resume(parked(Blank(), ""))
+		d.blank = Blank()
+		d.session.Resume(parked(d.blank, ""))
 		return
 	case i == d.shown:
 		d.Show(max(i-1, 1-i)) // the one before, of the first the one behind

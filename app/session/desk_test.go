@@ -110,7 +110,12 @@ func TestBlankAndUnsaved(t *testing.T) {
 	if !d.Blank() {
 		t.Error("an empty lesson is not blank")
 	}
+	d.Begin(renamed("ours"))
+	if got := s.Lesson().Title; !d.Blank() || got != "ours" || d.Len() != 1 {
+		t.Errorf("begun: blank %v, %q, %d open, want ours, still blank", d.Blank(), got, d.Len())
+	}
 	d.OpenUnsaved(renamed("a"), "")
+	d.Begin(renamed("theirs"))
 	wantDesk(t, "opened", d, "[a*]")
 	if got := d.Modified(); !slices.Equal(got, []int{0}) {
 		t.Errorf("modified: %v, want lesson 0", got)
