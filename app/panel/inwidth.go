@@ -25,3 +25,15 @@ func (w ofWidth) Layout(o []fyne.CanvasObject, size fyne.Size) {
 	o[0].Resize(fyne.NewSize(size.Width, high))
 	o[0].Move(fyne.NewPos(0, (size.Height-high)/2))
 }
+
+// ofHeight is a layout of something at least so high in ordinary letters, higher in
+// large ones, as the lines beside it are.
+type ofHeight float32
+
+// MinSize implements fyne.Layout.
+func (h ofHeight) MinSize(o []fyne.CanvasObject) fyne.Size {
+	return fyne.NewSize(o[0].MinSize().Width, max(o[0].MinSize().Height, float32(h)*looks.Letters()))
+}
+
+// Layout implements fyne.Layout.
+func (h ofHeight) Layout(o []fyne.CanvasObject, size fyne.Size) { o[0].Resize(size) }

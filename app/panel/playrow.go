@@ -18,6 +18,7 @@ import (
 const (
 	thumbWidth  = 46
 	thumbHeight = 88
+	threeLines  = 91   // the height of a title of three lines over its tags
 	thumbPoint  = 0.45 // a point of its drawing
 )
 
@@ -69,7 +70,7 @@ func (r *playRow) make(ticked bool) {
 	r.tags.Importance = widget.LowImportance
 	r.tags.SizeName = theme.SizeNameCaptionText
 	r.above, r.below = insertLine(), insertLine()
-	left := container.NewHBox(r.small)
+	left := container.NewHBox(container.New(ofHeight(threeLines), r.small))
 	if ticked {
 		r.check = widget.NewIcon(theme.CheckButtonIcon())
 		r.small.SetMinSize(fyne.NewSize(thumbWidth*tickedScale, thumbHeight*tickedScale))

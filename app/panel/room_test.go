@@ -7,8 +7,12 @@ import (
 	fynecanvas "fyne.io/fyne/v2/canvas"
 	"fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/test"
+	"fyne.io/fyne/v2/theme"
 
+	"homeside/app/looks"
 	"homeside/app/session"
+	"homeside/app/settings"
+	"homeside/model/lesson"
 	"homeside/words"
 )
 
@@ -127,6 +131,19 @@ func TestFieldsOfAPair(t *testing.T) {
 		across := people.Objects[1].Size().Width * float32(c.columns)
 		if across > c.width || across < c.width*0.9 || second.Visible() != (c.columns < ofPerson) {
 			t.Errorf("%v wide: a field is %v wide, want %d columns; the second's captions are shown: %v", c.width, people.Objects[1].Size().Width, c.columns, second.Visible())
+		}
+	}
+}
+
+// A play's title of three lines is clear of its tags, in letters of either size.
+func TestThreeLinesOfAPlayAreClearOfItsTags(t *testing.T) {
+	for _, large := range []bool{false, true} {
+		test.NewTempApp(t).Settings().SetTheme(looks.Of(settings.Settings{LargeText: large}))
+		r := newDraggedRow()
+		r.set("a\nb\nc", lesson.Play{Tags: []string{"tag"}}, nil)
+		r.Resize(fyne.NewSize(300, newDraggedRow().MinSize().Height))
+		if got := r.title.MinSize().Height; got > r.tags.Position().Y+theme.InnerPadding() { // of air under its last line
+			t.Errorf("large %v: three lines are %v high, the tags begin at %v", large, got, r.tags.Position().Y)
 		}
 	}
 }
