@@ -30,6 +30,7 @@ type Options struct {
 	Files  []string  // lessons to open; what cannot be read is said in the window
 	Trace  io.Writer // told what the window does; nil means nobody asks
 	Frames bool      // the trace is told of every frame and when it was seen
+	Look   func()    // handles what the hand has done and waits to be handled; nil leaves that to the toolkit
 
 	State    string         // the folder for unsaved lessons, see StateFolder; empty keeps none
 	within   time.Duration  // changes are kept there; 0 means keepWithin
@@ -69,6 +70,7 @@ type Editor struct {
 	shown      int                // the revision the words were made for
 	unseen     []string           // frames that are not yet told of, see frameFor
 	stripLater lazily
+	eager      eager
 	timing     bool        // every frame is told to the trace
 	painted    whereabouts // as it was last traced
 	cards      cards
@@ -112,6 +114,7 @@ func New(a fyne.App, o Options) *Editor {
 	e.strip = rallystrip.New(e.session, rallystrip.Events{
 		Key: func(k *fyne.KeyEvent) { e.press(onStrip, k) }, Rune: func(r rune) { e.typed(onStrip, r) }, Status: e.say, Menu: e.stripMenu, Cue: e.askCue, Open: e.openThing, Focused: func() { e.reveal(e.strip); e.trace.say("focus strip") }, Painted: e.traceStrip,
 	})
+	e.eager = eager{look: o.Look, later: inStep}
 	e.stripLater = lazily{refresh: e.strip.Refresh, pause: stripPause}
 	e.plays = panel.NewPlays(e.session, e.key, e.say)
 	e.score = panel.NewScore(e.session)

@@ -22,11 +22,17 @@ const (
 // courtEvents are what the court tells.
 func (e *Editor) courtEvents(o Options) courtview.Events {
 	return courtview.Events{
-		Status: e.say, Painted: e.paintedRevision, Menu: e.courtMenu, Zoomed: e.zoomed, Frame: e.frameFor(o), Dragged: e.seenFrames,
+		Status: e.say, Painted: e.paintedRevision, Menu: e.courtMenu, Zoomed: e.zoomed, Frame: e.frameFor(o), Dragged: e.dragged,
 		Key:     func(k *fyne.KeyEvent) { e.press(onCourt, k) },
 		Rune:    func(r rune) { e.typed(onCourt, r) },
 		Focused: func() { e.reveal(e.court); e.trace.say("focus court") },
 	}
+}
+
+// dragged is told of every move of a hand that drags something on the court.
+func (e *Editor) dragged() {
+	e.seenFrames()
+	e.eager.moved()
 }
 
 // nudge moves what is picked a step to the right and up the screen; false if

@@ -8,6 +8,7 @@ import (
 	"os"
 
 	fyneapp "fyne.io/fyne/v2/app"
+	"github.com/go-gl/glfw/v3.3/glfw"
 
 	"homeside/app"
 	"homeside/words"
@@ -39,7 +40,7 @@ func run(args []string) error {
 	if os.Getenv("DISPLAY") == "" && os.Getenv("WAYLAND_DISPLAY") == "" && needsDisplay {
 		return errors.New("there is no display: log in to a desktop, or export with homeside-cli")
 	}
-	o := app.Options{Files: args, State: app.StateFolder(), Frames: os.Getenv(framesVariable) != ""}
+	o := app.Options{Files: args, State: app.StateFolder(), Frames: os.Getenv(framesVariable) != "", Look: glfw.PollEvents}
 	if o.Trace, err = openTrace(os.Getenv(traceVariable)); err != nil {
 		return err
 	}
