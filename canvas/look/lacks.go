@@ -11,10 +11,15 @@ import (
 func Lacking(texts ...string) []rune {
 	var all []rune
 	for _, text := range texts {
-		for _, r := range Set(text, false).Lacks {
-			if !slices.Contains(all, r) {
-				all = append(all, r)
-			}
+		all = join(all, Set(text, false).Lacks)
+	}
+	return all
+}
+
+func join(all, more []rune) []rune {
+	for _, r := range more {
+		if !slices.Contains(all, r) {
+			all = append(all, r)
 		}
 	}
 	return all
@@ -22,13 +27,13 @@ func Lacking(texts ...string) []rune {
 
 // LackingIn are the letters of a scene that no font has, each once.
 func LackingIn(s *canvas.Scene) []rune {
-	var texts []string
+	var all []rune
 	for _, p := range s.Panels {
 		for _, shape := range p.Shapes {
-			if shape.Text != nil {
-				texts = append(texts, shape.Text.Text)
+			if t := shape.Text; t != nil {
+				all = join(all, Set(t.Text, t.Bold).Lacks) // set as it is drawn, which is kept
 			}
 		}
 	}
-	return Lacking(texts...)
+	return all
 }

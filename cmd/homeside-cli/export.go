@@ -89,6 +89,7 @@ func endings() string {
 }
 
 func exportPlay(c *cobra.Command, path string, f exportFlags) error {
+	go look.Read()
 	if err := f.alone(c); err != nil {
 		return err
 	}
@@ -99,7 +100,6 @@ func exportPlay(c *cobra.Command, path string, f exportFlags) error {
 	if err := f.fit(c); err != nil {
 		return err
 	}
-	go look.Read()
 	s, err := f.stage(c, path)
 	if err != nil {
 		return err

@@ -14,8 +14,9 @@ const jpegQuality = 92
 
 // interval is how many squares stand between two restart markers. A stretch
 // between them does not depend on any other: it is packed again only if
-// something in it changed.
-const interval = 8
+// something in it changed. Shorter ones are packed faster and need more markers: with
+// eight squares a clip took 4 % more time and had 3 % fewer bytes.
+const interval = 4
 
 // stills packs a sequence of pictures of one size as JPEGs (ITU-T T.81, baseline),
 // each with what the one before it has left. It is not safe for two goroutines
@@ -26,6 +27,7 @@ type stills struct {
 	tables        *tables
 	head          []byte
 	parts         [][]byte // the stretches with their restart markers
+	stale         []bool   // those of the parts to be packed again
 	coder         *coder
 	y, cb, cr     [256]int32 // of a square, worked in
 }
@@ -47,6 +49,7 @@ func newStills(width, height int, full bool, t *tables) *stills {
 	s := &stills{width: width, height: height, full: full, tables: t, coder: newCoder(jpegQuality, t)}
 	s.head = s.header(t)
 	s.parts = make([][]byte, (s.squares()+interval-1)/interval)
+	s.stale = make([]bool, len(s.parts))
 	return s
 }
 
@@ -75,9 +78,10 @@ func (s *stills) raw() int {
 // next adds the picture to out as a JPEG. The tiles are those that are not as in
 // the picture before; the first needs none.
 func (s *stills) next(out []byte, img *image.RGBA, changed *raster.Tiles) []byte {
+	s.touch(changed)
 	size := len(s.head) + 2
 	for i := range s.parts {
-		if s.parts[i] == nil || s.touched(i, changed) {
+		if s.parts[i] == nil || s.stale[i] {
 			s.pack(i, img)
 		}
 		size += len(s.parts[i])
@@ -98,14 +102,16 @@ func (s *stills) corner(square int) (x, y int) {
 	return square % s.across() * s.side(), square / s.across() * s.side()
 }
 
-func (s *stills) touched(part int, changed *raster.Tiles) bool {
-	from, to := s.ofPart(part)
-	for q := from; q < to; q++ {
-		if x, y := s.corner(q); changed.Has(x/raster.TileSide, y/raster.TileSide) {
-			return true
+// touch notes the stretches that have a part in what changed.
+func (s *stills) touch(changed *raster.Tiles) {
+	clear(s.stale)
+	for box := range changed.Boxes() {
+		for y := box.Min.Y; y < box.Max.Y; y += s.side() {
+			for x := box.Min.X; x < box.Max.X; x += s.side() {
+				s.stale[(y/s.side()*s.across()+x/s.side())/interval] = true
+			}
 		}
 	}
-	return false
 }
 
 func (s *stills) pack(part int, img *image.RGBA) {
@@ -138,16 +144,20 @@ func (s *stills) transform(img *image.RGBA, x0, y0 int) {
 	for y := range side {
 		at := img.PixOffset(x0, min(y0+y, s.height-1))
 		row := img.Pix[at : at+4*inside]
-		for x := range side {
+		luma, cb, cr := s.y[y*side:][:side], s.cb[y*side:][:side], s.cr[y*side:][:side]
+		for x := range luma {
 			p := row[4*min(x, inside-1):][:3]
-			s.y[y*side+x], s.cb[y*side+x], s.cr[y*side+x] = ycc(int32(p[0]), int32(p[1]), int32(p[2]))
+			luma[x], cb[x], cr[x] = ycc(int32(p[0]), int32(p[1]), int32(p[2]))
 		}
 	}
 	var b block
 	for v := 0; v < side; v += 8 {
 		for h := 0; h < side; h += 8 {
-			for i := range b {
-				b[i] = s.y[(v+i/8)*side+h+i%8] - 128
+			for r := range 8 {
+				to := b[8*r:][:8]
+				for i, y := range s.y[(v+r)*side+h:][:8] {
+					to[i] = y - 128
+				}
 			}
 			s.coder.samples(0, &b)
 		}
@@ -184,13 +194,17 @@ func (s *stills) flat(img *image.RGBA, x0, y0 int) bool {
 
 // colour makes a block of a plane: as it is, or the means of four.
 func (s *stills) colour(plane *[256]int32, b *block) {
-	for i := range b {
-		if s.full {
+	if s.full {
+		for i := range b {
 			b[i] = plane[i] - 128
-			continue
 		}
-		at := i/8*32 + i%8*2
-		b[i] = (plane[at]+plane[at+1]+plane[at+16]+plane[at+17]+2)>>2 - 128
+		return
+	}
+	for v := range 8 {
+		to, rows := b[8*v:][:8], plane[32*v:][:32]
+		for h := range to {
+			to[h] = (rows[2*h]+rows[2*h+1]+rows[2*h+16]+rows[2*h+17]+2)>>2 - 128
+		}
 	}
 }
 

@@ -92,7 +92,7 @@ func (k *coder) samples(component int, b *block) {
 	k.mean(component, b[0])
 	ac, run := 2*table+1, 0
 	for z := 1; z < 64; z++ {
-		v := b[zigzag[z]]
+		v := b[zigzag[z]&63]
 		if half := 4 * steps[z]; -half < v && v < half { // most are nothing
 			run++
 			continue
