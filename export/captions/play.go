@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"slices"
 
+	"homeside/model/advice"
 	"homeside/model/game"
 	"homeside/model/lesson"
 	"homeside/model/rally"
@@ -28,6 +29,7 @@ type Play struct {
 	Cues     []Line // captions and signals, which may overlap
 	Chapters []Line // before the serve, then each shot; one begins where the one before ends
 	Events   []Line // contacts, bounces, who goes where
+	Cross    []Line // warnings of paths that cross
 }
 
 // Of is a play of a lesson in words; r is the play solved. Cues without text or
@@ -40,8 +42,12 @@ func Of(l lesson.Lesson, r *rally.Rally) Play {
 	p.Cues = slices.DeleteFunc(p.Cues, func(c Line) bool { return !(c.From < c.To) })
 	p.Chapters = chapters(l, r)
 	p.Events = append(ballLines(l, r), runLines(l, r)...)
+	for _, a := range advice.PathsCross(r) {
+		p.Cross = append(p.Cross, Line{From: a.When, To: a.When, Text: words.PathsCross(l, a)})
+	}
 	byStart(p.Cues)
 	byStart(p.Events)
+	byStart(p.Cross)
 	return p
 }
 

@@ -26,6 +26,7 @@ func OfReel(l lesson.Lesson, r *reel.Reel) Play {
 	p.Chapters = reelChapters(r)
 	byStart(p.Cues)
 	byStart(p.Events)
+	byStart(p.Cross)
 	return p
 }
 
@@ -40,19 +41,24 @@ func (p *Play) add(r *reel.Reel, i int, play Play) {
 	}
 	for _, line := range play.Events {
 		if line.From == line.To {
-			p.moments(r.Times(i, line.From), line.Text)
+			p.Events = append(p.Events, moments(r.Times(i, line.From), line.Text)...)
 			continue
 		}
 		for _, s := range r.Spans(i, line.From, line.To) {
 			p.Events = append(p.Events, Line{From: s.From, To: s.To, Text: line.Text})
 		}
 	}
+	for _, line := range play.Cross {
+		p.Cross = append(p.Cross, moments(r.Times(i, line.From), line.Text)...)
+	}
 }
 
-func (p *Play) moments(times []units.Seconds, text string) {
+// moments are lines of a text at some times.
+func moments(times []units.Seconds, text string) (all []Line) {
 	for _, at := range times {
-		p.Events = append(p.Events, Line{From: at, To: at, Text: text})
+		all = append(all, Line{From: at, To: at, Text: text})
 	}
+	return all
 }
 
 // reelChapters are the cards and the takes.

@@ -12,7 +12,7 @@ import (
 )
 
 // WriteScript writes what a voice-over goes by: the cautions, then every event,
-// run, signal and caption with its time in the clip, and for each caption
+// run, crossing, signal and caption with its time in the clip, and for each caption
 // whether it can be spoken in its time.
 func WriteScript(w io.Writer, p Play, o *export.Options) error {
 	c, err := clockOf(p, o)
@@ -37,7 +37,7 @@ func WriteScript(w io.Writer, p Play, o *export.Options) error {
 
 // script is all there is to say and to see, in the order of the clip.
 func (c clock) script(p Play) []timed {
-	all := append(c.moments(p.Events), c.cut(p.Cues)...)
+	all := slices.Concat(c.moments(p.Events), c.moments(p.Cross), c.cut(p.Cues))
 	slices.SortStableFunc(all, func(a, b timed) int { return cmp.Compare(a.from, b.from) })
 	return all
 }

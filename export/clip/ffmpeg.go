@@ -72,6 +72,7 @@ func startFFmpeg(ctx context.Context, patience time.Duration, args ...string) (*
 	p.cmd.Stderr, p.cmd.WaitDelay = p.said, time.Second
 	alone(p.cmd)
 	if p.in, err = p.cmd.StdinPipe(); err == nil {
+		widen(p.in)
 		err = p.cmd.Start()
 	}
 	if err != nil {
