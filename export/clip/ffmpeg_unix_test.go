@@ -75,6 +75,7 @@ func checkFails(t *testing.T, name, script, want string, cancelled bool, write f
 	o.Track = tones(0.5) // one more file to be gone
 	o.Progress = func(done, _ int) {
 		if cancelled && done == 5 {
+			waitFor(t, pids) // frames may wait in the pipe before the script has begun
 			cancel()
 		}
 	}
@@ -89,6 +90,20 @@ func checkFails(t *testing.T, name, script, want string, cancelled bool, write f
 	checkGone(t, name, pids)
 	if after := goroutinesDownTo(before); after > before {
 		t.Errorf("an ffmpeg that %s: %d goroutines, want %d as before", name, after, before)
+	}
+}
+
+// waitFor waits for a file.
+func waitFor(t *testing.T, path string) {
+	t.Helper()
+	for began := time.Now(); ; runtime.Gosched() {
+		if _, err := os.Stat(path); err == nil {
+			return
+		}
+		if time.Since(began) > 10*time.Second {
+			t.Errorf("%s is not there", path)
+			return
+		}
 	}
 }
 
