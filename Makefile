@@ -4,7 +4,7 @@
 # For daily use: make check (no window), make bench (speeds).
 
 GO      ?= go
-TAGS    := migrated_fynedo
+TAGS    := migrated_fynedo,no_emoji
 LESSON  ?=
 BUILTIN := assets/lessons/left-hand-middle.json
 

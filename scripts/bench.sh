@@ -4,7 +4,7 @@
 # and how fast the real window plays and follows a drag.
 set -eu
 go=$1
-tags=${2:-migrated_fynedo}
+tags=${2:-migrated_fynedo,no_emoji}
 packages=$("$go" list -e ./... | grep -v '^homeside/cmd/homeside$')
 out=$(mktemp)
 trap 'rm -f "$out"' EXIT
