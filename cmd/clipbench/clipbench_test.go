@@ -127,7 +127,8 @@ func TestMedian(t *testing.T) {
 		want  cost
 		runs  int
 	}{
-		{[]time.Duration{3 * time.Second, 1 * time.Second, 2 * time.Second}, cost{time: 2 * time.Second, memory: 3}, 3},
+		{[]time.Duration{9, 1, 8, 2, 7, 3, 6, 4, 5}, cost{time: 5, memory: 9}, 9},
+		{[]time.Duration{3 * time.Second, 1 * time.Second, 2 * time.Second, 7 * time.Second}, cost{time: 2 * time.Second, memory: 4}, 4},
 		{[]time.Duration{13 * time.Second}, cost{time: 13 * time.Second, memory: 1}, 1},
 		{[]time.Duration{9 * time.Second, 8 * time.Second}, cost{time: 8 * time.Second, memory: 2}, 2},
 	} {

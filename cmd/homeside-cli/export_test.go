@@ -62,10 +62,14 @@ func (s scale) px(xFt, yFt float64) (x, y float64) {
 
 // The geometry of an export: a point is a 360th of the shorter side; 48 points
 // for the title and 46 for the caption are left out; in between stand 30 x 60 ft
-// and 1 ft around, upright also 1 ft, the 12 ft of the height strip and 1 ft.
+// and 1 ft around, upright also 1 ft, the 12 ft of the height strip and 1 ft. A picture
+// for a phone held upright keeps 8 % above them and 16 % below free of words.
 func exportScale(w, h int, lying bool) scale {
 	pt := math.Min(float64(w), float64(h)) / 360
 	top, bottom := 48*pt, float64(h)-46*pt
+	if float64(h) > 1.5*float64(w) {
+		top, bottom = top+0.08*float64(h), bottom-0.16*float64(h)
+	}
 	across, along := 32.0+14, 62.0
 	if lying {
 		across, along = 62, 32
