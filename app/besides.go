@@ -71,8 +71,8 @@ func (b *besides) fill() {
 	if b.showCards {
 		b.change.SetText(words.T("Plays"))
 	}
-	shown(b.change, b.narrow)
-	shown(b.right, !b.narrow)
+	b.change.Hidden, b.right.Hidden = !b.narrow, b.narrow
+	b.change.Refresh()
 	b.left.Refresh()
 	b.right.Refresh()
 	b.all.Refresh()
@@ -102,12 +102,4 @@ func (b *besides) Layout(o []fyne.CanvasObject, size fyne.Size) {
 		b.turned()
 	}
 	o[0].Resize(size)
-}
-
-func shown(o fyne.CanvasObject, yes bool) {
-	if yes {
-		o.Show()
-	} else {
-		o.Hide()
-	}
 }
