@@ -75,7 +75,7 @@ type Editor struct {
 	painted    whereabouts // as it was last traced
 	cards      cards
 	besides    *besides
-	page       *panel.Tall      // court and all that is beside it
+	tall       *panel.Tall      // holds court and all that is beside it
 	sights     []*fyne.MenuItem // the ways of seeing the court
 	bindings   []binding
 	reasons    []reasoned
@@ -94,7 +94,7 @@ type Editor struct {
 	photos     photos
 	presenter  *present.Presenter
 	rehearsing *rehearse.Window
-	editing    *fyne.Container // all of the window that the match plan takes the place of
+	editing    *panel.Page // court and all that is beside it
 	playing    bool
 	lacks      string        // the letters that were said to be in no font
 	was        units.Seconds // the moment last shown
@@ -139,9 +139,11 @@ func New(a fyne.App, o Options) *Editor {
 	e.presenter = present.New(a, e.session, e.tracePresenter)
 	e.rehearsing = e.newRehearsing()
 	e.win.SetOnClosed(func() { e.presenter.Close(); e.rehearsing.Close() })
-	e.editing = container.NewStack(e.content())
-	all := container.NewBorder(e.tabs.Box, nil, nil, nil, container.NewStack(e.editing, e.plan.Box, e.reels.Box, e.exports.Box, e.photos.page.Box, e.start.Box, e.guide.layer))
-	e.win.SetContent(heard.NewWindow(tooltip.AddWindowToolTipLayer(all, e.win.Canvas()), e.hear).OnFocus(e.reveal))
+	e.editing = panel.NewPage(e.content())
+	e.editing.Show()
+	all := container.NewBorder(e.tabs.Box, nil, nil, nil, container.NewStack(e.editing.Box, e.plan.Box, e.reels.Box, e.exports.Box, e.photos.page.Box, e.start.Box, e.guide.layer))
+	hung := &curtain{}
+	e.win.SetContent(heard.NewWindow(container.New(hung, tooltip.AddWindowToolTipLayer(all, e.win.Canvas())), e.hear).OnFocus(e.reveal))
 	e.bindings = bindings()
 	e.win.SetMainMenu(e.menu())
 	e.win.Canvas().SetOnTypedKey(func(k *fyne.KeyEvent) { e.press(onCourt, k) })
@@ -149,6 +151,7 @@ func New(a fyne.App, o Options) *Editor {
 	e.win.Canvas().SetOnTypedRune(func(r rune) { e.typed(onCourt, r) })
 	e.win.SetCloseIntercept(e.quit)
 	e.win.SetOnDropped(e.dropped)
+	hung.up = true
 	e.win.Resize(fyne.NewSize(1280, 800))
 	e.settings.OnChange(e.follow)
 	e.begin(o)
@@ -171,7 +174,10 @@ func (e *Editor) begin(o Options) {
 }
 
 // Show shows the window.
-func (e *Editor) Show() { e.win.Show() }
+func (e *Editor) Show() {
+	e.win.Show()
+	e.focusStart() // could not take the keys before it was laid out
+}
 
 // End cancels what is still being exported when the window is gone, and waits until
 // nothing of it is left.
@@ -189,8 +195,8 @@ func (e *Editor) content() fyne.CanvasObject {
 	e.besides = newBesides(plays, e.court, e.side(), e.refreshReasons)
 	bar := container.New(&barRow{}, e.bar.box, e.status, e.besides.change.Tell(e.say))
 	e.besides.over(container.New(shelf{e.strip}, e.besides.middle, bar, e.strip))
-	e.page = panel.NewTall(container.New(panel.Headed{}, e.score.Box, e.besides.box))
-	return e.page.Box
+	e.tall = panel.NewTall(container.New(panel.Headed{}, e.score.Box, e.besides.box))
+	return e.tall.Box
 }
 
 // reveal scrolls the page shown, or the dialog over it, to a control that has the keys.
@@ -199,7 +205,7 @@ func (e *Editor) reveal(o fyne.CanvasObject) {
 		q.content.Reveal(o)
 		return
 	}
-	for _, page := range []interface{ Reveal(fyne.CanvasObject) }{e.page, e.start, e.plan, e.reels, e.exports, e.photos.page} {
+	for _, page := range []interface{ Reveal(fyne.CanvasObject) }{e.tall, e.start, e.plan, e.reels, e.exports, e.photos.page} {
 		page.Reveal(o)
 	}
 }

@@ -35,6 +35,7 @@ func newBench(t *testing.T, files ...string) *bench {
 	b := &bench{t: t, queue: make(chan func(), 1000)}
 	b.Editor = New(test.NewTempApp(t), Options{Files: files, Trace: &b.traced})
 	b.inWindow = func(do func()) { b.queue <- do }
+	b.Show()
 	return b
 }
 

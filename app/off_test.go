@@ -46,7 +46,7 @@ func buttonsIn(o fyne.CanvasObject) (all []*heard.Button) {
 // It fails on any that does not say why, and on any with neither text nor tip.
 func (b *bench) offButtons(where string) (off int) {
 	b.t.Helper()
-	var over fyne.CanvasObject = container.NewStack(b.tabs.Box, b.editing, b.plan.Box, b.reels.Box, b.exports.Box, b.photos.page.Box, b.start.Box)
+	var over fyne.CanvasObject = container.NewStack(b.tabs.Box, b.editing.Box, b.plan.Box, b.reels.Box, b.exports.Box, b.photos.page.Box, b.start.Box)
 	if q := b.question(); q != nil {
 		over = q.overlay
 	}

@@ -53,7 +53,7 @@ func TestADroppedPicture(t *testing.T) {
 		t.Fatal(err)
 	}
 	b.photos.page.Close()
-	if !b.editing.Visible() {
+	if !b.editing.Shown() {
 		t.Error("closed, the page does not give the court back")
 	}
 	b.photos.shown = photoKey{}

@@ -50,7 +50,7 @@ func TestPagesFitTheSmallestWindow(t *testing.T) {
 			open func()
 			box  fyne.CanvasObject
 		}{
-			{"court and plays", func() { b.besides.show(false) }, b.editing}, {"court and cards", func() { b.besides.show(true) }, b.editing},
+			{"court and plays", func() { b.besides.show(false) }, b.editing.Box}, {"court and cards", func() { b.besides.show(true) }, b.editing.Box},
 			{"start", b.openStart, b.start.Box}, {"match plan", b.openMatchPlan, b.plan.Box}, {"reels", b.openReels, b.reels.Box},
 			{"a reel", func() { b.openReels(); b.session.AddReel() }, b.reels.Box}, {"exports", b.askExport, b.exports.Box}, {"photo", b.openPhoto, b.photos.page.Box},
 		} {

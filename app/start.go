@@ -29,8 +29,15 @@ func (e *Editor) openStart() {
 	e.session.Pause()
 	e.editing.Hide()
 	e.start.Open(e.recentLessons(), !e.desk.Blank())
-	e.win.Canvas().Focus(e.start.FocusOn())
+	e.focusStart()
 	e.trace.say("start page open")
+}
+
+// focusStart gives the keys to the start page, if it is shown.
+func (e *Editor) focusStart() {
+	if e.start.Shown() {
+		e.win.Canvas().Focus(e.start.FocusOn())
+	}
 }
 
 // takePair lets what is begun over the start page begin with the pair described there.

@@ -15,7 +15,7 @@ import (
 // takes its place, and closing the last lesson brings it back.
 func TestTheStartPageComesAndGoes(t *testing.T) {
 	b := newBench(t)
-	if !b.start.Shown() || b.editing.Visible() {
+	if !b.start.Shown() || b.editing.Shown() {
 		t.Fatal("without a lesson the start page is not shown")
 	}
 	b.press(onCourt, &fyne.KeyEvent{Name: fyne.KeyEscape})
@@ -23,7 +23,7 @@ func TestTheStartPageComesAndGoes(t *testing.T) {
 		t.Error("Escape leaves a start page that has nothing to go back to")
 	}
 	b.newLesson()
-	if b.start.Shown() || !b.editing.Visible() || b.desk.Len() != 1 {
+	if b.start.Shown() || !b.editing.Shown() || b.desk.Len() != 1 {
 		t.Errorf("a new lesson leaves the start page shown: %v, %d open", b.start.Shown(), b.desk.Len())
 	}
 	b.openStart()
@@ -141,14 +141,14 @@ func TestNewPlayOverTheStartPage(t *testing.T) {
 		t.Errorf("the chooser's pair is %q (%v), want one with a name", words.PairAt(s), err)
 	}
 	b.question().first()
-	if !b.start.Shown() || b.editing.Visible() || b.desk.Len() != 1 {
+	if !b.start.Shown() || b.editing.Shown() || b.desk.Len() != 1 {
 		t.Errorf("cancelled, the start page is gone, or there are %d lessons", b.desk.Len())
 	}
 	b.start.Describe("Ana", "Luis")
 	b.askNewPlay()
 	b.question().enter()
 	l := b.session.Lesson()
-	if p, ok := b.session.Play(); !ok || b.start.Shown() || !b.editing.Visible() || l.Title != "Ana and Luis" || l.NameOf(game.Near1) != "Ana" || l.NameOf(game.Far2) != "Player D" {
+	if p, ok := b.session.Play(); !ok || b.start.Shown() || !b.editing.Shown() || l.Title != "Ana and Luis" || l.NameOf(game.Near1) != "Ana" || l.NameOf(game.Far2) != "Player D" {
 		t.Errorf("inserted: play %q of %q, start page shown %v, near1 is %q, far2 %q", p.Title, l.Title, b.start.Shown(), l.NameOf(game.Near1), l.NameOf(game.Far2))
 	}
 }
@@ -162,7 +162,7 @@ func TestPagesLeadBackToTheStartPage(t *testing.T) {
 		"finder":     func() { b.findCommand(); b.question().first() },
 		"compare":    b.askCompare,
 	} {
-		if visit(); !b.start.Shown() || b.editing.Visible() {
+		if visit(); !b.start.Shown() || b.editing.Shown() {
 			t.Errorf("%s: the start page is gone", name)
 		}
 	}

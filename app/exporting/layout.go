@@ -120,12 +120,12 @@ func (g *Page) layOut() {
 	middle := container.NewBorder(nil, below, nil, nil, container.NewStack(g.frame.Box, g.textBox))
 	columns := panel.NewColumns(panel.Column{Content: container.NewPadded(left), Width: presetsWidth},
 		panel.Column{Content: container.NewPadded(middle), Least: leastPreview}, panel.Column{Content: container.NewPadded(g.form), Width: formWidth})
-	g.page = panel.NewTall(columns.Box)
-	g.Box = container.NewPadded(g.page.Box)
+	g.tall = panel.NewTall(columns.Box)
+	g.Page = panel.NewPage(container.NewPadded(g.tall.Box))
 }
 
 // Reveal scrolls so that a control of the page can be seen.
-func (g *Page) Reveal(o fyne.CanvasObject) { g.page.Reveal(o) }
+func (g *Page) Reveal(o fyne.CanvasObject) { g.tall.Reveal(o) }
 
 // showChoice shows the choice in the controls, those only that count for the output.
 func (g *Page) showChoice() {

@@ -38,8 +38,8 @@ type Events struct {
 
 // Page is the page of exports.
 type Page struct {
-	Box     *fyne.Container
-	page    *panel.Tall
+	*panel.Page
+	tall    *panel.Tall
 	Work    *Work // in the background
 	events  Events
 	prefs   fyne.Preferences
@@ -78,7 +78,6 @@ func New(p fyne.Preferences, e Events) *Page {
 	g.pulse = fynecanvas.NewRaster(func(int, int) image.Image { e.Painted(); return image.NewRGBA(image.Rect(0, 0, 1, 1)) })
 	g.make()
 	g.layOut()
-	g.Box.Hide()
 	return g
 }
 
@@ -91,7 +90,7 @@ func (g *Page) Open(i int) {
 	}
 	g.what.Options = names
 	g.what.ClearSelected()
-	g.Box.Show()
+	g.Page.Show()
 	g.say("")
 	if i < len(names) {
 		g.what.SetSelectedIndex(i)
@@ -101,16 +100,13 @@ func (g *Page) Open(i int) {
 	g.events.Trace("export choice %s %s %d %s %s", g.chosenOutput().Key, sizeKey(Sizes[c.Size]), Rates[c.Rate], Grounds[c.Ground], filepath.Dir(g.path.Text))
 }
 
-// Shown says whether the page is shown.
-func (g *Page) Shown() bool { return g.Box.Visible() }
-
 // Exporter is the button that exports.
 func (g *Page) Exporter() fyne.CanvasObject { return g.export }
 
 // Close goes back. An export under way goes on.
 func (g *Page) Close() {
 	g.measuring()
-	g.Box.Hide()
+	g.Hide()
 	g.events.Close()
 }
 

@@ -28,7 +28,7 @@ type MatchPlanEvents struct {
 // MatchPlan is the page of a pair's whole game: what is asked for on top, below
 // it the table, the starters, the signals or the roster of pairs.
 type MatchPlan struct {
-	Box     *fyne.Container
+	*Page
 	session *session.Session
 	events  MatchPlanEvents
 	team    *Dropdown
@@ -42,7 +42,7 @@ type MatchPlan struct {
 	line    *widget.Label // what has been done, or what could not be
 	said    lineText
 	views   *views
-	page    *Tall
+	tall    *Tall
 	table   *planTable
 	scores  *planScores
 	start   *starters
@@ -81,9 +81,8 @@ func NewMatchPlan(s *session.Session, events MatchPlanEvents) *MatchPlan {
 	p.SetRoster(roster.Roster{}, "")
 	p.views = newViews(p.pulse.Refresh, view{words.T("Table"), p.table.box}, view{words.T("Score by score"), p.scores.box},
 		view{words.T("Starters and margins"), p.start.box}, view{words.T("Signals"), p.signals.box}, view{words.T("Pairs"), p.pairs.box})
-	p.page = NewTall(container.New(Headed{}, p.asked(), p.views.stack))
-	p.Box = p.page.Box
-	p.Box.Hide()
+	p.tall = NewTall(container.New(Headed{}, p.asked(), p.views.stack))
+	p.Page = NewPage(p.tall.Box)
 	return p
 }
 
@@ -106,11 +105,11 @@ func (p *MatchPlan) asked() fyne.CanvasObject {
 func beside(text string) fyne.CanvasObject { return container.NewCenter(widget.NewLabel(text)) }
 
 // Reveal scrolls so that a control of the page can be seen.
-func (p *MatchPlan) Reveal(o fyne.CanvasObject) { p.page.Reveal(o) }
+func (p *MatchPlan) Reveal(o fyne.CanvasObject) { p.tall.Reveal(o) }
 
 // Open shows the page as the lesson is now.
 func (p *MatchPlan) Open() {
-	p.Box.Show()
+	p.Show()
 	p.remake()
 }
 
@@ -120,12 +119,9 @@ func (p *MatchPlan) SetRoster(r roster.Roster, path string) { p.pairs.show(r, pa
 // ShowPairs shows the roster of an open page.
 func (p *MatchPlan) ShowPairs() { p.views.choose(len(p.views.buttons) - 1) }
 
-// Shown says whether the page is shown.
-func (p *MatchPlan) Shown() bool { return p.Box.Visible() }
-
 // Close goes back to the court.
 func (p *MatchPlan) Close() {
-	p.Box.Hide()
+	p.Hide()
 	if p.events.Close != nil {
 		p.events.Close()
 	}
@@ -139,7 +135,7 @@ func (p *MatchPlan) remake() {
 
 // Refresh makes the page again if it is shown and something has changed.
 func (p *MatchPlan) Refresh() {
-	if !p.Box.Visible() || p.made == p.session.Revision() {
+	if !p.Shown() || p.made == p.session.Revision() {
 		return
 	}
 	p.made = p.session.Revision()

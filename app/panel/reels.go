@@ -27,7 +27,7 @@ type ReelEvents struct {
 // Reels is the page where a clip is put together: on top which reel and how long,
 // below it the preview and what is picked, at the bottom the running order.
 type Reels struct {
-	Box     *fyne.Container
+	*Page
 	session *session.Session
 	events  ReelEvents
 	back    *heard.Button
@@ -47,7 +47,7 @@ type Reels struct {
 	ofReel  []fyne.CanvasObject // of the head, likewise
 	export  *heard.Button
 	pulse   *fynecanvas.Raster
-	page    *Tall
+	tall    *Tall
 	order   *takeButtons
 	named   map[string]fyne.CanvasObject
 	film    *film.Film
@@ -69,7 +69,6 @@ func NewReels(s *session.Session, events ReelEvents) *Reels {
 	p.none = wrapped()
 	p.none.SetText(words.T("A reel is a clip made of takes: stretches of plays, each with its own camera and speed. Begin with a new reel, or let one be made of the play shown that lasts as long as you want."))
 	p.layOut()
-	p.Box.Hide()
 	return p
 }
 
@@ -95,16 +94,16 @@ func (p *Reels) layOut() {
 	p.named["reel-play"], p.named["reel-shape"], p.named["reel-camera"] = p.preview.play, p.preview.shape, p.take.camera
 	p.named["reel-caption"], p.named["reel-freeze"] = p.take.caption, p.take.freeze
 	p.named["reel-slow"] = p.take.slow
-	p.page = NewTall(container.New(Headed{}, p.head(), container.NewStack(container.NewPadded(p.none), p.worked)))
-	p.Box = p.page.Box
+	p.tall = NewTall(container.New(Headed{}, p.head(), container.NewStack(container.NewPadded(p.none), p.worked)))
+	p.Page = NewPage(p.tall.Box)
 }
 
 // Reveal scrolls so that a control of the page can be seen.
-func (p *Reels) Reveal(o fyne.CanvasObject) { p.page.Reveal(o) }
+func (p *Reels) Reveal(o fyne.CanvasObject) { p.tall.Reveal(o) }
 
 // Open shows the page as the lesson is now.
 func (p *Reels) Open() {
-	p.Box.Show()
+	p.Show()
 	p.made, p.picked = -1, nothingPicked
 	p.Say("") // what was said of the court
 	p.Refresh()
@@ -113,19 +112,16 @@ func (p *Reels) Open() {
 // nothingPicked is no place of a reel.
 const nothingPicked = session.EndCard - 1
 
-// Shown says whether the page is shown.
-func (p *Reels) Shown() bool { return p.Box.Visible() }
-
 // Close goes back to the court.
 func (p *Reels) Close() {
 	p.preview.stop()
-	p.Box.Hide()
+	p.Hide()
 	invoke(p.events.Close)
 }
 
 // Refresh shows the reel again if the page is shown and something has changed.
 func (p *Reels) Refresh() {
-	if !p.Box.Visible() || p.made == p.session.Revision() {
+	if !p.Shown() || p.made == p.session.Revision() {
 		return
 	}
 	p.made = p.session.Revision()

@@ -109,6 +109,7 @@ func TestRecipesAreWhole(t *testing.T) {
 		words.Speak(l)
 		test.NewTempApp(t)
 		p := NewReels(session.New(start(), "", nil), ReelEvents{})
+		p.Show()
 		p.Box.Resize(fyne.NewSize(640, 400))
 		if got, want := p.recipe.Size().Width, p.recipe.Whole(); got < want {
 			t.Errorf("%s: the choice of recipes is %v wide, want %v", l.Tag(), got, want)

@@ -33,7 +33,7 @@ type StartEvents struct {
 // Start is the page that a window begins with: a pair describes itself and gets
 // its first play, beside it the lessons used last, below it the built-in ones.
 type Start struct {
-	Box     *fyne.Container
+	*Page
 	events  StartEvents
 	form    *PairForm
 	draw    *heard.Button
@@ -46,7 +46,7 @@ type Start struct {
 	builtIn []lesson.Lesson
 	gallery *Gallery
 	pulse   *fynecanvas.Raster
-	page    *Tall
+	tall    *Tall
 	lesson  lesson.Lesson // what would be drawn
 	drawn   bool          // the built-in lessons' pictures are there
 }
@@ -88,8 +88,7 @@ func NewStart(builtIn []lesson.Lesson, events StartEvents) *Start {
 	p.gallery.OnAccept = p.openChosen
 	p.gallery.OnTapped = func(int) { p.openChosen() }
 	p.pulse = fynecanvas.NewRaster(func(int, int) image.Image { events.Painted(); return image.NewRGBA(image.Rect(0, 0, 1, 1)) })
-	p.Box = container.NewStack(container.NewGridWrap(fyne.NewSize(1, 1), p.pulse), p.layOut())
-	p.Box.Hide()
+	p.Page = NewPage(container.NewStack(container.NewGridWrap(fyne.NewSize(1, 1), p.pulse), p.layOut()))
 	return p
 }
 
@@ -105,8 +104,8 @@ func (p *Start) layOut() fyne.CanvasObject {
 	files := container.NewVBox(heading(words.T("Recent lessons")), other, p.recent, p.line)
 	top := NewSided(pair, container.New(&fixedWidth{recentWidth}, files), leastForm+firstSize.Width)
 	all := container.NewVBox(top, whole(heading(words.T("Built-in lessons, with invented people"))), p.gallery.Box)
-	p.page = NewTall(container.New(layout.NewCustomPaddedLayout(0, 0, 12, 12), all))
-	return container.New(layout.NewCustomPaddedLayout(6, 6, 0, 0), p.page.Box)
+	p.tall = NewTall(container.New(layout.NewCustomPaddedLayout(0, 0, 12, 12), all))
+	return container.New(layout.NewCustomPaddedLayout(6, 6, 0, 0), p.tall.Box)
 }
 
 func heading(text string) *widget.Label {
@@ -120,7 +119,7 @@ func whole(l *widget.Label) *widget.Label {
 }
 
 // Reveal scrolls so that a control of the page can be seen.
-func (p *Start) Reveal(o fyne.CanvasObject) { p.page.Reveal(o) }
+func (p *Start) Reveal(o fyne.CanvasObject) { p.tall.Reveal(o) }
 
 // fixedWidth gives what it holds a width.
 type fixedWidth struct{ width float32 }
@@ -151,17 +150,11 @@ func (p *Start) Open(recent []string, back bool) {
 		p.gallery.Show(pictured(p.builtIn))
 	}
 	p.refresh()
-	p.Box.Show()
+	p.Show()
 }
 
 // Say shows a line on the page.
 func (p *Start) Say(text string) { p.line.SetText(text) }
-
-// Shown says whether the page is shown.
-func (p *Start) Shown() bool { return p.Box.Visible() }
-
-// Hide takes the page away.
-func (p *Start) Hide() { p.Box.Hide() }
 
 // pictured are lessons as small courts of their first plays.
 func pictured(all []lesson.Lesson) []Choice {

@@ -28,8 +28,8 @@ type Events struct {
 
 // Page is the page; it takes the court's place while it is open.
 type Page struct {
-	Box     *fyne.Container
-	page    *panel.Tall
+	*panel.Page
+	tall    *panel.Tall
 	session *session.Session
 	events  Events
 	view    *view
@@ -80,9 +80,8 @@ func New(s *session.Session, e Events) *Page {
 	p.remove = heard.NewButtonWithIcon(words.T("Take the photo away"), theme.DeleteIcon(), s.RemovePhoto)
 	p.back = heard.NewButtonWithIcon(words.T("Back to the court"), theme.NavigateBackIcon(), p.Close)
 	columns := panel.NewColumns(panel.Column{Content: p.view, Least: leastPhoto}, panel.Column{Content: p.column(), Width: columnWidth})
-	p.page = panel.NewTall(columns.Box)
-	p.Box = p.page.Box
-	p.Box.Hide()
+	p.tall = panel.NewTall(columns.Box)
+	p.Page = panel.NewPage(p.tall.Box)
 	return p
 }
 
@@ -99,12 +98,12 @@ func (p *Page) column() fyne.CanvasObject {
 }
 
 // Reveal scrolls so that a control of the page can be seen.
-func (p *Page) Reveal(o fyne.CanvasObject) { p.page.Reveal(o) }
+func (p *Page) Reveal(o fyne.CanvasObject) { p.tall.Reveal(o) }
 
 // Open shows the page with the play's picture; missing is the file of one that is
 // not there.
 func (p *Page) Open() {
-	p.Box.Show()
+	p.Page.Show()
 	p.Refresh()
 }
 
@@ -115,12 +114,9 @@ func (p *Page) Close() {
 	}
 	p.view.cancel()
 	p.view.feet, p.view.close = nil, false
-	p.Box.Hide()
+	p.Hide()
 	p.events.Close()
 }
-
-// Shown says whether the page is open.
-func (p *Page) Shown() bool { return p.Box.Visible() }
 
 // Cancel drops a drag under way, or the keys' search for a player's place, and says
 // whether there was one.
