@@ -93,14 +93,14 @@ const (
 )
 
 func (g *Page) layOut() {
-	left := container.NewVBox(g.back, widget.NewLabel(words.T("What")), g.what, widget.NewSeparator(), widget.NewLabel(words.T("What for")))
+	left := []fyne.CanvasObject{g.back, widget.NewLabel(words.T("What")), g.what, widget.NewSeparator(), widget.NewLabel(words.T("What for"))}
 	for i, p := range Presets {
 		about := widget.NewLabel(p.about(g.outputs))
 		about.SizeName = theme.SizeNameCaptionText
-		left.Add(container.New(layout.NewCustomPaddedVBoxLayout(-6), g.presets[i], about))
+		left = append(left, container.New(layout.NewCustomPaddedVBoxLayout(-6), g.presets[i], about))
 	}
 	g.rows = map[*panel.Dropdown]*widget.Label{}
-	form := container.New(layout.NewFormLayout())
+	var form []fyne.CanvasObject
 	for _, row := range []struct {
 		name string
 		d    *panel.Dropdown
@@ -108,17 +108,16 @@ func (g *Page) layOut() {
 		{words.T("Format"), g.output}, {words.T("Size"), g.size}, {words.T("Frames a second"), g.rate}, {words.T("Speed"), g.speed}, {words.T("Background"), g.ground},
 	} {
 		g.rows[row.d] = widget.NewLabel(row.name)
-		form.Add(g.rows[row.d])
-		form.Add(row.d)
+		form = append(form, g.rows[row.d], row.d)
 	}
-	g.form = container.NewVBox(form, g.beeps, g.needs, widget.NewLabel(words.T("File")), container.NewBorder(nil, nil, nil, g.browse, g.path),
+	g.form = container.NewVBox(container.New(layout.NewFormLayout(), form...), g.beeps, g.needs, widget.NewLabel(words.T("File")), container.NewBorder(nil, nil, nil, g.browse, g.path),
 		g.estimate, g.export, g.bar, g.cancel, g.line, g.show, container.NewGridWrap(fyne.NewSize(1, 1), g.pulse))
 	g.dashes = widget.NewLabel(words.T("Apps that show the clip cover nothing inside the dashes."))
 	g.dashes.Wrapping = fyne.TextWrapWord
 	g.dashes.SizeName, g.dashes.Alignment = theme.SizeNameCaptionText, fyne.TextAlignCenter
 	below := container.NewVBox(g.dashes, container.NewBorder(nil, nil, nil, g.clock, g.moment))
 	middle := container.NewBorder(nil, below, nil, nil, container.NewStack(g.frame.Box, g.textBox))
-	columns := panel.NewColumns(panel.Column{Content: container.NewPadded(left), Width: presetsWidth},
+	columns := panel.NewColumns(panel.Column{Content: container.NewPadded(container.NewVBox(left...)), Width: presetsWidth},
 		panel.Column{Content: container.NewPadded(middle), Least: leastPreview}, panel.Column{Content: container.NewPadded(g.form), Width: formWidth})
 	g.tall = panel.NewTall(columns.Box)
 	g.Page = panel.NewPage(container.NewPadded(g.tall.Box))

@@ -33,7 +33,7 @@ func NewGallery(count int, size CardSize) *Gallery {
 	for i := range count {
 		c := newCard(size, func() { g.tap(i) }, func(k *fyne.KeyEvent) { g.key(i, k) })
 		g.cards = append(g.cards, c)
-		g.Box.Add(c)
+		g.Box.Objects = append(g.Box.Objects, c)
 	}
 	return g
 }

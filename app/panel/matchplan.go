@@ -91,14 +91,13 @@ func (p *MatchPlan) asked() fyne.CanvasObject {
 	const entry = 60
 	first := container.New(&flow{}, p.back, container.NewHBox(beside(words.T("Plan for")), Roomy(p.team)),
 		container.NewHBox(beside(words.T("Stack")), Roomy(p.policy)), Roomy(p.goal))
-	second := container.New(&flow{}, beside(words.T("Rallies won on own serve, in percent:")))
+	second := []fyne.CanvasObject{beside(words.T("Rallies won on own serve, in percent:"))}
 	for _, e := range court.Ends {
-		second.Add(container.NewHBox(inWidth(170, p.served[e]), inWidth(entry, p.chances[e])))
+		second = append(second, container.NewHBox(inWidth(170, p.served[e]), inWidth(entry, p.chances[e])))
 	}
-	second.Add(p.write)
 	line := container.NewBorder(nil, nil, nil, container.NewGridWrap(fyne.NewSize(1, 1), p.pulse), p.line)
 	third := container.New(&answered{before: true}, line, p.views.row)
-	return container.NewVBox(first, second, third, widget.NewSeparator())
+	return container.NewVBox(first, container.New(&flow{}, append(second, p.write)...), third, widget.NewSeparator())
 }
 
 // beside is a word in the middle of a row's height.

@@ -35,15 +35,12 @@ func (p *Reels) head() fyne.CanvasObject {
 	p.named["reel-seconds"], p.named["reel-recipe"], p.named["reel-which"] = p.seconds, p.recipe, p.which
 	p.ofReel = []fyne.CanvasObject{inWidth(230, p.name), p.button("reel-delete", words.T("Delete the reel"), theme.DeleteIcon(), s.DeleteReel),
 		Roomy(p.corner), p.button("reel-logo", words.T("Logo…"), theme.MediaPhotoIcon(), func() { invoke(p.events.Logo) })}
-	first := container.New(&flow{}, p.back, inWidth(230, p.which), p.button("reel-new", words.T("New reel"), theme.ContentAddIcon(), s.AddReel),
-		container.NewGridWrap(fyne.NewSize(1, 1), p.pulse))
-	for _, o := range p.ofReel {
-		first.Add(o)
-	}
+	first := []fyne.CanvasObject{p.back, inWidth(230, p.which), p.button("reel-new", words.T("New reel"), theme.ContentAddIcon(), s.AddReel),
+		container.NewGridWrap(fyne.NewSize(1, 1), p.pulse)}
 	p.export = p.button("reel-export", words.T("Export…"), theme.DocumentSaveIcon(), func() { invoke(p.events.Export) })
 	second := container.New(&flow{}, beside(words.T("Make one of the play shown that lasts")), inWidth(60, p.seconds), beside(words.T("seconds:")),
 		Roomy(p.recipe), p.button("reel-fit", words.T("Fit"), theme.ConfirmIcon(), p.fit), p.export)
-	return container.NewVBox(first, second, p.line, widget.NewSeparator())
+	return container.NewVBox(container.New(&flow{}, append(first, p.ofReel...)...), second, p.line, widget.NewSeparator())
 }
 
 // fit makes the reel anew so that it lasts as long as asked for.

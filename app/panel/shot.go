@@ -43,18 +43,21 @@ func NewShot(s *session.Session) *Shot {
 	p.mean = heard.NewButton(words.T("Make this the usual one here"), p.define)
 	p.scatter = heard.NewCheck(words.T("Show how it scatters"), nil)
 	p.figures = p.newFigures()
-	p.Box = container.NewVBox(p.title, container.New(&namedChoices{}, widget.NewLabel(words.T("Hit as")), p.kind, widget.NewLabel(words.T("Met")), p.meet))
-	for _, f := range p.figures[:scatterFigures] {
-		p.Box.Add(f.box)
-	}
-	p.Box.Add(p.mean)
-	p.Box.Add(p.scatter)
-	for _, f := range p.figures[scatterFigures:] {
-		p.Box.Add(f.box)
-	}
-	p.Box.Add(p.facts)
+	p.Box = container.NewVBox(p.rows()...)
 	p.listen()
 	return p
+}
+
+// rows are what the card shows, from the top down.
+func (p *Shot) rows() []fyne.CanvasObject {
+	all := []fyne.CanvasObject{p.title, container.New(&namedChoices{}, widget.NewLabel(words.T("Hit as")), p.kind, widget.NewLabel(words.T("Met")), p.meet)}
+	for i, f := range p.figures {
+		if i == scatterFigures {
+			all = append(all, p.mean, p.scatter)
+		}
+		all = append(all, f.box)
+	}
+	return append(all, p.facts)
 }
 
 // scatterFigures is the first of the figures that belong to the scatter.

@@ -62,10 +62,10 @@ func newSignals(s *session.Session, save func(name, text string)) *signals {
 
 // matrix lays out the four chances: what the pair does by where they aim.
 func (p *signals) matrix() fyne.CanvasObject {
-	grid := container.NewGridWithColumns(3, wrappedText(words.T("Your chance of winning the rally, in percent, when")), bold(words.Aim(signal.Left)), bold(words.Aim(signal.Right)))
+	grid := []fyne.CanvasObject{wrappedText(words.T("Your chance of winning the rally, in percent, when")), bold(words.Aim(signal.Left)), bold(words.Aim(signal.Right))}
 	usual := [2][2]string{{"42", "60"}, {"56", "46"}} // invented, to be typed over
 	for _, do := range signal.Actions {
-		grid.Add(bold(words.Action(do)))
+		grid = append(grid, bold(words.Action(do)))
 		for _, aim := range signal.Aims {
 			p.chances[do][aim] = newCommitEntry(func(string) {
 				p.taken[do][aim], p.typed = lesson.Count{}, true
@@ -73,10 +73,10 @@ func (p *signals) matrix() fyne.CanvasObject {
 			})
 			p.chances[do][aim].show(usual[do][aim])
 			p.counted[do][aim] = widget.NewLabel("")
-			grid.Add(container.NewVBox(p.chances[do][aim], p.counted[do][aim]))
+			grid = append(grid, container.NewVBox(p.chances[do][aim], p.counted[do][aim]))
 		}
 	}
-	return grid
+	return container.NewGridWithColumns(3, grid...)
 }
 
 func bold(text string) *widget.Label {

@@ -29,8 +29,7 @@ func newViews(changed func(), all ...view) *views {
 	for i, one := range all {
 		b := heard.NewButton(one.title, func() { v.choose(i) })
 		v.buttons = append(v.buttons, b)
-		v.row.Add(b)
-		v.stack.Add(one.content)
+		v.row.Objects, v.stack.Objects = append(v.row.Objects, b), append(v.stack.Objects, one.content)
 	}
 	v.mark(0)
 	return v

@@ -11,6 +11,7 @@ import (
 	"github.com/go-gl/glfw/v3.3/glfw"
 
 	"homeside/app"
+	"homeside/internal/large"
 	"homeside/words"
 )
 
@@ -24,6 +25,9 @@ const traceVariable = "HOMESIDE_TRACE"
 // framesVariable names the environment variable that, set to anything, has every
 // frame told to the trace; for measuring.
 const framesVariable = "HOMESIDE_TRACE_FRAMES"
+
+// startHeap is what the program allocates until it shows its window, and a little more.
+const startHeap = 40 << 20
 
 func main() {
 	if err := run(os.Args[1:]); err != nil {
@@ -44,11 +48,14 @@ func run(args []string) error {
 	if o.Trace, err = openTrace(os.Getenv(traceVariable)); err != nil {
 		return err
 	}
+	large.Heap(startHeap)
 	keepFreed()
-	wantNoDepth()
 	lightUnlessSaid()
 	a := fyneapp.NewWithID(appID)
 	o.Settings = app.OpenSettings(a, asked)
+	fonts := readFonts()
+	wantNoDepth()
+	<-fonts
 	e := app.New(a, o)
 	e.Show()
 	a.Run() // until the window is closed, or a signal ends it
