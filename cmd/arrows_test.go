@@ -70,7 +70,7 @@ var arrows = []arrow{
 	{"app/rehearsal", []string{"model/...", "export/sound"}},
 	{"app/drilling", []string{"model/...", "canvas", "canvas/...", "words", "app/frameclock", "app/heard", "app/looks", "app/panel", "app/rehearsal", "app/session"}},
 	{"app", []string{"model/...", "canvas", "canvas/...", "export", "export/...", "assets", "words", "app/..."}},
-	{"cmd/homeside", []string{"model/...", "assets", "words", "app", "app/..."}},
+	{"cmd/homeside", []string{"model/...", "assets", "words", "app", "app/...", "internal/large"}},
 	{"cmd/homeside-cli", []string{"model/...", "canvas", "canvas/...", "export", "export/...", "assets", "words"}},
 	{"cmd/clipbench", []string{"model/...", "assets", "canvas", "canvas/...", "export", "export/..."}},
 	{"cmd", nil},
