@@ -6,15 +6,11 @@ import (
 	"time"
 
 	"fyne.io/fyne/v2"
-	"fyne.io/fyne/v2/container"
-	"fyne.io/fyne/v2/layout"
 	"fyne.io/fyne/v2/widget"
-	tooltip "github.com/dweymouth/fyne-tooltip"
 
 	"homeside/app/courtview"
 	"homeside/app/exporting"
 	"homeside/app/frameclock"
-	"homeside/app/heard"
 	"homeside/app/panel"
 	"homeside/app/present"
 	"homeside/app/rallystrip"
@@ -22,7 +18,6 @@ import (
 	"homeside/app/session"
 	"homeside/app/settings"
 	"homeside/model/units"
-	"homeside/words"
 )
 
 // Options say how the editor starts. The zero value shows the start page.
@@ -109,50 +104,10 @@ func New(a fyne.App, o Options) *Editor {
 	e.session = session.New(session.Blank(), "", func() { e.changed() })
 	e.session.SetCuts(e.settings.Now().ReducedMotion)
 	e.desk = session.NewDesk(e.session)
-	e.tabs = panel.NewTabs(e.desk, e.showLesson, e.closeLesson)
-	e.court = courtview.New(e.session, e.courtEvents(o))
-	e.strip = rallystrip.New(e.session, rallystrip.Events{
-		Key: func(k *fyne.KeyEvent) { e.press(onStrip, k) }, Rune: func(r rune) { e.typed(onStrip, r) }, Status: e.say, Menu: e.stripMenu, Cue: e.askCue, Open: e.openThing, Focused: func() { e.reveal(e.strip); e.trace.say("focus strip") }, Painted: e.traceStrip,
-	})
-	e.eager = eager{look: o.Look, later: inStep}
-	e.stripLater = lazily{refresh: e.strip.Refresh, pause: stripPause}
-	e.plays = panel.NewPlays(e.session, e.key, e.say)
-	e.score = panel.NewScore(e.session)
-	e.shot = panel.NewShot(e.session)
-	e.match = panel.NewMatch(e.session)
-	e.checks = panel.NewChecks(e.session, e.say)
-	e.tell = panel.NewTell(e.session)
-	e.bought = panel.NewBought(e.session, e.askSaveChart)
-	e.player = panel.NewPlayer(e.session)
-	e.notes = panel.NewNotes(e.session, e.guard(e.askDescribePlay))
-	e.bar = newPlaybar(e.session, e.say)
-	e.status = widget.NewLabel(words.Caution())
-	e.status.Truncation = fyne.TextTruncateEllipsis
-	e.clock = frameclock.New(e.session.Playing, e.session.Advance)
-	e.plan = e.newMatchPlan()
-	e.reels = e.newReels()
-	e.exports = e.newExports()
-	e.photos = e.newPhotos()
-	e.start = e.newStart()
-	e.guide = newGuide(e)
-	e.trace.heard = e.guide.hear
-	e.presenter = present.New(a, e.session, e.tracePresenter)
-	e.rehearsing = e.newRehearsing()
-	e.win.SetOnClosed(func() { e.presenter.Close(); e.rehearsing.Close() })
-	e.editing = panel.NewPage(e.content())
-	e.editing.Show()
-	all := container.NewBorder(e.tabs.Box, nil, nil, nil, container.NewStack(e.editing.Box, e.plan.Box, e.reels.Box, e.exports.Box, e.photos.page.Box, e.start.Box, e.guide.layer))
-	hung := &curtain{}
-	e.win.SetContent(heard.NewWindow(container.New(hung, tooltip.AddWindowToolTipLayer(all, e.win.Canvas())), e.hear).OnFocus(e.reveal))
-	e.bindings = bindings()
-	e.win.SetMainMenu(e.menu())
-	e.win.Canvas().SetOnTypedKey(func(k *fyne.KeyEvent) { e.press(onCourt, k) })
-	e.plays.List.Typed = func(r rune) { e.typed(anywhere, r) }
-	e.win.Canvas().SetOnTypedRune(func(r rune) { e.typed(onCourt, r) })
-	e.win.SetCloseIntercept(e.quit)
-	e.win.SetOnDropped(e.dropped)
-	hung.up = true
-	e.win.Resize(fyne.NewSize(1280, 800))
+	e.makeCourt(o)
+	e.makeCards()
+	e.makePages()
+	e.hang()
 	e.settings.OnChange(e.follow)
 	e.begin(o)
 	e.changed()
@@ -186,19 +141,6 @@ func (e *Editor) End() { e.exports.Work.End() }
 // Window is the editor's window.
 func (e *Editor) Window() fyne.Window { return e.win }
 
-// content lays the parts out: the score first, the plays beside the court, the
-// rally strip under both, the cards on the right. The Tab key goes through them
-// in this order.
-func (e *Editor) content() fyne.CanvasObject {
-	write := heard.NewButton(words.T("New play from the score…"), e.guard(e.askNewPlay))
-	plays := container.New(layout.NewBorderLayout(nil, write, nil, nil), e.plays.Box, write)
-	e.besides = newBesides(plays, e.court, e.side(), e.refreshReasons)
-	bar := container.New(&barRow{}, e.bar.box, e.status, e.besides.change.Tell(e.say))
-	e.besides.over(container.New(shelf{e.strip}, e.besides.middle, bar, e.strip))
-	e.tall = panel.NewTall(container.New(panel.Headed{}, e.score.Box, e.besides.box))
-	return e.tall.Box
-}
-
 // reveal scrolls the page shown, or the dialog over it, to a control that has the keys.
 func (e *Editor) reveal(o fyne.CanvasObject) {
 	if q := e.question(); q != nil {
@@ -209,12 +151,6 @@ func (e *Editor) reveal(o fyne.CanvasObject) {
 		page.Reveal(o)
 	}
 }
-
-// Shares of the window's width: what is left of the cards, and of that the plays.
-const (
-	leftShare  = 0.78
-	playsShare = 0.245
-)
 
 // changed shows the session as it is now. While a play runs only the pictures
 // change; words and lists follow when the lesson or the play does.
@@ -269,13 +205,6 @@ func (e *Editor) changed() {
 	}
 }
 
-// traceStep tells the state of the history: the last step done and whether the
-// lesson differs from its file.
-func (e *Editor) traceStep() {
-	step, _ := e.session.CanUndo()
-	e.trace.say("step %q modified=%v", step, e.session.Modified())
-}
-
 // title names the lesson and marks one that differs from its file.
 func (e *Editor) title() {
 	name := panel.LessonTitle(e.session.Lesson().Title) + " - Homeside"
@@ -303,34 +232,4 @@ func (e *Editor) say(text string) {
 		text = e.idleLine()
 	}
 	e.status.SetText(text)
-}
-
-// paintedRevision is called from within a paint. It tells where the players
-// are in the window, in pixels.
-func (e *Editor) paintedRevision(revision int) {
-	if e.beingTimed() {
-		return
-	}
-	now := e.whereabouts(revision)
-	if now == e.painted || !e.trace.written() {
-		return
-	}
-	e.painted = now
-	for id, at := range e.court.OnScreen() {
-		e.trace.say("at %v %.0f %.0f", id, at.X, at.Y)
-	}
-	e.traceControls()
-	e.trace.say("painted %d", revision)
-}
-
-// traceStrip tells where things are in the rally strip; it is called from within
-// its paint.
-func (e *Editor) traceStrip() {
-	if e.trace == nil || e.beingTimed() {
-		return
-	}
-	for thing, at := range e.strip.OnScreen() {
-		e.trace.say("at %s %.0f %.0f", thing, at.X, at.Y)
-	}
-	e.trace.say("strip shown %d", e.session.Revision())
 }
