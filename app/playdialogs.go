@@ -60,11 +60,16 @@ func caption(text string) *widget.Label {
 	return l
 }
 
-// newLesson shows a lesson with one ordinary play and nobody's names.
+// newLesson shows a lesson with one ordinary play: of the pair that has described
+// itself on the start page, at its score, or with nobody's names.
 func (e *Editor) newLesson() {
+	defer e.trace.say("new lesson")
+	if l, ok := e.start.Ordinary(); ok && e.start.Shown() {
+		e.openUnsaved(l, "")
+		return
+	}
 	l := session.Blank()
 	l.Title, l.Plays = words.T("New lesson"), []lesson.Play{edit.OrdinaryPlay()}
 	l.Plays[0].Title = words.T("An ordinary serve")
 	e.openLesson(l, "")
-	e.trace.say("new lesson")
 }

@@ -40,10 +40,11 @@ func (e *Editor) focusStart() {
 	}
 }
 
-// takePair lets what is begun over the start page begin with the pair described there.
+// takePair lets what is begun over the start page begin with the pair described there,
+// at the score that is said.
 func (e *Editor) takePair() {
-	if l, ok := e.start.Pair(); ok && e.start.Shown() {
-		e.desk.Begin(l)
+	if l, at, ok := e.start.Pair(); ok && e.start.Shown() {
+		e.desk.Begin(l, at)
 	}
 }
 

@@ -6,7 +6,11 @@ import (
 
 	"fyne.io/fyne/v2"
 
+	"homeside/app/heard"
+	"homeside/app/panel"
 	"homeside/app/session"
+	"homeside/model/court"
+	"homeside/model/formation"
 	"homeside/model/game"
 	"homeside/words"
 )
@@ -150,6 +154,40 @@ func TestNewPlayOverTheStartPage(t *testing.T) {
 	l := b.session.Lesson()
 	if p, ok := b.session.Play(); !ok || b.start.Shown() || !b.editing.Shown() || l.Title != "Ana and Luis" || l.NameOf(game.Near1) != "Ana" || l.NameOf(game.Far2) != "Player D" {
 		t.Errorf("inserted: play %q of %q, start page shown %v, near1 is %q, far2 %q", p.Title, l.Title, b.start.Shown(), l.NameOf(game.Near1), l.NameOf(game.Far2))
+	}
+}
+
+// What is begun over the start page is played at the score that is said there, served
+// by the team and led by the player named.
+func TestTheFirstPlayIsAtTheScoreSaid(t *testing.T) {
+	for name, begin := range map[string]func(b *bench){
+		"new play":     func(b *bench) { b.askNewPlay(); b.question().enter() },
+		"empty lesson": func(b *bench) { b.newLesson() },
+	} {
+		for _, returns := range []bool{false, true} {
+			b := newBench(t)
+			b.start.Describe("Ana", "Luis")
+			said := b.start.Named()
+			said["start-call"].(*heard.Entry).SetText("4-7-1")
+			said["start-serving"].(*panel.Dropdown).SetSelectedIndex(map[bool]int{false: 0, true: 1}[returns])
+			said["start-lead"].(*panel.Dropdown).SetSelectedIndex(1)
+			begin(b)
+			p, _ := b.session.Play()
+			state, err := b.session.ScoreState()
+			s := formation.Situation{State: state, Team: court.Near}
+			if err != nil || p.Situation.Call.String() != "4-7-1" || s.Serves() == returns || s.Lead() != game.Near2 || b.session.Lesson().NameOf(game.Near2) != "Luis" || !b.session.Modified() {
+				t.Errorf("%s, returns %v: %q at %v, the pair serves %v led by %v (%v)", name, returns, p.Title, p.Situation.Call, s.Serves(), s.Lead(), err)
+			}
+		}
+	}
+}
+
+// While the form says nothing, a new lesson is of nobody, with nothing to save.
+func TestANewLessonOfNobody(t *testing.T) {
+	b := newBench(t)
+	b.newLesson()
+	if l := b.session.Lesson(); l.Title != "New lesson" || b.session.Modified() {
+		t.Errorf("begun: %q, modified %v; want a new lesson, not modified", l.Title, b.session.Modified())
 	}
 }
 

@@ -13,6 +13,7 @@ import (
 
 	"homeside/app/heard"
 	"homeside/app/session"
+	"homeside/model/formation"
 	"homeside/model/lesson"
 	"homeside/model/rally"
 	"homeside/words"
@@ -47,8 +48,10 @@ type Start struct {
 	gallery *Gallery
 	pulse   *fynecanvas.Raster
 	tall    *Tall
-	lesson  lesson.Lesson // what would be drawn
-	drawn   bool          // the built-in lessons' pictures are there
+	lesson  lesson.Lesson     // what would be drawn
+	written formation.Written // its first play
+	untold  session.PairStart // what the form says before anybody has filled it in
+	drawn   bool              // the built-in lessons' pictures are there
 }
 
 // Sizes of the page's pictures.
@@ -84,6 +87,7 @@ func NewStart(builtIn []lesson.Lesson, events StartEvents) *Start {
 	p.draw.Importance = widget.HighImportance
 	p.back = heard.NewButtonWithIcon(words.T("Back to the court"), theme.NavigateBackIcon(), events.Close)
 	p.form = NewPairForm(p.refresh, p.take)
+	p.untold, _ = p.form.Start() // an empty form has no number that could be wrong
 	p.gallery = NewGallery(len(builtIn), builtInSize())
 	p.gallery.OnAccept = p.openChosen
 	p.gallery.OnTapped = func(int) { p.openChosen() }
@@ -185,19 +189,6 @@ func (p *Start) refresh() {
 	}
 }
 
-// write draws the play of a pair.
-func (p *Start) write(s session.PairStart) error {
-	l, w, err := session.FirstLesson(s)
-	if err != nil {
-		return err
-	}
-	p.lesson = l
-	p.small.Image = smallCourt(w.Rally, l.Venue.Surface(), firstSize, firstPoint, 0)
-	p.small.Refresh()
-	p.said.SetText(words.Situation(l, w.Play) + "\n\n" + words.FormationNotes(w, nil))
-	return nil
-}
-
 func (p *Start) take() {
 	if len(p.lesson.Plays) > 0 {
 		p.events.Draw(p.lesson)
@@ -215,7 +206,7 @@ func (p *Start) FocusOn() fyne.Focusable { return p.form.who[0].name }
 
 // Named are the page's controls by name, for tests of the window.
 func (p *Start) Named() map[string]fyne.CanvasObject {
-	named := map[string]fyne.CanvasObject{"start-draw": p.draw, "start-back": p.back, "start-call": p.form.call, "start-goal": p.form.goal,
+	named := map[string]fyne.CanvasObject{"start-draw": p.draw, "start-back": p.back, "start-call": p.form.call, "start-goal": p.form.goal, "start-serving": p.form.serving, "start-lead": p.form.lead,
 		"start-name-1": p.form.who[0].name, "start-name-2": p.form.who[1].name, "start-hand-2": p.form.who[1].hand}
 	for i := range p.builtIn {
 		named["built-in-"+string(rune('1'+i))] = p.gallery.Card(i)
@@ -225,15 +216,6 @@ func (p *Start) Named() map[string]fyne.CanvasObject {
 
 // CanClose says whether there was a lesson to go back to when the page was opened.
 func (p *Start) CanClose() bool { return p.back.Visible() }
-
-// Pair is a lesson of the pair that is described, without plays; false while what is
-// said of it makes no sense.
-func (p *Start) Pair() (lesson.Lesson, bool) {
-	l := p.lesson
-	ok := len(l.Plays) > 0
-	l.Plays = nil
-	return l, ok
-}
 
 // Describe names the pair, for tests.
 func (p *Start) Describe(first, second string) {

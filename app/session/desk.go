@@ -6,6 +6,7 @@ import (
 
 	"homeside/model/court"
 	"homeside/model/edit"
+	"homeside/model/game"
 	"homeside/model/lesson"
 	"homeside/words"
 )
@@ -106,11 +107,14 @@ func (d *Desk) Show(i int) {
 }
 
 // Begin puts the people of a lesson without plays into the blank one shown, which
-// stays blank; nothing happens where another is shown.
-func (d *Desk) Begin(l lesson.Lesson) {
+// stays blank; its first play is to be served at a state of their game. Nothing
+// happens where another is shown.
+func (d *Desk) Begin(l lesson.Lesson, at game.State) {
 	if d.Blank() {
 		d.blank = l
-		d.session.Resume(parked(l, ""))
+		p := parked(l, "")
+		p.s.opening = &at
+		d.session.Resume(p)
 	}
 }
 

@@ -6,6 +6,8 @@ import (
 	"testing"
 
 	"homeside/app/session"
+	"homeside/model/court"
+	"homeside/model/game"
 )
 
 func titles(d *session.Desk) string {
@@ -103,6 +105,16 @@ func TestClosingLessons(t *testing.T) {
 	}
 }
 
+// stateAt is a state of a game that the near team serves at.
+func stateAt(t *testing.T, call string) game.State {
+	t.Helper()
+	c, err := game.ParseCall(call)
+	must(t, err)
+	states, err := game.Query{Starters: [2]game.Player{game.Near1, game.Far1}, Call: c, Serving: court.Near}.Who()
+	must(t, err)
+	return states[0]
+}
+
 // An empty lesson gives way, an unsaved one asks to be saved until it is.
 func TestBlankAndUnsaved(t *testing.T) {
 	s := session.New(session.Blank(), "", nil)
@@ -110,12 +122,18 @@ func TestBlankAndUnsaved(t *testing.T) {
 	if !d.Blank() {
 		t.Error("an empty lesson is not blank")
 	}
-	d.Begin(renamed("ours"))
+	at := stateAt(t, "4-7-1")
+	ours := session.Blank()
+	ours.Title = "ours"
+	d.Begin(ours, at)
 	if got := s.Lesson().Title; !d.Blank() || got != "ours" || d.Len() != 1 {
 		t.Errorf("begun: blank %v, %q, %d open, want ours, still blank", d.Blank(), got, d.Len())
 	}
+	if got, err := s.ScoreState(); err != nil || got != at {
+		t.Errorf("begun: the first play is for %v (%v), want %v", got, err, at)
+	}
 	d.OpenUnsaved(renamed("a"), "")
-	d.Begin(renamed("theirs"))
+	d.Begin(renamed("theirs"), at)
 	wantDesk(t, "opened", d, "[a*]")
 	if got := d.Modified(); !slices.Equal(got, []int{0}) {
 		t.Errorf("modified: %v, want lesson 0", got)
@@ -133,6 +151,10 @@ func TestBlankAndUnsaved(t *testing.T) {
 	}
 	if _, ok := d.Find(""); ok {
 		t.Error("a lesson without a file was found by none")
+	}
+	d.Close(0)
+	if got, err := s.ScoreState(); err != nil || got.Call().String() != "0-0-2" {
+		t.Errorf("closed: the next first play is for %v (%v), want the start of a game", got, err)
 	}
 }
 

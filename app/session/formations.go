@@ -28,12 +28,15 @@ type Request struct {
 }
 
 // ScoreState is the state of the game that the play shown is served at; of a
-// lesson without plays the start of its game. The error says what is missing.
+// lesson without plays what it was begun at, or the start of its game. The error
+// says what is missing.
 func (s *Session) ScoreState() (game.State, error) {
 	l := s.history.Lesson()
 	switch m := s.Missing(); {
 	case s.InMatch() && !s.MatchState().Over():
 		return s.MatchState(), nil
+	case s.play >= len(l.Plays) && s.opening != nil:
+		return *s.opening, nil
 	case s.play >= len(l.Plays):
 		return l.Settings().Start()
 	case m.Call || m.Serving:

@@ -26,6 +26,7 @@ type Session struct {
 	chosen  *rally.Timed  // what keys move in time
 	more    more          // the last change that may go on
 	needs   units.Seconds // an opponent's reaction and swing; 0 is the usual
+	opening *game.State   // what the first play is to be served at; nil is the start of the game
 
 	selected  game.Player   // whose card is shown
 	pointed   bool          // at the selected player, while now is pointedAt
@@ -68,7 +69,7 @@ func (s *Session) load(l lesson.Lesson, path string) {
 	s.forget()
 	s.now, s.picked = 0, nil
 	s.walk, s.compare = walk{rallies: len(l.Match.Rallies)}, compare{}
-	s.loop, s.chosen, s.reels = loop{}, nil, reels{}
+	s.loop, s.chosen, s.reels, s.opening = loop{}, nil, reels{}, nil
 	s.walkToPlay()
 }
 
