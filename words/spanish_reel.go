@@ -76,6 +76,8 @@ var spanishReel = catalogue{
 	"Delete the reel":                         "Borrar el clip",
 	"The name's ending chose the format: %s.": "La terminación del nombre ha elegido el formato: %s.",
 	"Take %d":                                 "Toma %d",
+	"Take %d: %s":                             "Toma %d: %s",
+	"Take %d: %s; beside it %s":               "Toma %d: %s; al lado, %s",
 	"change a take's speed":                   "cambiar la velocidad de una toma",
 	"nothing":                                 "nada",
 	"Fit":                                     "Ajustar",

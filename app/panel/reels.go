@@ -64,7 +64,7 @@ func NewReels(s *session.Session, events ReelEvents) *Reels {
 	p.preview = newReelPreview(func() { p.refreshStrip() }, p.played)
 	p.preview.frame.Safe = true
 	p.pulse = fynecanvas.NewRaster(func(int, int) image.Image { invoke(p.events.Painted); return image.NewRGBA(image.Rect(0, 0, 1, 1)) })
-	p.strip = newTakeStrip(s, p.key, p.Say)
+	p.strip = newTakeStrip(s, p.key, p.Say, p.hint)
 	p.take, p.card = newTakeForm(s, p.Say, p.slowHere, p.freezeHere), newCardForm(s, p.Say)
 	p.none = wrapped()
 	p.none.SetText(words.T("A reel is a clip made of takes: stretches of plays, each with its own camera and speed. Begin with a new reel, or let one be made of the play shown that lasts as long as you want."))

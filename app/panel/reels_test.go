@@ -6,6 +6,7 @@ import (
 	"testing"
 
 	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/driver/desktop"
 	"fyne.io/fyne/v2/test"
 
 	"homeside/app/session"
@@ -84,6 +85,49 @@ func TestPickedTakeIsInSight(t *testing.T) {
 	p.tap("reel-new")
 	if p.line.Text != "" {
 		t.Errorf("over another reel it still says %q", p.line.Text)
+	}
+}
+
+// A take's card names its play; the pointer and the keys are told the whole of it, and
+// what was said before stands there again after.
+func TestTakeTellsItsPlay(t *testing.T) {
+	p, s := reelPage(t)
+	p.tap("reel-new")
+	s.ChangeTake("", func(t lesson.Take) lesson.Take { t.Play, t.Beside = 2, 1; return t })
+	title := s.Lesson().Plays[1].Title
+	card := p.strip.cards[1]
+	if !strings.HasPrefix(card.text.Text, "2. "+title+"\n") {
+		t.Errorf("the card says %q, want its play %q", card.text.Text, title)
+	}
+	whole := "Take 1: 2. " + title + "; beside it 1. " + s.Lesson().Plays[0].Title
+	p.Say("before")
+	for _, c := range []struct {
+		name string
+		do   func()
+		want string
+	}{
+		{"the pointer on it", func() { card.MouseIn(&desktop.MouseEvent{}) }, whole},
+		{"the pointer gone", card.MouseOut, "before"},
+		{"the keys on it", card.FocusGained, whole},
+		{"the keys gone", card.FocusLost, "before"},
+		{"the pointer on the title card", func() { p.strip.cards[0].MouseIn(&desktop.MouseEvent{}) }, "before"},
+	} {
+		if c.do(); p.line.Text != c.want {
+			t.Errorf("%s: the page says %q, want %q", c.name, p.line.Text, c.want)
+		}
+	}
+	if card.ToolTip() != whole || p.strip.cards[0].ToolTip() != "" {
+		t.Errorf("the tips are %q and %q, want %q and none", card.ToolTip(), p.strip.cards[0].ToolTip(), whole)
+	}
+	for i := range s.Lesson().Plays {
+		s.SelectPlay(0)
+		s.DeletePlay()
+		if i == 0 && card.ToolTip() != "Take 1: 1. "+title {
+			t.Errorf("with one play left the tip is %q", card.ToolTip())
+		}
+	}
+	if card.Visible() && card.ToolTip() != "" {
+		t.Errorf("with no play left the tip is %q, want none", card.ToolTip())
 	}
 }
 

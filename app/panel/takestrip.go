@@ -11,7 +11,6 @@ import (
 	"homeside/app/session"
 	"homeside/canvas/film"
 	"homeside/canvas/raster"
-	"homeside/model/lesson"
 	"homeside/model/reel"
 	"homeside/words"
 )
@@ -25,12 +24,13 @@ type takeStrip struct {
 	cards   []*takeCard
 	keys    func(*fyne.KeyEvent)
 	say     func(string)
+	tell    func(tip string)
 	order   reorder // of takes, by their numbers from 0
 	seen    int     // the place picked that was last scrolled to
 }
 
-func newTakeStrip(s *session.Session, keys func(*fyne.KeyEvent), say func(string)) *takeStrip {
-	t := &takeStrip{session: s, row: container.NewHBox(), keys: keys, say: say, order: newReorder()}
+func newTakeStrip(s *session.Session, keys func(*fyne.KeyEvent), say, tell func(string)) *takeStrip {
+	t := &takeStrip{session: s, row: container.NewHBox(), keys: keys, say: say, tell: tell, order: newReorder()}
 	t.box = container.NewHScroll(t.row)
 	t.box.SetMinSize(fyne.NewSize(200, stripHeight))
 	return t
@@ -44,7 +44,7 @@ func (t *takeStrip) refresh(f *film.Film, width, height int) {
 		n = 0
 	}
 	for len(t.cards) < n {
-		c := newTakeCard(t.picker(len(t.cards)), t.keys)
+		c := newTakeCard(t.picker(len(t.cards)), t.keys, t.tell)
 		t.cards = append(t.cards, c)
 		t.row.Add(c)
 	}
@@ -52,7 +52,8 @@ func (t *takeStrip) refresh(f *film.Film, width, height int) {
 		show(c, i < n)
 		if i < n {
 			pick := t.pick(i, len(r.Takes))
-			c.set(Choice{Title: t.title(r, pick), Text: t.lasts(f, r, pick), Picture: smallFrameOf(f, pick, width, height)})
+			c.set(Choice{Title: t.title(r, pick), Text: t.play(r, pick) + "\n" + t.lasts(f, r, pick), Picture: smallFrameOf(f, pick, width, height)})
+			c.SetToolTip(t.tip(r, pick))
 			c.choose(pick == t.session.ReelPick())
 			t.movable(c, pick)
 		}
@@ -161,37 +162,6 @@ func (t *takeStrip) picker(place int) func() {
 		r, _ := t.session.Reel()
 		t.session.PickTake(t.pick(place, len(r.Takes)))
 	}
-}
-
-func (t *takeStrip) title(r lesson.Reel, pick int) string {
-	switch pick {
-	case session.TitleCard:
-		return words.T("Title card")
-	case session.EndCard:
-		return words.T("End card")
-	}
-	return words.T("Take %d", pick+1)
-}
-
-// lasts is how long a part of the reel is shown.
-func (t *takeStrip) lasts(f *film.Film, r lesson.Reel, pick int) string {
-	switch pick {
-	case session.TitleCard:
-		return cardLasts(r.Title)
-	case session.EndCard:
-		return cardLasts(r.End)
-	}
-	if k := shownTake(f.Reel, pick); k >= 0 {
-		return words.ClipClock(f.Reel.Takes[k].End-f.Reel.Takes[k].Start) + " " + words.SpeedTag(r.Takes[pick].Rate())
-	}
-	return words.T("not shown")
-}
-
-func cardLasts(c lesson.Card) string {
-	if !c.Shown() {
-		return words.T("none")
-	}
-	return words.ClipClock(c.Lasts())
 }
 
 // shownTake is the number among the takes that are shown, -1 for one that is not.
