@@ -150,7 +150,7 @@ func (d *drawer) path(v View, q Path) bool {
 	for _, s := range q {
 		step := PxStep{Op: s.Op}
 		for i := range s.P {
-			step.P[i] = v.place(s.P[i], d.scale)
+			step.P[i] = v.Place(s.P[i], d.scale)
 			reach = math.Max(reach, step.P[i].reach())
 		}
 		d.steps = append(d.steps, step)
@@ -179,7 +179,7 @@ func (d *drawer) style(s Style, pxPerFoot float64) PxStyle {
 
 // text projects t; false if it is empty or has no place or size.
 func (d *drawer) text(v View, t *Text) (PxText, bool) {
-	at, pxPerFoot := v.place(t.At, d.scale), v.PxPerFoot
+	at, pxPerFoot := v.Place(t.At, d.scale), v.PxPerFoot
 	if v.Lens.On() {
 		depth := v.through(t.At, d.scale).w
 		if !(depth > nearest) {
@@ -193,7 +193,7 @@ func (d *drawer) text(v View, t *Text) (PxText, bool) {
 
 // image projects an image; false if it has no pixels or no place.
 func (d *drawer) image(v View, g *Image) (PxImage, bool) {
-	out := PxImage{v.place(g.Min, d.scale), v.place(g.Max, d.scale), g.Pix}
+	out := PxImage{v.Place(g.Min, d.scale), v.Place(g.Max, d.scale), g.Pix}
 	return out, g.Pix != nil && !g.Pix.Rect.Empty() && out.Min.X < out.Max.X && out.Min.Y < out.Max.Y && math.Max(out.Min.reach(), out.Max.reach()) <= farthest
 }
 

@@ -18,13 +18,13 @@ func bezier(a, b, c, d, s float64) float64 {
 func TestCircleIsRound(t *testing.T) {
 	c, r := Pos{X: 3, Y: -4}, Length{Feet: 2, Points: 1} // with 1 pt = 2 px and 10 px/ft: 22 px
 	v := View{PxPerFoot: 10}
-	path, centre := Circle(c, r), v.place(c, 2)
+	path, centre := Circle(c, r), v.Place(c, 2)
 	if got := len(path); got != 6 || path[0].Op != Move || path[5].Op != Close {
 		t.Fatalf("Circle has %d steps, want a move, four curves and a close", got)
 	}
-	from, turned := v.place(path[0].P[0], 2), 0.0
+	from, turned := v.Place(path[0].P[0], 2), 0.0
 	for _, s := range path[1:5] {
-		a, b, to := v.place(s.P[0], 2), v.place(s.P[1], 2), v.place(s.P[2], 2)
+		a, b, to := v.Place(s.P[0], 2), v.Place(s.P[1], 2), v.Place(s.P[2], 2)
 		last := from
 		for i := 1; i <= 100; i++ {
 			share := float64(i) / 100

@@ -56,10 +56,10 @@ func FitFrom(end court.End, r court.Rect, turn Turn, min, max Px) View {
 
 // ToPx is where a point of the court is in the picture. Through a lens it is far
 // outside the picture, to the side it is on, if the point is not in front of it.
-func (v View) ToPx(p court.Point) Px { return v.place(On(p), 0) }
+func (v View) ToPx(p court.Point) Px { return v.Place(On(p), 0) }
 
 // VecToPx is ToPx of a point above the court.
-func (v View) VecToPx(p Vec) Px { return v.place(At(p), 0) }
+func (v View) VecToPx(p Vec) Px { return v.Place(At(p), 0) }
 
 // ToCourt is the point of the court under a pixel. Above a lens's horizon it is
 // a point far away in that direction.
@@ -86,9 +86,9 @@ func (v View) PxPerFootAt(at Vec) float64 {
 	return v.PxPerFoot / max(v.Lens.Depth(at), nearest)
 }
 
-// place is where a place is in the picture; through a lens with its depth no
+// Place is where a place is in the picture; through a lens with its depth no
 // less than the nearest that is drawn.
-func (v View) place(p Pos, pxPerPoint float64) Px {
+func (v View) Place(p Pos, pxPerPoint float64) Px {
 	if v.Lens.On() {
 		return v.seen(v.through(p, pxPerPoint))
 	}

@@ -42,7 +42,7 @@ func TestViewFromTheFarEnd(t *testing.T) {
 		v := View{Origin: Px{100, 200}, PxPerFoot: 5, Turn: turn}
 		far := v
 		far.End = court.Far
-		if got, want := far.place(Pos{X: 3, Y: -22, U: 2, V: 1, Right: 4, Down: 5}, 2), v.place(Pos{X: -3, Y: 22, U: -2, V: -1, Right: 4, Down: 5}, 2); got != want {
+		if got, want := far.Place(Pos{X: 3, Y: -22, U: 2, V: 1, Right: 4, Down: 5}, 2), v.Place(Pos{X: -3, Y: 22, U: -2, V: -1, Right: 4, Down: 5}, 2); got != want {
 			t.Errorf("%v from the far end: %v, want %v", turn, got, want)
 		}
 	}
@@ -56,7 +56,7 @@ func TestViewPlacesPoints(t *testing.T) {
 		Lying:   {100 + 20 + 4*2 + 5*2, 200 + 10 + 3*2 + 6*2},
 	} {
 		v := View{Origin: Px{100, 200}, PxPerFoot: 10, Turn: turn}
-		if got := v.place(p, 2); got != want {
+		if got := v.Place(p, 2); got != want {
 			t.Errorf("%v: place(%+v) = %v, want %v", turn, p, got, want)
 		}
 	}

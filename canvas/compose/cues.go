@@ -98,14 +98,15 @@ const captionLead = float64(look.CaptionSize) * 1.35
 func (p Picture) caption(l Layout, f rally.Frame) (canvas.Panel, bool) {
 	c := canvas.Panel{Name: "caption", View: paper(l.Caption.Min)}
 	var lines []string
-	width := l.Caption.Width()/l.PxPerPoint - 2*textMargin
+	room := l.lines(l.Caption)
+	width := room.Width() / l.PxPerPoint
 	for _, i := range f.Cues {
 		if q := p.Rally.Play.Cues[i]; q.Kind == lesson.Caption {
 			lines = append(lines, Wrap(q.Text, width, look.CaptionSize, true)...)
 		}
 	}
 	if l.Column {
-		lines = firstRows(lines, int(l.Caption.Height()/l.PxPerPoint/captionLead), width, look.CaptionSize)
+		lines = firstRows(lines, int(room.Height()/l.PxPerPoint/captionLead), width, look.CaptionSize)
 	}
 	if len(lines) == 0 || l.Caption.Empty() {
 		return c, false
@@ -117,17 +118,18 @@ func (p Picture) caption(l Layout, f rally.Frame) (canvas.Panel, bool) {
 func (p Picture) captionLines(c *canvas.Panel, l Layout, lines []string) {
 	lk := p.look()
 	pt := l.PxPerPoint
-	width, height := l.Caption.Width()/pt, l.Caption.Height()/pt
+	room := l.lines(l.Caption)
+	left, from, height := (room.Min.X-l.Caption.Min.X)/pt, (room.Min.Y-l.Caption.Min.Y)/pt, room.Height()/pt
 	lead := captionLead
-	top := max((height-lead*float64(len(lines)))/2, 0)
-	align, x := canvas.Centre, width/2
+	top := from + (height-lead*float64(len(lines)))/2
+	align, x := canvas.Centre, left+room.Width()/pt/2
 	if l.Column {
-		align, x, top = canvas.Start, textMargin, 0
+		align, x, top = canvas.Start, left, from
 	} else if n := lead*float64(len(lines)) - height; n > 0 {
-		top = -n // longer captions grow upward
+		top = from - n // longer captions grow upward
 	}
 	c.Add(canvas.Shape{
-		ID: "plate", Layer: canvas.Ground, Path: paperBox(0, min(top, 0), width, height),
+		ID: "plate", Layer: canvas.Ground, Path: paperBox(0, min(top, 0), l.Caption.Width()/pt, l.Caption.Height()/pt),
 		Style: canvas.Style{Fill: lk.Plate},
 	})
 	for i, line := range lines {
@@ -142,9 +144,9 @@ func (p Picture) captionLines(c *canvas.Panel, l Layout, lines []string) {
 func (p Picture) clock(l Layout, f rally.Frame) canvas.Panel {
 	c := canvas.Panel{Name: "clock", View: paper(l.Title.Min)}
 	t := canvas.Text{Text: words.Seconds(f.T), Size: look.TitleSize, Align: canvas.Finish, Colour: p.look().Quiet}
-	t.At = canvas.Pos{Right: canvas.Points(l.Title.Width()/l.PxPerPoint - textMargin), Down: titleBaseline}
+	t.At = canvas.Pos{Right: canvas.Points((l.lines(l.Title).Max.X - l.Title.Min.X) / l.PxPerPoint), Down: l.titleBaseline()}
 	if l.Column {
-		t.Align, t.At = canvas.Start, canvas.Pos{Right: textMargin, Down: canvas.Points(l.Title.Height()/l.PxPerPoint) - look.TitleSize}
+		t.Align, t.At = canvas.Start, canvas.Pos{Right: l.titleLeft(), Down: canvas.Points(l.Title.Height()/l.PxPerPoint) - look.TitleSize}
 	}
 	c.Add(canvas.Shape{ID: "time", Label: words.T("time since the serve"), Layer: canvas.Labels, Text: &t})
 	return c

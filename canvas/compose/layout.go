@@ -27,6 +27,7 @@ type Layout struct {
 	RiseTop       units.Feet  // the height it shows; 0 shows no strip
 	Title         Area        // the play's title and the clock
 	Caption       Area
+	Words         Area          // words stand in it; if it is empty, anywhere
 	Column        bool          // title and caption stand beside the court, from the top
 	Shown         court.Rect    // what of the surface is shown from straight above
 	Clip          canvas.Clip   // of court and height strip
@@ -44,6 +45,8 @@ const phoneWidth = 360
 const (
 	titleHeight   = 48
 	captionHeight = 46
+	titleRoom     = 32.5 // two lines of a title from their top, and a little air
+	captionRoom   = 34   // two lines of a caption to their foot
 	columnWidth   = 230
 	columnGap     = 14
 )
@@ -57,8 +60,8 @@ const (
 // ForExport divides a still or a clip of the picture: the court with a title above and a
 // caption below or, where a court upright leaves the room in a wide picture,
 // both beside it. The height strip stands beside an upright court; a lying one
-// needs the room itself. In an upright picture all of them stay out of what players of
-// clips cover.
+// needs the room itself. Words stay in the safe part of the picture; in an upright one
+// their areas do, too, as players of clips cover the rest.
 func (p Picture) ForExport(width, height int) Layout {
 	l := p.Sight.forExport(width, height, p.surface(), p.rise())
 	p.behind(&l)
@@ -67,7 +70,7 @@ func (p Picture) ForExport(width, height int) Layout {
 
 // ForScreen divides a picture as ForExport does, for a screen that nobody covers.
 func (p Picture) ForScreen(width, height int) Layout {
-	l := p.Sight.within(whole(width, height), width, height, p.surface(), p.rise())
+	l := p.Sight.within(whole(width, height), Area{}, width, height, p.surface(), p.rise())
 	p.behind(&l)
 	return l
 }
@@ -81,17 +84,17 @@ func whole(width, height int) Area {
 }
 
 func (s Sight) forExport(width, height int, surface court.Rect, rise units.Feet) Layout {
-	free := whole(width, height)
+	free, safe := whole(width, height), Safe(width, height)
 	if upright(width, height) {
-		free = Safe(width, height)
+		free = safe
 	}
-	return s.within(free, width, height, surface, rise)
+	return s.within(free, safe, width, height, surface, rise)
 }
 
-// within divides a picture whose title and caption stay in an area, which counts where
-// they stand above and below the court.
-func (s Sight) within(free Area, width, height int, surface court.Rect, rise units.Feet) Layout {
-	l := Layout{Width: width, Height: height, PxPerPoint: float64(min(width, height)) / phoneWidth * s.letters(), RiseTop: rise, Shown: s.shown(surface), end: s.End}
+// within divides a picture whose title and caption have their areas in one part, which
+// counts where they stand above and below the court, and their words in another.
+func (s Sight) within(free, words Area, width, height int, surface court.Rect, rise units.Feet) Layout {
+	l := Layout{Words: words, Width: width, Height: height, PxPerPoint: float64(min(width, height)) / phoneWidth * s.letters(), RiseTop: rise, Shown: s.shown(surface), end: s.End}
 	if s.Turn == canvas.Lying || s.Behind != Nobody {
 		l.RiseTop = 0
 	}
@@ -99,11 +102,41 @@ func (s Sight) within(free Area, width, height int, surface court.Rect, rise uni
 		l.beside()
 		return s.clipped(l)
 	}
-	pt := l.PxPerPoint
-	l.Title = Area{free.Min, canvas.Px{X: free.Max.X, Y: free.Min.Y + titleHeight*pt}}
-	l.Caption = Area{canvas.Px{X: free.Min.X, Y: free.Max.Y - captionHeight*pt}, free.Max}
+	l.above(free)
+	l.below(free)
 	l.fit(s.Turn, Area{canvas.Px{Y: l.Title.Max.Y}, canvas.Px{X: float64(width), Y: l.Caption.Min.Y}})
 	return s.clipped(l)
+}
+
+// above lays the title over the court: as high as usual, or as its lines need below
+// where words may begin.
+func (l *Layout) above(free Area) {
+	foot := free.Min.Y + titleHeight*l.PxPerPoint
+	if !l.Words.Empty() {
+		foot = max(foot, l.Words.Min.Y+titleRoom*l.PxPerPoint)
+	}
+	l.Title = Area{free.Min, canvas.Px{X: free.Max.X, Y: foot}}
+}
+
+// below lays the caption under the court, as above does the title.
+func (l *Layout) below(free Area) {
+	top := free.Max.Y - captionHeight*l.PxPerPoint
+	if !l.Words.Empty() {
+		top = min(top, l.Words.Max.Y-captionRoom*l.PxPerPoint)
+	}
+	l.Caption = Area{canvas.Px{X: free.Min.X, Y: top}, free.Max}
+}
+
+// lines is the part of an area that lines of text may take.
+func (l Layout) lines(a Area) Area {
+	a.Min.X, a.Max.X = a.Min.X+textMargin*l.PxPerPoint, a.Max.X-textMargin*l.PxPerPoint
+	if l.Words.Empty() {
+		return a
+	}
+	return Area{
+		Min: canvas.Px{X: max(a.Min.X, l.Words.Min.X), Y: max(a.Min.Y, l.Words.Min.Y)},
+		Max: canvas.Px{X: min(a.Max.X, l.Words.Max.X), Y: min(a.Max.Y, l.Words.Max.Y)},
+	}
 }
 
 // largeText is how much larger a picture's letters, and the marks that hold

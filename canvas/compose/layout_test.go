@@ -8,6 +8,7 @@ import (
 
 	"homeside/canvas"
 	"homeside/model/court"
+	"homeside/model/lesson"
 	"homeside/model/units"
 )
 
@@ -130,35 +131,96 @@ func TestLayoutOfALargeVenue(t *testing.T) {
 	}
 }
 
-// In an upright export no word is where players of clips lay their own over it; the
-// editor's presenter and wide pictures keep all their room.
-func TestWordsOfUprightExportsAreSafe(t *testing.T) {
-	for _, turn := range []canvas.Turn{canvas.Upright, canvas.Lying} {
-		p := pictureOf(t, builtIn(t), 0, turn)
-		for _, size := range [][2]int{{1080, 1920}, {720, 1280}, {540, 1170}} {
-			safe, seen := areaBox(Safe(size[0], size[1])), 0
-			still := extentsOf(p.Static(size[0], size[1]))
-			for at := p.Rally.From; at < p.Rally.To; at += 0.5 {
-				drawn := extentsOf(p.Moving(size[0], size[1], at))
-				for id, b := range still {
-					drawn[id] = b
+// edged is a play with words at the edges of the surface and more to say than usual.
+func edged() lesson.Lesson {
+	l := invented()
+	p := &l.Plays[0]
+	p.Title = strings.Repeat("Slide after the serve and hold the line ", 3)
+	for _, at := range []court.Point{court.Pt(-15, -30), court.Pt(15, 30), court.Pt(-15, 30), court.Pt(15, -30), court.Pt(0, 29.5)} {
+		p.Marks = append(p.Marks, lesson.Mark{Span: p.Marks[0].Span, Place: at, Text: "from here"})
+	}
+	p.Cues[0].Text = strings.Repeat("Watch the left-hander. ", 5)
+	return l
+}
+
+// No word of an export is nearer to the picture's edges than is safe, in an upright one
+// none where players of clips lay their own over it; the editor's presenter keeps all
+// its room.
+func TestWordsOfExportsAreSafe(t *testing.T) {
+	for name, l := range map[string]lesson.Lesson{"built in": builtIn(t), "edged": edged()} {
+		for _, sight := range append(allSights(), Sight{Large: true}, Sight{Turn: canvas.Lying, Large: true}) {
+			p := pictureOf(t, l, 0, sight.Turn).Seen(sight)
+			for _, size := range [][2]int{{720, 1280}, {540, 1170}, {720, 720}, {720, 900}, {1280, 720}, {320, 240}} {
+				seen := 0
+				for at := p.Rally.From; at < p.Rally.To; at += 0.8 {
+					seen += checkSafe(t, fmt.Sprintf("%s, %+v, %.1f s", name, sight, float64(at)), p.Static(size[0], size[1]), p.Moving(size[0], size[1], at))
 				}
-				for id, b := range drawn {
-					if panel, part, _ := strings.Cut(id, "/"); panel == "court" || panel == "height" || part == "plate" {
-						continue
-					}
-					seen++
-					if b.left < safe.left || b.right > safe.right || b.top < safe.top || b.bottom > safe.bottom {
-						t.Errorf("%v, %v, %.1f s: %s is %+v, want it within %+v", turn, size, float64(at), id, b, safe)
-					}
+				if seen < 20 {
+					t.Errorf("%s, %+v, %v: only %d words were seen", name, sight, size, seen)
 				}
 			}
-			if seen < 20 {
-				t.Errorf("%v, %v: only %d words were seen", turn, size, seen)
+			if l := p.ForScreen(1080, 1920); l.Title.Min.Y != 0 || l.Caption.Max.Y != 1920 || !l.Words.Empty() {
+				t.Errorf("%+v: on a screen the words go from %v to %v, in %v, want all of it", sight, l.Title.Min, l.Caption.Max, l.Words)
 			}
 		}
-		if l := p.ForScreen(1080, 1920); l.Title.Min.Y != 0 || l.Caption.Max.Y != 1920 {
-			t.Errorf("%v: on a screen the words go from %v to %v, want all of it", turn, l.Title.Min, l.Caption.Max)
+	}
+}
+
+// checkSafe wants the labels of scenes in the safe part and counts them.
+func checkSafe(t *testing.T, name string, scenes ...*canvas.Scene) (seen int) {
+	t.Helper()
+	for _, s := range scenes {
+		safe, drawn := areaBox(Safe(s.Width, s.Height)), extentsOf(s)
+		for id, shape := range shapesOf(s) {
+			b, ok := drawn[id]
+			if !ok || shape.Text == nil || shape.Layer != canvas.Labels {
+				continue
+			}
+			seen++
+			const px = 1e-6
+			if b.left < safe.left-px || b.right > safe.right+px || b.top < safe.top-px || b.bottom > safe.bottom+px {
+				t.Errorf("%s, %dx%d: %s is %+v, want it within %+v", name, s.Width, s.Height, id, b, safe)
+			}
 		}
+	}
+	return seen
+}
+
+// What is kept free round the words costs the court little: of its height on a screen,
+// whose words go to the edges, it has 95 % in square and 4:5, all in 16:9.
+func TestSafeWordsLeaveTheCourtItsSize(t *testing.T) {
+	for size, want := range map[[2]int]float64{{1080, 1080}: 0.95, {1080, 1350}: 0.95, {1920, 1080}: 1} {
+		p := pictureOf(t, builtIn(t), 0, canvas.Upright)
+		if got := p.ForExport(size[0], size[1]).Court.PxPerFoot / p.ForScreen(size[0], size[1]).Court.PxPerFoot; got < want {
+			t.Errorf("%v: the court has %.3f of its height on a screen, want %v", size, got, want)
+		}
+	}
+}
+
+// A label goes into the part where words stand with what is under it; what is not seen
+// is not pulled in.
+func TestKeepWords(t *testing.T) {
+	words := Area{canvas.Px{X: 20, Y: 20}, canvas.Px{X: 380, Y: 180}}
+	at := func(x, y float64) box {
+		g := canvas.Panel{Name: "g", View: paper(canvas.Px{})}
+		Picture{}.tag(&g, "tag", canvas.On(court.Pt(units.Feet(x), units.Feet(-y))), tagDown, "here")
+		s := &canvas.Scene{Width: 400, Height: 200, PxPerPoint: 1, Panels: []canvas.Panel{g}}
+		keepWords(s, words)
+		drawn := extentsOf(s)
+		if text, plate := drawn["g/tag"], drawn["g/tag.plate"]; text.left-plate.left > 4 || plate.right-text.right > 4 || text.top < plate.top || text.bottom > plate.bottom {
+			t.Errorf("at %v, %v: the words are %+v on the plate %+v", x, y, text, plate)
+		}
+		return drawn["g/tag"]
+	}
+	for _, from := range [][2]float64{{1, 1}, {399, 199}, {1, 199}, {200, 3}} {
+		if b := at(from[0], from[1]); b.left < 20-1e-6 || b.top < 20-1e-6 || b.right > 380+1e-6 || b.bottom > 180+1e-6 {
+			t.Errorf("a tag at %v is drawn at %+v, want it within %v", from, b, words)
+		}
+	}
+	if b := at(200, 100); b.left+b.right != 400 || b.top < 100 {
+		t.Errorf("a tag in the middle is drawn at %+v, want it below the middle", b)
+	}
+	if b := at(-30, 100); b.right >= 20 {
+		t.Errorf("a tag outside the picture is drawn at %+v, want it outside", b)
 	}
 }

@@ -60,15 +60,16 @@ func (s scale) px(xFt, yFt float64) (x, y float64) {
 	return s.originX + s.pxPerFoot*xFt, s.originY - s.pxPerFoot*yFt
 }
 
-// The geometry of an export: a point is a 360th of the shorter side; 48 points
-// for the title and 46 for the caption are left out; in between stand 30 x 60 ft
-// and 1 ft around, upright also 1 ft, the 12 ft of the height strip and 1 ft. A picture
-// for a phone held upright keeps 8 % above them and 16 % below free of words.
+// The geometry of an export: a point is a 360th of the shorter side; in between title
+// and caption stand 30 x 60 ft and 1 ft around, upright also 1 ft, the 12 ft of the
+// height strip and 1 ft. 5 % of the height is kept free of words, then come 32.5 points
+// for the title, 34 for the caption. A picture for a phone held upright keeps 8 %
+// above and 16 % below free; title and caption have 48 and 46 points there.
 func exportScale(w, h int, lying bool) scale {
 	pt := math.Min(float64(w), float64(h)) / 360
-	top, bottom := 48*pt, float64(h)-46*pt
+	top, bottom := 0.05*float64(h)+32.5*pt, 0.95*float64(h)-34*pt
 	if float64(h) > 1.5*float64(w) {
-		top, bottom = top+0.08*float64(h), bottom-0.16*float64(h)
+		top, bottom = 0.08*float64(h)+48*pt, 0.84*float64(h)-46*pt
 	}
 	across, along := 32.0+14, 62.0
 	if lying {
