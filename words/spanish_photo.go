@@ -75,6 +75,7 @@ var spanishPhoto = catalogue{
 	"There is no play to lay a photo under.":                     "No hay ninguna jugada a la que poner una foto.",
 	"Making the picture smaller…":                                "Reduciendo la imagen…",
 	"The picture is not there.":                                  "La imagen no está.",
+	"not placed yet":                                             "sin colocar",
 	"A photo needs at least %d points.":                          "Una foto necesita al menos %d puntos.",
 	"A photo has at most %d points.":                             "Una foto tiene como mucho %d puntos.",
 }

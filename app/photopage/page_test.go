@@ -204,8 +204,16 @@ func TestPageSays(t *testing.T) {
 		t.Errorf("with four points it says %q, want %q; export disabled: %v", got, want, p.export.Disabled())
 	}
 	s.AddPhotoPoint(court.Pt(10, 22))
-	if p.points.rows[4].off.Text == "" {
-		t.Error("with five points no residual is shown")
+	if got := p.points.rows[4].off.Text; got != "not placed yet" || p.points.rows[0].off.Text != "" || p.fit.Text != words.Fits(4, 0) {
+		t.Errorf("of the added point it says %q, of the first %q, of all %q; want that it is not placed yet, and no error", got, p.points.rows[0].off.Text, p.fit.Text)
+	}
+	if !p.points.rows[0].drop.Disabled() || p.points.rows[4].drop.Disabled() {
+		t.Error("one of the four placed points can be taken away, or the fifth cannot")
+	}
+	p.Point(4)
+	p.Move(10, 0)
+	if got, worst := p.points.rows[4].off.Text, p.points.worst(mustMap(t, s)); got == "" || got == "not placed yet" || p.fit.Text != words.Fits(5, worst) {
+		t.Errorf("placed, the fifth point is off by %q, and of all it says %q", got, p.fit.Text)
 	}
 	s.DropPhotoPoint(4)
 	if p.points.rows[4].box.Visible() || !p.points.rows[0].drop.Disabled() {

@@ -84,13 +84,13 @@ func (p *points) indexOf(at court.Point) int {
 const sameLandmark = court.LineWidth / 4
 
 func (p *points) refresh() {
-	all := p.session.Photo().Points
+	all, placed := p.session.Photo().Points, len(p.session.Photo().Placed())
 	for len(p.rows) < len(all) {
 		p.rows = append(p.rows, p.newRow(len(p.rows)))
 		p.list.Add(p.rows[len(p.rows)-1].box)
 	}
 	few, many := "", ""
-	if len(all) <= homography.Least {
+	if placed <= homography.Least {
 		few = words.T("A photo needs at least %d points.", homography.Least)
 	}
 	if len(all) >= lesson.MaxPhotoPoints {
@@ -108,10 +108,14 @@ func (p *points) refresh() {
 		r.number.Refresh()
 		r.name.SetSelectedIndex(p.landmark(all[i].Court))
 		r.off.SetText("")
-		if err == nil && len(all) > homography.Least {
-			if off, ok := m.Residual(p.session.Photo().Pairs()[i]); ok {
-				r.off.SetText(words.SmallLength(off))
-			}
+		off, ok := m.Residual(all[i].Pair())
+		switch {
+		case all[i].Unplaced:
+			r.off.SetText(words.T("not placed yet"))
+			r.drop.Unless("")
+			continue
+		case err == nil && ok && placed > homography.Least:
+			r.off.SetText(words.SmallLength(off))
 		}
 		r.drop.Unless(few)
 	}

@@ -29,7 +29,7 @@ func (p *Page) fits() string {
 		return words.PhotoReason(err)
 	}
 	worst := p.points.worst(m)
-	return words.Fits(len(p.session.Photo().Points), worst)
+	return words.Fits(len(p.session.Photo().Placed()), worst)
 }
 
 // off is how far the place that a player is given lies from where the legs can be by

@@ -148,8 +148,8 @@ func (v *view) scene(w, h int) *canvas.Scene {
 		}
 	}
 	var points []compose.PhotoPoint
-	for i, q := range at.Pairs() {
-		p := compose.PhotoPoint{At: v.toView(q.Px.X, q.Px.Y), Chosen: i == v.chosen && v.feet == nil}
+	for i, q := range at.Points {
+		p := compose.PhotoPoint{At: v.toView(q.X, q.Y), Chosen: i == v.chosen && v.feet == nil}
 		if fitted, ok := m.ToPx(q.Court); ok && err == nil {
 			p.Fitted, p.Fits = v.toView(fitted.X, fitted.Y), true
 		}

@@ -24,7 +24,7 @@ func (s *Session) PhotoMap() (homography.Map, error) {
 	if p == nil {
 		return homography.Map{}, homography.Error{Reason: homography.TooFew}
 	}
-	return homography.Fit(p.Pairs())
+	return p.Map()
 }
 
 // firstPoints are where a photo's points are before they are dragged: where a
@@ -73,7 +73,7 @@ func (s *Session) MovePhotoPoint(i int, x, y float64) {
 	if photo == nil || i < 0 || i >= len(photo.Points) || x-x != 0 || y-y != 0 {
 		return
 	}
-	photo.Points[i].X, photo.Points[i].Y = x, y
+	photo.Points[i].X, photo.Points[i].Y, photo.Points[i].Unplaced = x, y, false
 	s.Preview(s.withPhoto(photo))
 }
 
@@ -88,35 +88,46 @@ func (s *Session) NudgePhotoPoint(i int, x, y float64) {
 	if photo == nil || i < 0 || i >= len(photo.Points) || x-x != 0 || y-y != 0 {
 		return
 	}
-	photo.Points[i].X, photo.Points[i].Y = x, y
+	photo.Points[i].X, photo.Points[i].Y, photo.Points[i].Unplaced = x, y, false
 	s.doMore(photoPoint(i), PhotoPointStep(i), s.withPhoto(photo))
 }
 
 // PhotoPointStep names the step that moves point i.
 func PhotoPointStep(i int) string { return words.T("move point %d of the photo", i+1) }
 
-// NamePhotoPoint says which point of the court point i is, as one step.
+// NamePhotoPoint says which point of the court point i is, as one step. One that is
+// not placed yet goes where the photo has it now.
 func (s *Session) NamePhotoPoint(i int, at court.Point) {
 	s.changePhoto(words.T("name a point of the photo"), func(p *lesson.Photo) {
-		if i >= 0 && i < len(p.Points) {
+		switch {
+		case i < 0 || i >= len(p.Points):
+		case p.Points[i].Unplaced:
+			p.Points[i] = unplaced(*p, at)
+		default:
 			p.Points[i].Court = at
 		}
 	})
 }
 
-// AddPhotoPoint adds a point of the court where the photo has it as far as is
-// known, otherwise in the photo's middle, as one step.
+// AddPhotoPoint adds a point of the court as one step. It counts when it has been
+// moved: until then it only shows where the other points have it.
 func (s *Session) AddPhotoPoint(at court.Point) {
-	m, err := s.PhotoMap()
 	s.changePhoto(words.T("add a point to the photo"), func(p *lesson.Photo) {
-		q := lesson.PhotoPoint{Court: at, X: float64(p.Width) / 2, Y: float64(p.Height) / 2}
-		if px, ok := m.ToPx(at); err == nil && ok && px.X >= 0 && px.Y >= 0 && px.X <= float64(p.Width) && px.Y <= float64(p.Height) {
-			q.X, q.Y = px.X, px.Y
-		}
 		if len(p.Points) < lesson.MaxPhotoPoints {
-			p.Points = append(p.Points, q)
+			p.Points = append(p.Points, unplaced(*p, at))
 		}
 	})
+}
+
+// unplaced is a point of the court where the photo has it as far as is known,
+// otherwise in the photo's middle.
+func unplaced(p lesson.Photo, at court.Point) lesson.PhotoPoint {
+	q := lesson.PhotoPoint{Court: at, X: float64(p.Width) / 2, Y: float64(p.Height) / 2, Unplaced: true}
+	m, err := p.Map()
+	if px, ok := m.ToPx(at); err == nil && ok && px.X >= 0 && px.Y >= 0 && px.X <= float64(p.Width) && px.Y <= float64(p.Height) {
+		q.X, q.Y = px.X, px.Y
+	}
+	return q
 }
 
 // DropPhotoPoint takes point i away as one step.

@@ -124,8 +124,14 @@ func TestPhotoPoints(t *testing.T) {
 		t.Errorf("the added point is %v in off, want where the map has it", r.Inches())
 	}
 	s.NamePhotoPoint(4, court.Pt(-10, 22))
-	if got := s.Photo().Points[4].Court; got != court.Pt(-10, 22) {
-		t.Errorf("the point is %v, want the left corner", got)
+	if got, _ := m.ToPx(court.Pt(-10, 22)); s.Photo().Points[4] != (lesson.PhotoPoint{Court: court.Pt(-10, 22), X: got.X, Y: got.Y, Unplaced: true}) {
+		t.Errorf("the point is %+v, want the left corner at %v, not placed", s.Photo().Points[4], got)
+	}
+	s.MovePhotoPoint(4, 700, 400)
+	s.Commit("placed")
+	s.NamePhotoPoint(4, at)
+	if got := s.Photo().Points[4]; got != (lesson.PhotoPoint{Court: at, X: 700, Y: 400}) {
+		t.Errorf("placed and named again the point is %+v, want it where it was put", got)
 	}
 	s.DropPhotoPoint(4)
 	if n := len(s.Photo().Points); n != 4 {

@@ -13,7 +13,6 @@ import (
 	"homeside/export"
 	"homeside/export/photo"
 	"homeside/model/court"
-	"homeside/model/homography"
 	"homeside/model/lesson"
 	"homeside/model/units"
 	"homeside/words"
@@ -57,7 +56,7 @@ func exportPhoto(c *cobra.Command, path, out string, p compose.Picture, at units
 	if own == nil {
 		return fmt.Errorf("%s: this play has no photo", path)
 	}
-	m, err := homography.Fit(own.Pairs())
+	m, err := own.Map()
 	if err != nil {
 		return fmt.Errorf("%s: %w", path, err)
 	}

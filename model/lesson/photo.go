@@ -1,6 +1,7 @@
 package lesson
 
 import (
+	"errors"
 	"strings"
 
 	"homeside/model/court"
@@ -18,8 +19,9 @@ type Photo struct {
 
 // PhotoPoint says where a point of the court is in the picture.
 type PhotoPoint struct {
-	Court court.Point
-	X, Y  float64 // px from the picture's upper left corner
+	Court    court.Point
+	X, Y     float64 // px from the picture's upper left corner
+	Unplaced bool    // nobody has put it there yet: it says nothing of where the court is
 }
 
 // Bounds of a photo.
@@ -32,13 +34,39 @@ const (
 
 const jpegSignature = "\xff\xd8\xff"
 
-// Pairs are the photo's points as a map of the court is fitted to them.
-func (p Photo) Pairs() []homography.Pair {
-	pairs := make([]homography.Pair, len(p.Points))
+// Pair is the point as a map of the court is fitted to it.
+func (q PhotoPoint) Pair() homography.Pair {
+	return homography.Pair{Court: q.Court, Px: homography.Px{X: q.X, Y: q.Y}}
+}
+
+// Placed are the numbers of the points that have been put on the picture.
+func (p Photo) Placed() (all []int) {
 	for i, q := range p.Points {
-		pairs[i] = homography.Pair{Court: q.Court, Px: homography.Px{X: q.X, Y: q.Y}}
+		if !q.Unplaced {
+			all = append(all, i)
+		}
+	}
+	return all
+}
+
+// Pairs are the photo's placed points as a map of the court is fitted to them.
+func (p Photo) Pairs() (pairs []homography.Pair) {
+	for _, i := range p.Placed() {
+		pairs = append(pairs, p.Points[i].Pair())
 	}
 	return pairs
+}
+
+// Map maps the court to the picture. The points that a homography.Error names are
+// the photo's.
+func (p Photo) Map() (homography.Map, error) {
+	m, err := homography.Fit(p.Pairs())
+	var e homography.Error
+	if placed := p.Placed(); errors.As(err, &e) && len(e.Points) > 0 {
+		e.Points = each(e.Points, func(i int) int { return placed[i] })
+		return m, e
+	}
+	return m, err
 }
 
 // WithPhoto is the play with another photo; nil is none.

@@ -1,7 +1,9 @@
 package lesson_test
 
 import (
+	"errors"
 	"math"
+	"slices"
 	"strings"
 	"testing"
 
@@ -35,6 +37,31 @@ func TestPhotoBounds(t *testing.T) {
 	l.Plays[0].Photo = &photo
 	if bad := lesson.Validate(l); len(bad) != 1 || bad[0].Pointer != "/plays/0/photo/kept" {
 		t.Errorf("Validate of a large kept photo = %v, want a problem", bad)
+	}
+}
+
+// A point that is not placed says nothing of where the court is, and an error names
+// the points by their numbers among all.
+func TestUnplacedPointsDoNotCount(t *testing.T) {
+	photo := lessontest.SamplePhoto()
+	want, err := photo.Map()
+	if err != nil {
+		t.Fatal(err)
+	}
+	astray := lesson.PhotoPoint{Court: court.Pt(0, -22), X: 5, Y: 5, Unplaced: true}
+	photo.Points = append([]lesson.PhotoPoint{astray}, photo.Points...)
+	if got, err := photo.Map(); err != nil || got != want || len(photo.Pairs()) != 4 {
+		t.Errorf("with a point that is not placed the map is %v (%v) of %d points, want %v of 4", got, err, len(photo.Pairs()), want)
+	}
+	photo.Points[0].Unplaced = false
+	if got, err := photo.Map(); err == nil && got == want {
+		t.Error("placed astray, the point changes nothing")
+	}
+	photo.Points[0].Unplaced = true
+	photo.Points[3].Court = court.Pt(0, -7) // with the first two on the kitchen line
+	var e homography.Error
+	if _, err := photo.Map(); !errors.As(err, &e) || !slices.Equal(e.Points, []int{1, 2, 3}) {
+		t.Errorf("with three points on a line the error is %v, want one of points 1, 2 and 3", err)
 	}
 }
 

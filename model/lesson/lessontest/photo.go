@@ -27,7 +27,7 @@ func photo(t *rapid.T) lesson.Photo {
 		Points: some(t, 0, 6, func(t *rapid.T) lesson.PhotoPoint {
 			return lesson.PhotoPoint{
 				Court: court.Pt(units.Feet(between(t, "x", -lesson.MaxCoordinate, lesson.MaxCoordinate)), units.Feet(between(t, "y", -lesson.MaxCoordinate, lesson.MaxCoordinate))),
-				X:     between(t, "u", 0, 5000.0), Y: between(t, "v", 0, 5000.0),
+				X:     between(t, "u", 0, 5000.0), Y: between(t, "v", 0, 5000.0), Unplaced: rapid.Bool().Draw(t, "unplaced"),
 			}
 		}),
 	}
