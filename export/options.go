@@ -20,6 +20,7 @@ type Options struct {
 	FullColour    bool                  // an AVI has a colour sample for every pixel, not for every four
 	Ground        Ground                // what the picture stands on; the zero Ground is the scene's own
 	Scratch       string                // a folder for files that are gone when all is written; "" means the system's
+	Made          string                // 32 hexadecimal digits that say how the file is made, kept in it where its format has room; "" keeps none
 	Track         Track                 // what is heard of an MP4, or of a WebM on a ground; nil means silence
 	Progress      func(done, total int) // called after every frame; nil means nobody asks
 	Note          func(string)          // told of what paper had no room for, after writing; nil means nobody asks

@@ -4,7 +4,6 @@ import (
 	"context"
 	"errors"
 	"fmt"
-	"image"
 	"io"
 	"os"
 	"path/filepath"
@@ -26,8 +25,8 @@ type batch struct {
 	lesson  string    // file
 	changed time.Time // the lesson file, before it was read
 	options *export.Options
-	size    image.Point // of pictures and clips, in pixels
 	resume  bool
+	set     string // all else that the files depend on: the program, the lesson, the flags
 	hear    func(*export.Options, formats.Told)
 	items   []item // from 0
 }
@@ -44,10 +43,7 @@ func exportBatch(c *cobra.Command, path string, f exportFlags) error {
 	if _, err := f.reels.asked(c); err != nil {
 		return err
 	}
-	b := batch{lesson: path, changed: changeOf(path), options: o, resume: f.batch.resume, hear: f.hear}
-	if checked, err := o.Checked(); err == nil {
-		b.size = image.Pt(checked.Width, checked.Height)
-	}
+	b := batch{lesson: path, changed: changeOf(path), options: o, resume: f.batch.resume, set: settings(c, path), hear: f.hear}
 	l, err := lessonfile.Open(path)
 	if err != nil {
 		return err
@@ -126,6 +122,7 @@ func (b batch) result(ctx context.Context, o output) result {
 	}
 	r := result{output: o}
 	options := *b.options
+	options.Made = b.made(o)
 	options.Lacks = func(letters []rune) { r.lacks = letters }
 	if r.err = b.write(ctx, o, &options); r.err == nil {
 		s, _ := b.items[o.item].stage() // it was written from
@@ -134,25 +131,11 @@ func (b batch) result(ctx context.Context, o output) result {
 	return r
 }
 
-// current is whether an output need not be written again: an ordinary file, not
-// empty, or a folder of frames, changed later than the lesson, of the size asked for
-// where the file says its size. Save puts only whole files and folders in place.
-func (b batch) current(o output) bool {
-	info, err := os.Stat(o.path)
-	if err != nil || !info.ModTime().After(b.changed) {
-		return false
-	}
-	if size, ok := sizeOf(o.path); ok && size != b.size {
-		return false
-	}
-	if o.format.Fill != nil {
-		return info.IsDir()
-	}
-	return info.Mode().IsRegular() && info.Size() > 0
-}
+// current is whether an output need not be written again: the file or folder that is
+// there says that it was made as it would be now. Save puts only whole ones in place.
+func (b batch) current(o output) bool { return formats.MadeOf(o.path) == b.made(o) }
 
-// write makes one file. If the lesson was changed since it was read, the file is
-// dated back to the lesson that it shows, so that it is not taken for current.
+// write makes one file, and says so if the lesson was changed since it was read.
 func (b batch) write(ctx context.Context, o output, options *export.Options) error {
 	s, err := b.items[o.item].stage()
 	if err != nil {
@@ -164,9 +147,6 @@ func (b batch) write(ctx context.Context, o output, options *export.Options) err
 	}
 	if changeOf(b.lesson).Equal(b.changed) {
 		return nil
-	}
-	if err := os.Chtimes(o.path, b.changed, b.changed); err != nil {
-		return fmt.Errorf("date %s back: %w", o.path, err)
 	}
 	return fmt.Errorf("save %s: the lesson was changed meanwhile, this is how it was before", o.path)
 }

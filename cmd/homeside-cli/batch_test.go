@@ -80,10 +80,24 @@ func TestBatch(t *testing.T) {
 			t.Fatalf("export %s alone: exit %d, %s", name, code, errs)
 		}
 		want := read(t, "alone"+filepath.Ext(name))
-		if read(t, "out/"+name) != want || read(t, "four/"+name) != want {
+		if got := read(t, "out/"+name); got != read(t, "four/"+name) || withoutRemark(got) != want {
 			t.Errorf("%s of a batch differs from the same file exported alone", name)
 		}
 	}
+}
+
+// withoutRemark is a PNG or GIF without what a batch adds to it: a chunk of 12 bytes
+// and "Comment", zero, and the remark, or an extension of 4 and the remark.
+func withoutRemark(file string) string {
+	const remark = len("homeside made ") + 32
+	at := strings.LastIndex(file, "homeside made ")
+	if at < 0 {
+		return "no remark"
+	}
+	if strings.HasPrefix(file, "GIF") {
+		return file[:at-3] + file[at+remark+1:]
+	}
+	return file[:at-8-len("Comment ")] + file[at+remark+4:]
 }
 
 func read(t *testing.T, path string) string {
@@ -128,54 +142,58 @@ func setTime(t *testing.T, path string, seconds int) {
 	}
 }
 
-// Only a file that is later than the lesson and not empty is current; without
+// What was made of this lesson with these flags is current, nothing else; without
 // --resume every file is written.
 func TestBatchResume(t *testing.T) {
 	inFolder(t)
 	all := "--play all --out {play}.png"
-	for path, seconds := range map[string]int{"1.png": 1, "2.png": 0, "3.png": -1} {
-		if err := os.WriteFile(path, []byte("before"), 0o600); err != nil {
+	for _, path := range []string{"1.png", "2.png"} {
+		if err := os.WriteFile(path, []byte(strings.Repeat("before", 100)), 0o600); err != nil {
 			t.Fatal(err)
 		}
-		setTime(t, path, seconds)
 	}
-	setTime(t, "lesson.json", 0)
-	checkBatch(t, all+" --resume", exitOK, "1/3 current, skipped 1.png", "2/3 wrote 2.png", "3/3 wrote 3.png", "2 written, 1 current, 0 failed")
-	if got := read(t, "1.png"); got != "before" {
-		t.Errorf("a current file was written: it has %d bytes", len(got))
-	}
-	checkBatch(t, all+" --resume", exitOK, "1/3 current, skipped 1.png", "2/3 current, skipped 2.png", "3/3 current, skipped 3.png", "0 written, 3 current, 0 failed")
-	if err := os.Truncate("2.png", 0); err != nil {
-		t.Fatal(err)
-	}
-	checkBatch(t, all+" --resume", exitOK, "1/3 current, skipped 1.png", "2/3 wrote 2.png", "3/3 current, skipped 3.png", "1 written, 2 current, 0 failed")
 	checkBatch(t, all, exitOK, "1/3 wrote 1.png", "2/3 wrote 2.png", "3/3 wrote 3.png", "3 written, 0 current, 0 failed")
-	if got := read(t, "1.png"); got == "before" {
-		t.Error("without --resume the file was not written")
-	}
-}
-
-// What is there in another size than is asked for is written again, where a file of
-// its format says its size.
-func TestBatchResumeOfAnotherSize(t *testing.T) {
-	inFolder(t)
-	setTime(t, "lesson.json", 0)
-	line := "--play 1 --to -1 --out x.{ext} --format png,gif,apng,avi,frames,svg,vtt"
-	if _, errs, code := cli(batchOf(line)...); code != exitOK {
-		t.Fatalf("exit %d, %s", code, errs)
-	}
-	for _, name := range []string{"x.png", "x.gif", "x.apng", "x.avi", "x.frames"} {
-		if got, ok := sizeOf(name); !ok || got.X != 32 || got.Y != 32 {
-			t.Errorf("%s has the size %v, %v; want 32 x 32", name, got, ok)
+	checkBatch(t, all+" --resume --jobs 1", exitOK, "1/3 current, skipped 1.png", "2/3 current, skipped 2.png", "3/3 current, skipped 3.png", "0 written, 3 current, 0 failed")
+	checkBatch(t, "--play 2 --out {play}.{ext} --format png --resume", exitOK, "1/1 current, skipped 2.png", "0 written, 1 current, 0 failed")
+	for path, size := range map[string]int64{"1.png": 0, "2.png": 300} {
+		if err := os.Truncate(path, size); err != nil {
+			t.Fatal(err)
 		}
 	}
-	if _, errs, _ := cli(batchOf(line + " --resume")...); !strings.HasSuffix(errs, "\n0 written, 7 current, 0 failed\n") {
-		t.Errorf("in the same size --resume says %s", errs)
+	checkBatch(t, all+" --resume", exitOK, "1/3 wrote 1.png", "2/3 wrote 2.png", "3/3 current, skipped 3.png", "2 written, 1 current, 0 failed")
+	if err := os.Rename("1.png", "3.png"); err != nil {
+		t.Fatal(err)
 	}
-	_, errs, _ := cli(append(batchOf(line+" --resume"), "--size", "32x48")...)
-	if !strings.HasSuffix(errs, "\n5 written, 2 current, 0 failed\n") || strings.Contains(errs, "wrote x.svg") || strings.Contains(errs, "wrote x.vtt") {
-		t.Errorf("in another size --resume says %s", errs)
+	checkBatch(t, all+" --resume", exitOK, "1/3 wrote 1.png", "2/3 current, skipped 2.png", "3/3 wrote 3.png", "2 written, 1 current, 0 failed")
+	checkBatch(t, all, exitOK, "1/3 wrote 1.png", "2/3 wrote 2.png", "3/3 wrote 3.png", "3 written, 0 current, 0 failed")
+}
+
+// Every format that has room for a remark is made anew with other settings, and of
+// another lesson; words are always written.
+func TestBatchResumeOfOtherSettings(t *testing.T) {
+	inFolder(t)
+	line := "--play 1 --from -1.2 --to -1 --out x.{ext} --format png,gif,apng,avi,frames,svg,pdf,vtt"
+	const anew, kept = "\n8 written, 0 current, 0 failed\n", "\n1 written, 7 current, 0 failed\n"
+	checkEnd := func(want string, more ...string) {
+		t.Helper()
+		if _, errs, code := cli(append(batchOf(line), more...)...); code != exitOK || !strings.HasSuffix(errs, want) {
+			t.Errorf("with %q: exit %d, %q, want %q", more, code, errs, want)
+		}
 	}
+	checkEnd(anew)
+	checkEnd(kept, "--resume")
+	for _, other := range [][]string{{"--size", "32x48"}, {"--speed", "0.5"}, {"--view", "lying"}, {"--look", "night"}, {"--measures", "m"}, {"--background", "green"}, {"--at", "0"}, {"--large-text"}} {
+		checkEnd(anew, append(other, "--resume")...)
+		checkEnd(kept, append(other, "--resume")...)
+	}
+	checkEnd(anew, "--resume")
+	l := drill()
+	l.Plays[0].Shots[0].Spin = 300
+	if err := os.Rename(lessonFile(t, l), "lesson.json"); err != nil {
+		t.Fatal(err)
+	}
+	checkEnd(anew, "--resume")
+	checkEnd(kept, "--resume")
 }
 
 // A lesson that is saved while its files are written: they show how it was, fail,
@@ -183,7 +201,12 @@ func TestBatchResumeOfAnotherSize(t *testing.T) {
 func TestBatchLessonChanged(t *testing.T) {
 	inFolder(t)
 	setTime(t, "lesson.json", 0)
-	ctx := &ticking{Context: t.Context(), cancel: func() { setTime(t, "lesson.json", 5) }, most: 3}
+	later := []byte(read(t, "lesson.json") + "\n")
+	ctx := &ticking{Context: t.Context(), cancel: func() {
+		if err := os.WriteFile("lesson.json", later, 0o600); err != nil {
+			t.Error(err)
+		}
+	}, most: 3}
 	_, errs, code := cliIn(ctx, batchOf("--play 1 --out x.{ext} --format png")...)
 	if want := "1/1 failed: save x.png: the lesson was changed meanwhile, this is how it was before\n"; code != exitFaults || !strings.HasPrefix(errs, want) {
 		t.Errorf("lesson changed meanwhile: exit %d, %q, want exit %d, %q", code, errs, exitFaults, want)
@@ -303,7 +326,7 @@ func TestBatchOfWords(t *testing.T) {
 		}
 	}
 	checkFiles(t, "3.frames", "000001.png", "000002.png", "000003.png", "000004.png", "000005.png", "000006.png", "000007.png", "000008.png", "000009.png", "000010.png")
-	if _, errs, _ := cli(batchOf(line + " --resume")...); !strings.HasSuffix(errs, "\n0 written, 15 current, 0 failed\n") {
+	if _, errs, _ := cli(batchOf(line + " --resume")...); !strings.HasSuffix(errs, "\n9 written, 6 current, 0 failed\n") {
 		t.Errorf("--resume says %s", errs)
 	}
 	for line, want := range map[string]string{

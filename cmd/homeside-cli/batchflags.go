@@ -29,11 +29,10 @@ the format. Folders that are missing are made. Two files of the same name are
 refused before anything is written. A line on standard error tells of each
 file; one that cannot be written does not stop the others.
 
---resume skips a file that is current: an ordinary file, not empty, changed
-later than the lesson file was. Files are put in place as a whole, so one that
-is there is complete. PNG, GIF, APNG, AVI and frames of another size are
-written again. Speed, view, colours and the like are not compared, nor is the
-size of other formats: leave --resume out after another choice of those.
+--resume skips a file that is current: each says, in a remark that players and
+viewers do not show, from which lesson, with which flags and by which program
+it was made. Files are put in place as a whole, so one that is there is
+complete. Words and beeps, which take no time, are always written.
 
 --shard 2/8 writes the second of eight parts; all eight together write every
 file once. Exit codes: 0 all is written or current, 1 some files could not be
@@ -53,7 +52,7 @@ func (b *batchFlags) add(fl *pflag.FlagSet) {
 	fl.StringVar(&b.formats, "format", "", "formats of several files, such as gif,mp4,png,vtt (the ending of --out if not given)")
 	fl.IntVar(&b.jobs, "jobs", 1, "files written at the same time")
 	fl.StringVar(&b.shard, "shard", "", "part of the files, such as 2/8 for the second of eight")
-	fl.BoolVar(&b.resume, "resume", false, "skip files that are current: changed later than the lesson")
+	fl.BoolVar(&b.resume, "resume", false, "skip files that were made of this lesson, with these flags, by this program")
 }
 
 // playChoice is a play counted from 1, or all of them.

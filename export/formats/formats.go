@@ -28,6 +28,8 @@ type Format struct {
 	// Of a folder of files: Fill writes them, Own says whether a name is one of theirs.
 	Fill func(ctx context.Context, put export.Put, src export.Source, o *export.Options) error
 	Own  func(name string) bool
+
+	room room // for a remark
 }
 
 // Save writes a file or folder in the format, as a whole or not at all. What
@@ -48,9 +50,15 @@ func (f Format) Save(ctx context.Context, path string, src export.Source, o *exp
 
 func (f Format) save(ctx context.Context, path string, src export.Source, o *export.Options) error {
 	if f.Write == nil {
-		return export.SaveFolder(ctx, path, f.Own, func(put export.Put) error { return f.Fill(ctx, put, src, o) })
+		return export.SaveFolder(ctx, path, f.Own, func(put export.Put) error {
+			return f.Fill(ctx, func(name string, write func(io.Writer) error) error {
+				return put(name, func(w io.Writer) error { return f.remarked(w, o, write) })
+			}, src, o)
+		})
 	}
-	return export.Save(ctx, path, func(w io.Writer) error { return f.Write(ctx, w, src, beside(path, o)) })
+	return export.Save(ctx, path, func(w io.Writer) error {
+		return f.remarked(w, o, func(w io.Writer) error { return f.Write(ctx, w, src, beside(path, o)) })
+	})
 }
 
 // beside are the options with temporary files on the disk that must have the room
@@ -68,16 +76,16 @@ func beside(path string, o *export.Options) *export.Options {
 
 // All are the formats in the order of menus: stills, then clips.
 var All = []Format{
-	{Name: words.Text("PNG picture"), Ext: ".png", Clear: true, Write: still.WritePNG},
-	{Name: words.Text("SVG picture"), Ext: ".svg", Clear: true, Write: still.WriteSVG},
-	{Name: words.Text("PDF page"), Ext: ".pdf", Clear: true, Write: still.WritePDF},
-	{Name: words.Text("GIF clip"), Ext: ".gif", Clip: true, MaxFPS: clip.GIFMaxFPS, Write: clip.WriteGIF},
-	{Name: words.Text("AVI clip"), Ext: ".avi", Clip: true, MaxFPS: export.MaxFPS, Full: true, Write: clip.WriteAVI},
-	{Name: words.Text("animated PNG"), Ext: ".apng", Clip: true, MaxFPS: export.MaxFPS, Clear: true, Write: clip.WriteAPNG},
-	{Name: words.Text("MP4 clip (needs ffmpeg)"), Ext: ".mp4", Clip: true, MaxFPS: export.MaxFPS, Heard: true, Needs: clip.FindFFmpeg, Write: clip.WriteMP4},
-	{Name: words.Text("WebM clip (needs ffmpeg)"), Ext: ".webm", Clip: true, MaxFPS: export.MaxFPS, Clear: true, Heard: true, Needs: clip.FindFFmpeg, Write: clip.WriteWebM},
-	{Name: words.Text("ProRes 4444 clip for an edit (needs ffmpeg)"), Ext: ".mov", Clip: true, MaxFPS: export.MaxFPS, Clear: true, Needs: clip.FindFFmpeg, Write: clip.WriteMOV},
-	{Name: words.Text("folder of PNG pictures"), Ext: ".frames", Clip: true, MaxFPS: export.MaxFPS, Clear: true, Fill: clip.FillPNGs, Own: clip.OwnPNG},
+	{Name: words.Text("PNG picture"), Ext: ".png", Clear: true, Write: still.WritePNG, room: inPNG},
+	{Name: words.Text("SVG picture"), Ext: ".svg", Clear: true, Write: still.WriteSVG, room: inSVG},
+	{Name: words.Text("PDF page"), Ext: ".pdf", Clear: true, Write: still.WritePDF, room: inPDF},
+	{Name: words.Text("GIF clip"), Ext: ".gif", Clip: true, MaxFPS: clip.GIFMaxFPS, Write: clip.WriteGIF, room: inGIF},
+	{Name: words.Text("AVI clip"), Ext: ".avi", Clip: true, MaxFPS: export.MaxFPS, Full: true, Write: clip.WriteAVI, room: inAVI},
+	{Name: words.Text("animated PNG"), Ext: ".apng", Clip: true, MaxFPS: export.MaxFPS, Clear: true, Write: clip.WriteAPNG, room: inPNG},
+	{Name: words.Text("MP4 clip (needs ffmpeg)"), Ext: ".mp4", Clip: true, MaxFPS: export.MaxFPS, Heard: true, Needs: clip.FindFFmpeg, Write: clip.WriteMP4, room: inMP4},
+	{Name: words.Text("WebM clip (needs ffmpeg)"), Ext: ".webm", Clip: true, MaxFPS: export.MaxFPS, Clear: true, Heard: true, Needs: clip.FindFFmpeg, Write: clip.WriteWebM, room: inWebM},
+	{Name: words.Text("ProRes 4444 clip for an edit (needs ffmpeg)"), Ext: ".mov", Clip: true, MaxFPS: export.MaxFPS, Clear: true, Needs: clip.FindFFmpeg, Write: clip.WriteMOV, room: inMP4},
+	{Name: words.Text("folder of PNG pictures"), Ext: ".frames", Clip: true, MaxFPS: export.MaxFPS, Clear: true, Fill: clip.FillPNGs, Own: clip.OwnPNG, room: inPNG},
 }
 
 // UnknownError is a file name whose ending belongs to no format.
