@@ -4,6 +4,7 @@ import (
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
 
+	"homeside/app/looks"
 	"homeside/app/panel"
 	"homeside/words"
 )
@@ -37,7 +38,7 @@ func (c *chooser) show(title string, content fyne.CanvasObject, g *panel.Gallery
 	answers := append(append([]answer{{label: words.T("Cancel")}}, others...), answer{label: c.label, do: c.take})
 	c.question = c.editor.askWith(title, container.NewStack(c.editor.pulse(named, "painted a chooser"), container.NewPadded(content)), answers...)
 	named["insert"] = c.usual // told when the dialog is painted
-	c.question.width(g.Wide(mostCards) + chooserAir)
+	c.question.width(max(g.Wide(mostCards)+chooserAir, leastChooser*looks.Letters()))
 	c.ready(c.off)
 	c.focus(g.FocusOn())
 }
@@ -46,4 +47,6 @@ func (c *chooser) show(title string, content fyne.CanvasObject, g *panel.Gallery
 const (
 	mostCards  = 6
 	chooserAir = 60
+
+	leastChooser = 520 // what is said of a choice takes three lines at most
 )

@@ -1,6 +1,8 @@
 package panel
 
 import (
+	"slices"
+
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/theme"
 )
@@ -8,7 +10,10 @@ import (
 // flow is a layout in lines, as words are: each thing at its own width, and on the
 // next line where the room of one ends. Its lines are known once it has been given
 // a width; until then it is one line.
-type flow struct{ width float32 }
+type flow struct {
+	width float32
+	even  bool // things of one width: no line has more than it must, so that none is left over alone
+}
 
 // MinSize implements fyne.Layout: no wider than the widest thing.
 func (f *flow) MinSize(o []fyne.CanvasObject) fyne.Size {
@@ -39,6 +44,19 @@ func (f *flow) Layout(o []fyne.CanvasObject, size fyne.Size) {
 
 // lines breaks what is shown into lines.
 func (f *flow) lines(o []fyne.CanvasObject) [][]fyne.CanvasObject {
+	full := f.full(o)
+	if !f.even || len(full) < 2 {
+		return full
+	}
+	all := slices.Concat(full...)
+	return slices.Collect(slices.Chunk(all, evenly(len(all), len(full))))
+}
+
+// evenly is how many of so many things stand in a line of so many lines.
+func evenly(things, lines int) int { return (things + lines - 1) / lines }
+
+// full breaks what is shown into lines as full as they can be.
+func (f *flow) full(o []fyne.CanvasObject) [][]fyne.CanvasObject {
 	var lines [][]fyne.CanvasObject
 	x := float32(0)
 	for _, c := range o {

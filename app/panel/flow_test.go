@@ -2,6 +2,7 @@ package panel
 
 import (
 	"image/color"
+	"slices"
 	"testing"
 
 	"fyne.io/fyne/v2"
@@ -39,6 +40,43 @@ func TestFlow(t *testing.T) {
 		}
 		if got := box.MinSize(); got != fyne.NewSize(100, c.high) {
 			t.Errorf("%v wide it wants %v, want 100 by %v", c.width, got, c.high)
+		}
+	}
+}
+
+// Cards stand in even lines, so that none is left over alone, whatever is hidden.
+func TestEvenFlow(t *testing.T) {
+	test.NewTempApp(t) // padding is 4
+	g := NewGallery(7, CardSize{Picture: fyne.NewSize(88, 50)})
+	for _, c := range []struct {
+		shown       int
+		width       float32
+		want        []int // cards in each line
+		wideColumns int
+		wide        float32
+	}{
+		{7, 720, []int{7}, 7, 724},
+		{7, 620, []int{4, 3}, 6, 412},
+		{7, 312, []int{3, 3, 1}, 3, 308},
+		{6, 520, []int{3, 3}, 6, 412},
+		{5, 412, []int{3, 2}, 5, 412},
+		{0, 412, nil, 1, 100},
+	} {
+		g.Show(make([]Choice, c.shown))
+		g.Box.Resize(fyne.NewSize(c.width+8, 300))
+		var got []int
+		var y float32 = -1
+		for _, card := range g.cards[:c.shown] {
+			if at := card.Position().Y; at != y {
+				got, y = append(got, 0), at
+			}
+			got[len(got)-1]++
+		}
+		if !slices.Equal(got, c.want) {
+			t.Errorf("%d cards in a width of %v stand in lines of %v, want %v", c.shown, c.width, got, c.want)
+		}
+		if got := g.Wide(c.wideColumns); got != c.wide {
+			t.Errorf("Wide(%d) = %v, want %v", c.wideColumns, got, c.wide)
 		}
 	}
 }

@@ -29,7 +29,7 @@ type Gallery struct {
 
 // NewGallery is a gallery of cards of a size, in as many columns as the room has.
 func NewGallery(count int, size CardSize) *Gallery {
-	g := &Gallery{Box: container.New(&flow{}), chosen: -1}
+	g := &Gallery{Box: container.New(&flow{even: true}), chosen: -1}
 	for i := range count {
 		c := newCard(size, func() { g.tap(i) }, func(k *fyne.KeyEvent) { g.key(i, k) })
 		g.cards = append(g.cards, c)
@@ -38,9 +38,10 @@ func NewGallery(count int, size CardSize) *Gallery {
 	return g
 }
 
-// Wide is the room of all its cards in one line, or of as many as there are columns.
+// Wide is the room of all its cards in one line, or in even lines of so many columns
+// at most.
 func (g *Gallery) Wide(columns int) float32 {
-	n := float32(min(columns, len(g.cards)))
+	n := float32(evenly(len(g.cards), max(evenly(len(g.cards), columns), 1)))
 	return n*g.cards[0].MinSize().Width + (n-1)*theme.Padding()
 }
 

@@ -52,7 +52,7 @@ func newPairs(s *session.Session, events PairEvents, say, hint func(string), cha
 	p.list.OnSelected = p.choose
 	ways := p.ways(events, hint)
 	left := container.NewBorder(container.NewBorder(nil, nil, p.open, nil, p.file), nil, nil, nil, p.list)
-	p.box = container.NewGridWithColumns(2, left, container.NewVScroll(container.NewVBox(p.about, ways)))
+	p.box = container.NewGridWithColumns(2, left, container.NewVScroll(container.NewVBox(p.about, container.NewHBox(ways))))
 	return p
 }
 
