@@ -142,7 +142,7 @@ var spanishSteps = catalogue{
 	"change what this word means here: %s": "cambiar lo que significa aquí: %s",
 	"rename %s":                            "cambiar el nombre de %s", "change the initials of %s": "cambiar las iniciales de %s", "change the hand of %s": "cambiar la mano de %s",
 	"change the wish of %s": "cambiar el deseo de %s", "change the chair of %s": "cambiar la silla de %s", "change the pace of %s": "cambiar el ritmo de %s",
-	"call %v": "cantar %v", "%s started": "empezó %s", "%s served first": "sacó primero %s", "fix check %d": "arreglar la revisión %d",
+	"call %v": "cantar %v", "%s started": "empezó %s", "what signs of %s mean": "qué significan las señales de %s", "%s served first": "sacó primero %s", "fix check %d": "arreglar la revisión %d",
 	"start a match": "empezar un partido", "rally won by %s": "punto para %s", "draw %v": "dibujar %v", "take the last rally back": "quitar el último punto", "note a rally": "anotar un punto",
 	"write the whole match": "escribir todo el partido", "sides for %s": "lados para %s", "sides for %s, with their play": "lados para %s, con su jugada",
 	"forehands in the middle": "derechas en el medio", "on the left": "estar a la izquierda", "less running": "correr menos", "hide": "esconder",

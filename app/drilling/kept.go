@@ -2,22 +2,17 @@ package drilling
 
 import (
 	"strconv"
-	"strings"
 
 	"fyne.io/fyne/v2"
-
-	"homeside/model/drill"
-	"homeside/model/lesson"
 )
 
 // Keys of the preferences.
 const (
-	keptRole     = "drill.role"
-	keptSwitch   = "drill.switch"
-	keptFake     = "drill.fake"
-	keptUnclear  = "drill.unclear"
-	keptSeed     = "drill.seed."     // and the topic
-	keptMeanings = "drill.meanings." // and the pair: each has its own
+	keptRole    = "drill.role"
+	keptSwitch  = "drill.switch"
+	keptFake    = "drill.fake"
+	keptUnclear = "drill.unclear"
+	keptSeed    = "drill.seed." // and the topic
 )
 
 // The shares at first: seldom enough fakes and hidden signs that the usual signs
@@ -27,36 +22,6 @@ const (
 	usualFake    = "12"
 	usualUnclear = "8"
 )
-
-// keepMeanings keeps what a pair means by its signs.
-func keepMeanings(p fyne.Preferences, pair string, m drill.Meanings) {
-	said := make([]string, len(m))
-	for i, what := range m {
-		said[i] = what.String()
-	}
-	p.SetString(keptMeanings+pair, strings.Join(said, ","))
-}
-
-// meaningsOf is what a pair means by its signs, common practice where it has not
-// said so or what is kept cannot be meant.
-func meaningsOf(p fyne.Preferences, pair string) drill.Meanings {
-	var m drill.Meanings
-	said := strings.Split(p.String(keptMeanings+pair), ",")
-	if len(said) != len(m) {
-		return drill.Usual()
-	}
-	for i, text := range said {
-		what, err := lesson.ParseMeaning(text)
-		if err != nil {
-			return drill.Usual()
-		}
-		m[i] = what
-	}
-	if m.Check() != nil {
-		return drill.Usual()
-	}
-	return m
-}
 
 // keepNextSeed has the next drill ask other questions than this one.
 func keepNextSeed(p fyne.Preferences, topic string, seed uint64) {

@@ -1,7 +1,6 @@
 package drilling
 
 import (
-	"errors"
 	"strconv"
 	"strings"
 
@@ -30,7 +29,6 @@ type signalForm struct {
 	role, pair, when      *panel.Dropdown
 	means                 [len(drill.Meanings{})]*panel.Dropdown
 	hands                 [len(drill.Meanings{})]*fynecanvas.Image
-	meanings              drill.Meanings
 	often, fakes, unclear *heard.Entry
 	seed                  *heard.Entry
 	mix                   *widget.Label // what the match says of how often to switch
@@ -51,7 +49,6 @@ func newSignalForm(o Options, start func()) *signalForm {
 		f.hands[i].SetMinSize(fyne.NewSize(handSide, handSide))
 	}
 	f.box = f.layOut()
-	f.choosePair()
 	f.refresh()
 	return f
 }
@@ -93,7 +90,7 @@ func (f *signalForm) layOut() fyne.CanvasObject {
 		signs.Add(f.hands[i])
 		signs.Add(container.NewBorder(bold(words.SignName(drill.Sign(i))), nil, nil, nil, container.NewVBox(f.means[i])))
 	}
-	right := container.NewVBox(bold(words.T("What your signs mean")), signs, wrapped(words.T("Each meaning has one sign: choosing one swaps two. Unsure, also about a hidden sign, means stay.")))
+	right := container.NewVBox(bold(words.T("What your signs mean")), signs, wrapped(words.T("Each meaning has one sign: choosing one swaps two. The lesson keeps them. Unsure, also about a hidden sign, means stay.")))
 	left := container.NewVBox(bold(words.T("Signal drill")), who, f.mix, wrapped(words.T("The same seed asks the same signs in the same order; every start takes the next one.")))
 	return container.New(columns{}, left, right)
 }
@@ -116,9 +113,11 @@ func wrapped(text string) *widget.Label {
 	return l
 }
 
-// refresh names the pairs as the lesson does, and draws the hands in the look of now.
+// refresh names the pairs and says what their signs mean as the lesson does, and draws
+// the hands in the look of now.
 func (f *signalForm) refresh() {
 	namePairs(f.pair, f.options.Session.Lesson())
+	f.showMeanings()
 	for i, img := range f.hands {
 		img.Image = raster.Scene(compose.Hand(drill.Sign(i), 2*handSide, looks.Now()))
 		img.Refresh()
@@ -142,27 +141,30 @@ func (f *signalForm) serves() bool { return f.when.SelectedIndex() == 1 }
 
 func (f *signalForm) team() court.End { return court.End(max(f.pair.SelectedIndex(), 0)) }
 
-// pairKey names the pair in the preferences.
-func (f *signalForm) pairKey() string { return f.options.Session.Lesson().NameOfTeam(f.team()) }
+// meanings are those that the lesson keeps of the pair chosen.
+func (f *signalForm) meanings() drill.Meanings {
+	return drill.MeaningsOf(f.options.Session.Lesson().Team(f.team()).Signs)
+}
 
 // choosePair takes the meanings of the pair chosen.
 func (f *signalForm) choosePair() {
-	f.meanings = meaningsOf(f.options.Prefs, f.pairKey())
 	f.mix.SetText("")
 	f.showMeanings()
 }
 
 func (f *signalForm) showMeanings() {
-	for i, d := range f.means {
-		d.Selected = d.Options[f.meanings[i]]
+	for i, what := range f.meanings() {
+		d := f.means[i]
+		d.Selected = d.Options[what]
 		d.Refresh()
 	}
 }
 
-// mean gives a sign a meaning; the sign that had it takes this one's.
+// mean gives a sign a meaning in the lesson; the sign that had it takes this one's.
 func (f *signalForm) mean(sign drill.Sign, what lesson.Meaning) {
-	other := f.meanings.SignFor(what)
-	f.meanings[sign], f.meanings[other] = what, f.meanings[sign]
+	m := f.meanings()
+	m[sign], m[m.SignFor(what)] = what, m[sign]
+	f.options.Session.Agree(f.team(), m)
 	f.showMeanings()
 }
 
@@ -173,7 +175,7 @@ func (p problem) Error() string { return string(p) }
 
 // read is the drill as it is set up.
 func (f *signalForm) read() (o drill.SignalOptions, err error) {
-	o.Role, o.Meanings = drill.Role(max(f.role.SelectedIndex(), 0)), f.meanings
+	o.Role, o.Meanings = drill.Role(max(f.role.SelectedIndex(), 0)), f.meanings()
 	for _, e := range []struct {
 		from *heard.Entry
 		to   *float64
@@ -186,10 +188,7 @@ func (f *signalForm) read() (o drill.SignalOptions, err error) {
 	if o.Seed, err = parseSeed(f.seed.Text); err != nil {
 		return o, err
 	}
-	switch err := o.Check(); {
-	case errors.Is(err, drill.ErrMeanings):
-		return o, problem(words.T("Two signs mean the same: give each a meaning of its own."))
-	case err != nil:
+	if o.Check() != nil { // the lesson's meanings are sound
 		return o, problem(words.T("Fakes and hidden signs make %.0f %% together: at most 100.", 100*(o.Fake+o.Unclear)))
 	}
 	return o, nil
@@ -210,7 +209,6 @@ func (f *signalForm) keep(o drill.SignalOptions) {
 	p.SetString(keptSwitch, f.often.Text)
 	p.SetString(keptFake, f.fakes.Text)
 	p.SetString(keptUnclear, f.unclear.Text)
-	keepMeanings(p, f.pairKey(), o.Meanings)
 	keepNextSeed(p, "signals", o.Seed)
 }
 

@@ -34,45 +34,48 @@ func TestSignalFormRefuses(t *testing.T) {
 			t.Errorf("%+v: started %v, says %q", c, s.course != nil, s.wrong.Text)
 		}
 	}
-	f.meanings = drill.Meanings{lesson.Stay, lesson.Stay, lesson.Fake}
 	f.fakes.SetText("10,5 %")
 	f.seed.SetText("4")
-	if s.run(); s.course != nil || s.wrong.Text != "Two signs mean the same: give each a meaning of its own." {
-		t.Errorf("two alike: started %v, says %q", s.course != nil, s.wrong.Text)
-	}
-	f.meanings = drill.Usual()
 	f.unclear.SetText("0")
 	if s.run(); s.course == nil || s.wrong.Visible() {
 		t.Errorf("mended it says %q", s.wrong.Text)
 	}
 }
 
-// Choosing a meaning that another sign has swaps the two, and the pair keeps it.
-func TestMeaningsAreSwapped(t *testing.T) {
+// Choosing a meaning that another sign has swaps the two, in the lesson, as a step
+// that can be undone; each pair has its own, whoever opens the lesson.
+func TestMeaningsAreSwappedInTheLesson(t *testing.T) {
 	o := builtIn(t)
 	page := NewSignals(o)
 	f := page.form
 	f.means[drill.Fist].SetSelectedIndex(int(lesson.Switch))
 	want := drill.Meanings{lesson.Switch, lesson.Stay, lesson.Fake}
-	if f.meanings != want || f.means[drill.OpenHand].SelectedIndex() != int(lesson.Stay) {
-		t.Errorf("the signs mean %v, want %v", f.meanings, want)
+	if got := o.Session.Lesson().Team(court.Near).Signs; got != lesson.Signs(want) || f.means[drill.OpenHand].SelectedIndex() != int(lesson.Stay) {
+		t.Errorf("the lesson's signs mean %v, want %v", got, want)
 	}
 	o.Session.PutPair(roster.Pair{Name: "Quay Street"}, court.Far) // the window tells of every change
 	page.Refresh()
-	if f.meanings != want || !strings.HasPrefix(f.pair.Options[court.Far], "Quay Street") {
-		t.Errorf("after a change of the lesson the signs mean %v, want %v, and the pairs are %q", f.meanings, want, f.pair.Options)
+	if f.meanings() != want || !strings.HasPrefix(f.pair.Options[court.Far], "Quay Street") {
+		t.Errorf("after a change of the lesson the signs mean %v, want %v, and the pairs are %q", f.meanings(), want, f.pair.Options)
 	}
 	read, err := f.read()
 	if err != nil || read.Meanings != want {
 		t.Fatalf("read %v, %v", read.Meanings, err)
 	}
 	f.keep(read)
-	if again := NewSignals(o).form; again.meanings != want || again.seed.Text != "4" {
-		t.Errorf("the next time the signs mean %v with seed %s, want %v and 4", again.meanings, again.seed.Text, want)
+	if again := NewSignals(o).form; again.meanings() != want || again.seed.Text != "4" {
+		t.Errorf("the next time the signs mean %v with seed %s, want %v and 4", again.meanings(), again.seed.Text, want)
 	}
 	f.pair.SetSelectedIndex(int(court.Far))
-	if f.meanings != drill.Usual() {
-		t.Errorf("the other pair means %v, want common practice", f.meanings)
+	if f.meanings() != drill.Usual() || f.means[drill.Fist].SelectedIndex() != int(lesson.Stay) {
+		t.Errorf("the other pair means %v, want common practice", f.meanings())
+	}
+	f.pair.SetSelectedIndex(int(court.Near))
+	o.Session.Undo()
+	o.Session.Undo()
+	page.Refresh()
+	if f.meanings() != drill.Usual() || f.means[drill.Fist].SelectedIndex() != int(lesson.Stay) {
+		t.Errorf("undone the signs mean %v, want common practice", f.meanings())
 	}
 }
 

@@ -4,6 +4,7 @@ import (
 	"slices"
 
 	"homeside/model/court"
+	"homeside/model/drill"
 	"homeside/model/edit"
 	"homeside/model/game"
 	"homeside/model/lesson"
@@ -60,6 +61,13 @@ func (s *Session) Call(text string, serving court.End) error {
 func (s *Session) Started(p game.Player) {
 	l := s.history.Lesson()
 	s.Do(words.T("%s started", l.NameOf(p)), edit.Starter(l, p.Team(), p.Number()))
+}
+
+// Agree says what a team's signs mean, as one step; nothing happens where they mean it.
+func (s *Session) Agree(e court.End, signs drill.Meanings) {
+	if l := s.history.Lesson(); drill.MeaningsOf(l.Team(e).Signs) != signs {
+		s.Do(words.T("what signs of %s mean", words.Team(l, e)), edit.Signs(l, e, lesson.Signs(signs)))
+	}
 }
 
 // Began says which team served first in this game, as one step.

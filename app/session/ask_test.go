@@ -7,6 +7,7 @@ import (
 
 	"homeside/app/session"
 	"homeside/model/court"
+	signals "homeside/model/drill"
 	"homeside/model/game"
 	"homeside/model/lesson"
 )
@@ -65,5 +66,27 @@ func TestAnswersAreSteps(t *testing.T) {
 	s.Undo()
 	if name, _ := s.CanUndo(); name != "far2 started" || s.Lesson().Match.First != nil {
 		t.Errorf("after Undo the last step is %q, want \"far2 started\"", name)
+	}
+}
+
+// What signs mean is a step of the lesson; saying what they mean already is none.
+func TestAgree(t *testing.T) {
+	s := session.New(served(game.SideOut), "", nil)
+	s.Agree(court.Far, signals.Usual())
+	if s.Modified() {
+		t.Error("agreeing on common practice changed a lesson without signs")
+	}
+	own := signals.Meanings{lesson.Switch, lesson.Stay, lesson.Fake}
+	s.Agree(court.Far, own)
+	s.Agree(court.Far, own)
+	if got := s.Lesson().Teams[court.Far].Signs; got != lesson.Signs(own) || s.Lesson().Teams[court.Near].Signs != (lesson.Signs{}) {
+		t.Errorf("the far pair's signs mean %v, want %v, the near pair's nothing", got, own)
+	}
+	if name, _ := s.CanUndo(); name != "what signs of the far team mean" {
+		t.Errorf("the step is %q", name)
+	}
+	s.Undo()
+	if s.Lesson().Teams[court.Far].Signs != (lesson.Signs{}) || s.Modified() {
+		t.Error("undone the signs still mean something")
 	}
 }

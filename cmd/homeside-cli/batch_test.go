@@ -89,8 +89,8 @@ func TestBatch(t *testing.T) {
 // withoutRemark is a PNG or GIF without what a batch adds to it: a chunk of 12 bytes
 // and "Comment", zero, and the remark, or an extension of 4 and the remark.
 func withoutRemark(file string) string {
-	const remark = len("homeside made ") + 32
-	at := strings.LastIndex(file, "homeside made ")
+	const remark = len("homeside:") + 32
+	at := strings.LastIndex(file, "homeside:")
 	if at < 0 {
 		return "no remark"
 	}

@@ -26,7 +26,7 @@ type room struct {
 // mostRemark is how long a remark, its wrapping and the bytes after it can be.
 const mostRemark = 256
 
-var remark = regexp.MustCompile(`homeside made ([0-9a-f]{32})`)
+var remark = regexp.MustCompile(`homeside:([0-9a-f]{32})`)
 
 // MadeOf is the Options.Made that the file or folder was written with, as far as
 // it says; "" for one of another program, or of a format that has no room for it.
@@ -56,7 +56,7 @@ func (f Format) remarked(w io.Writer, o *export.Options, write func(io.Writer) e
 	if o == nil || o.Made == "" || f.room.wrap == nil {
 		return write(w)
 	}
-	said := f.room.wrap("homeside made " + o.Made)
+	said := f.room.wrap("homeside:" + o.Made)
 	held := &holding{w: w, most: f.room.before}
 	if f.room.grow != nil {
 		held.begin = func(start []byte) { f.room.grow(start, len(said)) }

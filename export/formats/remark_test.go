@@ -96,7 +96,7 @@ func TestRemarkBeforeTheLastBytes(t *testing.T) {
 			return nil
 		})
 		at := max(all.Len()-before, 0)
-		want := string(all.Bytes()[:at]) + "<homeside made " + madeSo + ">" + string(all.Bytes()[at:])
+		want := string(all.Bytes()[:at]) + "<homeside:" + madeSo + ">" + string(all.Bytes()[at:])
 		if err != nil || out.String() != want {
 			t.Fatalf("%q, %v, want %q", out.String(), err, want)
 		}

@@ -32,6 +32,14 @@ type Meanings [3]lesson.Meaning
 // Usual is common practice: closed stays, open switches, the third sign is a fake.
 func Usual() Meanings { return Meanings{lesson.Stay, lesson.Switch, lesson.Fake} }
 
+// MeaningsOf is what a pair means, common practice where it has agreed on nothing.
+func MeaningsOf(s lesson.Signs) Meanings {
+	if s == (lesson.Signs{}) {
+		return Usual()
+	}
+	return Meanings(s)
+}
+
 // ErrMeanings says that two signs mean the same, so that one is missing.
 var ErrMeanings = errors.New("each sign needs a meaning of its own")
 

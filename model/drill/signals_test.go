@@ -57,6 +57,17 @@ func TestReader(t *testing.T) {
 	}
 }
 
+// A pair that has agreed on nothing means what is usual.
+func TestMeaningsOf(t *testing.T) {
+	own := lesson.Signs{lesson.Fake, lesson.Stay, lesson.Switch}
+	if got := MeaningsOf(own); got != Meanings(own) || got.Check() != nil {
+		t.Errorf("MeaningsOf(%v) = %v", own, got)
+	}
+	if got := MeaningsOf(lesson.Signs{}); got != Usual() {
+		t.Errorf("MeaningsOf of nothing = %v, want %v", got, Usual())
+	}
+}
+
 // A giver is asked for what can be shown, and is right with that sign alone.
 func TestGiver(t *testing.T) {
 	s := signals(t, SignalOptions{Role: Giver, Switch: 0.5, Fake: 0.3, Unclear: 0.7, Seed: 1})

@@ -25,6 +25,12 @@ func Starter(l lesson.Lesson, e court.End, number int) lesson.Lesson {
 	return l
 }
 
+// Signs is the lesson with what a team's signs mean.
+func Signs(l lesson.Lesson, e court.End, s lesson.Signs) lesson.Lesson {
+	l.Teams[e].Signs = s
+	return l
+}
+
 // FirstTeam is the lesson with the team that served first in its match.
 func FirstTeam(l lesson.Lesson, e court.End) lesson.Lesson {
 	l.Match.First = &e

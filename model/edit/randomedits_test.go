@@ -45,6 +45,9 @@ var edits = map[string]anEdit{
 	"Starter": func(d *draws, l lesson.Lesson) (lesson.Lesson, bool) {
 		return edit.Starter(l, d.end(), 1+d.IntN(2)), true
 	},
+	"Signs": func(d *draws, l lesson.Lesson) (lesson.Lesson, bool) {
+		return edit.Signs(l, d.end(), lesson.Signs{lesson.Switch, lesson.Fake, lesson.Stay}), true
+	},
 	"FirstTeam": func(d *draws, l lesson.Lesson) (lesson.Lesson, bool) { return edit.FirstTeam(l, d.end()), true },
 	"AddReel": func(d *draws, l lesson.Lesson) (lesson.Lesson, bool) {
 		if len(l.Reels) >= fewPlays {

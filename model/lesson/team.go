@@ -11,7 +11,8 @@ import (
 type Team struct {
 	Name    string
 	Players [2]Player
-	Starter int // 1 or 2: who served first for the team in this game; 0 means 1
+	Starter int   // 1 or 2: who served first for the team in this game; 0 means 1
+	Signs   Signs // what the pair's signs mean; the zero Signs mean common practice
 }
 
 // StarterOf is the starting server of the team at end e.

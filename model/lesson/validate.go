@@ -142,6 +142,9 @@ func (c *checker) team(t Team, e court.End) {
 	if t.Starter < 0 || t.Starter > 2 {
 		c.say("starter", "%d, want 1 or 2", t.Starter)
 	}
+	if t.Signs != (Signs{}) && !t.Signs.Whole() {
+		c.say("signs", "%v, %v and %v, want each of %s once", t.Signs[0], t.Signs[1], t.Signs[2], orList(meaningNames[:]))
+	}
 	for i, p := range t.Players {
 		c.in("players/"+game.PlayerOf(e, i+1).String(), func() { c.player(p) })
 	}

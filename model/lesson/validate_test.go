@@ -34,6 +34,9 @@ func TestValidateNamesPlaceAndReason(t *testing.T) {
 		{func(l *lesson.Lesson, _ *lesson.Play) { l.Scoring.Format = 4 }, "/scoring/format", "4 is not one of the 4 choices"},
 		{func(l *lesson.Lesson, _ *lesson.Play) { l.Venue.BesideSideline = -1 }, "/venue/beside_sideline_ft", "-1, want a number from 0 to 200"},
 		{func(l *lesson.Lesson, _ *lesson.Play) { l.Teams[1].Starter = 3 }, "/teams/far/starter", "3, want 1 or 2"},
+		{func(l *lesson.Lesson, _ *lesson.Play) {
+			l.Teams[0].Signs = lesson.Signs{lesson.Stay, lesson.Switch, lesson.Stay}
+		}, "/teams/near/signs", "stay, switch and stay, want each of stay, switch or fake once"},
 		{func(l *lesson.Lesson, _ *lesson.Play) { l.Teams[0].Players[1].Initials = "ABCD" }, "/teams/near/players/near2/initials", "4 characters, want at most 3"},
 		{func(l *lesson.Lesson, _ *lesson.Play) { l.Teams[1].Players[0].Hand = 2 }, "/teams/far/players/far1/hand", "2 is not one of the 2 choices"},
 		{func(l *lesson.Lesson, _ *lesson.Play) { l.Teams[1].Players[1].Pace.TopSpeed = 16 }, "/teams/far/players/far2/pace", "top speed is 16 m/s, want 0.1 to 15"},

@@ -43,6 +43,12 @@ var mistakes = []struct {
 	{`"version": 1,`, "\"version\": 1,\n\"version\": 1,", `line 4: version: "version" stands here twice`, nil},
 	{`"time_s": 1.25`, "\"time_s\": 1.25,\n\"by\": \"far1\"", `line 13: plays[0].shots[1].by: "by" stands here twice`, nil},
 
+	// signs
+	{`"title": "Small"`, `"teams": {"far": {"signs": {"closed_fist": "stay", "open_hand": "switch", "two_fingers": "wink"}}}`, `line 4: teams.far.signs.two_fingers: meaning "wink": want stay, switch or fake`, nil},
+	{`"title": "Small"`, `"teams": {"far": {"signs": {"open_hand": "switch", "two_fingers": "fake"}}}`, `line 4: teams.far.signs.closed_fist: meaning "": want stay, switch or fake`, nil},
+	{`"title": "Small"`, `"teams": {"near": {"signs": {"closed_fist": "stay", "open_hand": "stay", "two_fingers": "stay"}}}`, `line 4: teams.near.signs: two signs mean the same, want each of stay, switch and fake once`, nil},
+	{`"title": "Small"`, `"teams": {"near": {"signs": {"fist": "stay"}}}`, `line 4: teams.near.signs.fist: no such name here: want one of closed_fist, open_hand, two_fingers`, nil},
+
 	// grammar
 	{`1.25`, `NaN`, `line 12: plays[0].shots[1].time_s: want an ordinary number (NaN and Infinity are none)`, nil},
 	{`1.25`, `-Infinity`, `line 12: plays[0].shots[1].time_s: want an ordinary number (NaN and Infinity are none)`, nil},

@@ -45,7 +45,14 @@ type teams struct {
 type team[Players nearPlayers | farPlayers] struct {
 	Name    string  `json:"name,omitzero"`
 	Starter int     `json:"starter,omitzero"`
+	Signs   signs   `json:"signs,omitzero"`
 	Players Players `json:"players,omitzero"`
+}
+
+type signs struct {
+	Fist string `json:"closed_fist"`
+	Open string `json:"open_hand"`
+	Two  string `json:"two_fingers"`
 }
 
 type nearPlayers struct {

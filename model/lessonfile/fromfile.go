@@ -131,8 +131,8 @@ func (r *reader) lesson(f file) lesson.Lesson {
 	r.words = l.Vocabulary
 	r.in("scoring", func() { l.Scoring.Format = named(r, "format", f.Scoring.Format, game.ParseFormat) })
 	near, far := f.Teams.Near, f.Teams.Far
-	l.Teams[court.Near] = r.team(court.Near, near.Name, near.Starter, near.Players.One, near.Players.Two)
-	l.Teams[court.Far] = r.team(court.Far, far.Name, far.Starter, far.Players.One, far.Players.Two)
+	l.Teams[court.Near] = r.team(court.Near, near.Name, near.Starter, near.Signs, near.Players.One, near.Players.Two)
+	l.Teams[court.Far] = r.team(court.Far, far.Name, far.Starter, far.Signs, far.Players.One, far.Players.Two)
 	l.Plays = each(r, "plays", f.Plays, r.play)
 	r.in("match", func() { l.Match = r.match(f.Match) })
 	l.Logo.PNG = string(f.Logo.PNG)
@@ -140,12 +140,33 @@ func (r *reader) lesson(f file) lesson.Lesson {
 	return l
 }
 
-func (r *reader) team(e court.End, name string, starter int, players ...player) lesson.Team {
+func (r *reader) team(e court.End, name string, starter int, s signs, players ...player) lesson.Team {
 	t := lesson.Team{Name: name, Starter: starter}
+	r.in("teams/"+e.String(), func() { t.Signs = r.signs(s) })
 	for i, p := range players {
 		r.in("teams/"+e.String()+"/players/"+game.PlayerOf(e, i+1).String(), func() { t.Players[i] = r.player(p) })
 	}
 	return t
+}
+
+// errAlike is said of signs that are all stay, too: in a lesson those are none.
+var errAlike = errors.New("two signs mean the same, want each of stay, switch and fake once")
+
+func (r *reader) signs(s signs) (out lesson.Signs) {
+	if s == (signs{}) {
+		return out
+	}
+	r.in("signs", func() {
+		out = lesson.Signs{
+			needNamed(r, "closed_fist", s.Fist, lesson.ParseMeaning),
+			needNamed(r, "open_hand", s.Open, lesson.ParseMeaning),
+			needNamed(r, "two_fingers", s.Two, lesson.ParseMeaning),
+		}
+		if !out.Whole() {
+			r.fail("", errAlike)
+		}
+	})
+	return out
 }
 
 func (r *reader) player(p player) lesson.Player {

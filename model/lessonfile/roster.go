@@ -34,6 +34,7 @@ type rosterFile struct {
 type rosterPair struct {
 	Name    string        `json:"name,omitzero"`
 	Notes   string        `json:"notes,omitzero"`
+	Signs   signs         `json:"signs,omitzero"`
 	Players rosterPlayers `json:"players,omitzero"`
 }
 
@@ -68,7 +69,7 @@ func ReadRoster(r io.Reader) (roster.Roster, error) {
 }
 
 func (r *reader) pair(p rosterPair) roster.Pair {
-	out := roster.Pair{Name: p.Name, Notes: p.Notes}
+	out := roster.Pair{Name: p.Name, Notes: p.Notes, Signs: r.signs(p.Signs)}
 	r.in("players/first", func() { out.Players[0] = r.player(p.Players.First) })
 	r.in("players/second", func() { out.Players[1] = r.player(p.Players.Second) })
 	return out
@@ -110,5 +111,5 @@ func WriteRoster(w io.Writer, r roster.Roster) error {
 }
 
 func toPair(p roster.Pair) rosterPair {
-	return rosterPair{p.Name, p.Notes, rosterPlayers{toPlayer(p.Players[0]), toPlayer(p.Players[1])}}
+	return rosterPair{p.Name, p.Notes, toSigns(p.Signs), rosterPlayers{toPlayer(p.Players[0]), toPlayer(p.Players[1])}}
 }

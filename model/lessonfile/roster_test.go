@@ -122,6 +122,9 @@ func anyRoster() *rapid.Generator[roster.Roster] {
 		r := roster.Roster{Title: text(20).Draw(t, "title"), Notes: text(20).Draw(t, "notes")}
 		for range rapid.IntRange(0, 4).Draw(t, "pairs") {
 			p := roster.Pair{Name: text(lesson.MaxName).Draw(t, "name"), Notes: text(20).Draw(t, "notes")}
+			if rapid.Bool().Draw(t, "signs") {
+				p.Signs = lesson.Signs(rapid.Permutation([]lesson.Meaning{lesson.Stay, lesson.Switch, lesson.Fake}).Draw(t, "meanings"))
+			}
 			for i := range p.Players {
 				p.Players[i] = lesson.Player{
 					Name: text(10).Draw(t, "player"), Initials: text(lesson.MaxInitials).Draw(t, "initials"),

@@ -20,8 +20,8 @@ func toFile(l lesson.Lesson) file {
 		Conditions: toConditions(l.Conditions),
 		Vocabulary: toVocabulary(l.Vocabulary),
 		Teams: teams{
-			Near: team[nearPlayers]{near.Name, near.Starter, nearPlayers{toPlayer(near.Players[0]), toPlayer(near.Players[1])}},
-			Far:  team[farPlayers]{far.Name, far.Starter, farPlayers{toPlayer(far.Players[0]), toPlayer(far.Players[1])}},
+			Near: team[nearPlayers]{near.Name, near.Starter, toSigns(near.Signs), nearPlayers{toPlayer(near.Players[0]), toPlayer(near.Players[1])}},
+			Far:  team[farPlayers]{far.Name, far.Starter, toSigns(far.Signs), farPlayers{toPlayer(far.Players[0]), toPlayer(far.Players[1])}},
 		},
 		Plays: mapped(l.Plays, toPlay),
 		Match: toMatch(l.Match),
@@ -47,6 +47,13 @@ func mapped[T, F any](list []T, to func(T) F) []F {
 		out[i] = to(v)
 	}
 	return out
+}
+
+func toSigns(s lesson.Signs) signs {
+	if s == (lesson.Signs{}) {
+		return signs{}
+	}
+	return signs{s[0].String(), s[1].String(), s[2].String()}
 }
 
 func toPlayer(p lesson.Player) player {

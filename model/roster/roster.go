@@ -22,6 +22,7 @@ type Roster struct {
 type Pair struct {
 	Name    string
 	Notes   string
+	Signs   lesson.Signs // as of a lesson's team
 	Players [2]lesson.Player
 }
 
@@ -31,13 +32,14 @@ const MaxPairs = 1000
 // PairOf is a lesson's near or far team as a pair.
 func PairOf(l lesson.Lesson, e court.End) Pair {
 	t := l.Team(e)
-	return Pair{Name: t.Name, Players: t.Players}
+	return Pair{Name: t.Name, Signs: t.Signs, Players: t.Players}
 }
 
 // In is the lesson with the pair as its near or far team. Which of the two
 // started stays as the lesson says, and so do the plays.
 func (p Pair) In(l lesson.Lesson, e court.End) lesson.Lesson {
-	l.Teams[e].Name, l.Teams[e].Players = p.Name, p.Players // Teams is an array: l is a copy
+	t := &l.Teams[e] // Teams is an array: l is a copy
+	t.Name, t.Signs, t.Players = p.Name, p.Signs, p.Players
 	return l
 }
 

@@ -16,7 +16,7 @@ import (
 )
 
 func pair(name, one, two string) roster.Pair {
-	return roster.Pair{Name: name, Players: [2]lesson.Player{{Name: one, Serving: lesson.WantLeft}, {Name: two, Hand: lesson.LeftHanded}}}
+	return roster.Pair{Name: name, Signs: lesson.Signs{lesson.Switch, lesson.Stay, lesson.Fake}, Players: [2]lesson.Player{{Name: one, Serving: lesson.WantLeft}, {Name: two, Hand: lesson.LeftHanded}}}
 }
 
 // A pair goes into a lesson as either team; everything else stays.
@@ -26,7 +26,7 @@ func TestIn(t *testing.T) {
 	p := pair("Harbour Lane", "Ivo", "Mara")
 	for _, e := range court.Ends {
 		got := p.In(l, e)
-		if roster.PairOf(got, e).Name != p.Name || got.Player(game.PlayerOf(e, 2)) != p.Players[1] {
+		if roster.PairOf(got, e) != p || got.Player(game.PlayerOf(e, 2)) != p.Players[1] {
 			t.Errorf("In(%v): the team is %+v, want %+v", e, got.Teams[e], p)
 		}
 		if got.Teams[e].Starter != l.Teams[e].Starter || got.Teams[e.Other()] != l.Teams[e.Other()] || len(got.Plays) != len(l.Plays) {

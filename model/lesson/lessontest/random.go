@@ -76,7 +76,7 @@ func maybe[T any](t *rapid.T, draw func(*rapid.T) T) *T {
 }
 
 func team(t *rapid.T) lesson.Team {
-	out := lesson.Team{Name: text(t, "team", lesson.MaxName), Starter: rapid.IntRange(0, 2).Draw(t, "starter")}
+	out := lesson.Team{Name: text(t, "team", lesson.MaxName), Starter: rapid.IntRange(0, 2).Draw(t, "starter"), Signs: signs(t)}
 	for i := range out.Players {
 		out.Players[i] = lesson.Player{
 			Name:       text(t, "name", lesson.MaxName),
@@ -89,6 +89,13 @@ func team(t *rapid.T) lesson.Team {
 		}
 	}
 	return out
+}
+
+func signs(t *rapid.T) lesson.Signs {
+	if !rapid.Bool().Draw(t, "signs") {
+		return lesson.Signs{}
+	}
+	return lesson.Signs(rapid.Permutation([]lesson.Meaning{lesson.Stay, lesson.Switch, lesson.Fake}).Draw(t, "meanings"))
 }
 
 func pace(t *rapid.T) movement.Pace {

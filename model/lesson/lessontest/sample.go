@@ -20,8 +20,8 @@ func Sample() lesson.Lesson {
 		},
 		Vocabulary: lesson.Vocabulary{lesson.Drop: {Intent: lesson.Apex(6), Arc: lesson.High, Spin: -200, Side: 50}},
 		Teams: [2]lesson.Team{
-			{Name: "Harbour Lane", Starter: 2, Players: [2]lesson.Player{person("Ivo", "IV"), person("Mara", "MA")}},
-			{Name: "Fernmoor", Starter: 1, Players: [2]lesson.Player{person("Oskar", "OS"), person("Tilde", "TI")}},
+			{Name: "Harbour Lane", Starter: 2, Signs: lesson.Signs{lesson.Switch, lesson.Stay, lesson.Fake}, Players: [2]lesson.Player{person("Ivo", "IV"), person("Mara", "MA")}},
+			{Name: "Fernmoor", Starter: 1, Signs: lesson.Signs{lesson.Fake, lesson.Switch, lesson.Stay}, Players: [2]lesson.Player{person("Oskar", "OS"), person("Tilde", "TI")}},
 		},
 		Plays: []lesson.Play{SamplePlay()},
 		Match: sampleMatch(),
