@@ -2,6 +2,7 @@ package exporting
 
 import (
 	"context"
+	"fmt"
 	"testing"
 
 	"homeside/canvas/film"
@@ -12,6 +13,7 @@ import (
 	"homeside/model/lesson"
 	"homeside/model/rally"
 	"homeside/model/reel"
+	"homeside/model/units"
 	"homeside/words"
 )
 
@@ -117,5 +119,32 @@ func TestChanges(t *testing.T) {
 	got, err := changesOf(context.Background(), s.Source, opt, times)
 	if err != nil || len(got) != times.Count || got[0] != 0 || !(got.all() > 0.01*float64(len(got)) && got.all() < 0.4*float64(len(got))) {
 		t.Errorf("changesOf the play = %.3f, %v; want some of the picture in each of %d frames", got, err, times.Count)
+	}
+}
+
+func TestMeasureStops(t *testing.T) {
+	ctx, cancel := context.WithCancel(context.Background())
+	cancel()
+	outputs := Outputs()
+	s := subject(t)
+	o := outputs[find(outputs, ".gif")]
+	if e, err := Measure(ctx, o, s, Choice{}.options(o, s)); err == nil {
+		t.Errorf("Measure with a cancelled context = %+v, want its error", e)
+	}
+	if _, err := Measure(context.Background(), outputs[find(outputs, ".frames")], s, &export.Options{}); err != errUnmeasured {
+		t.Errorf("Measure of a folder = %v, want %v", err, errUnmeasured)
+	}
+}
+
+// The estimate is said in figures that people use.
+func TestLength(t *testing.T) {
+	s := subject(t)
+	from, to := s.Source.Span()
+	o := Output{Kind: Clip}
+	if got, want := length(o, s, &export.Options{Speed: 0.5}), 2*(to-from); fmt.Sprint(got) != fmt.Sprint(want) {
+		t.Errorf("length at half speed = %v, want %v", got, want)
+	}
+	if got := length(Output{Kind: Still}, s, &export.Options{}); got != units.Seconds(0) {
+		t.Errorf("length of a still = %v, want 0", got)
 	}
 }
