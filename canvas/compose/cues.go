@@ -99,10 +99,13 @@ func (p Picture) caption(l Layout, f rally.Frame) (canvas.Panel, bool) {
 	c := canvas.Panel{Name: "caption", View: paper(l.Caption.Min)}
 	var lines []string
 	room := l.lines(l.Caption)
-	width := room.Width() / l.PxPerPoint
+	width, broken := room.Width()/l.PxPerPoint, Balanced
+	if l.Column {
+		broken = Wrap // beside the court the lines begin at one edge, and may be cut
+	}
 	for _, i := range f.Cues {
 		if q := p.Rally.Play.Cues[i]; q.Kind == lesson.Caption {
-			lines = append(lines, Wrap(q.Text, width, look.CaptionSize, true)...)
+			lines = append(lines, broken(q.Text, width, look.CaptionSize, true)...)
 		}
 	}
 	if l.Column {

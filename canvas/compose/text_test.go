@@ -46,6 +46,43 @@ func TestWrapKeepsWidthAndWords(t *testing.T) {
 	})
 }
 
+// The lines of a caption are even: no word is left over alone in the last.
+func TestBalanced(t *testing.T) {
+	for text, want := range map[string][]string{
+		"one line": {"one line"},
+		"the server changes halves, the partner fills": {"the server changes", "halves, the partner fills"},
+		"a " + strings.Repeat("m", 40) + " b":          Wrap("a "+strings.Repeat("m", 40)+" b", 200, 10, true),
+	} {
+		if got := Balanced(text, 200, 10, true); !slices.Equal(got, want) {
+			t.Errorf("Balanced(%q) = %q, want %q", text, got, want)
+		}
+	}
+}
+
+// Balanced lines say the same in no more lines, and in a narrower width they would not.
+func TestBalancedIsTheNarrowest(t *testing.T) {
+	widest := func(lines []string) (most float64) {
+		for _, line := range lines {
+			most = max(most, look.Width(line, true)*9)
+		}
+		return most
+	}
+	rapid.Check(t, func(t *rapid.T) {
+		text := strings.Join(rapid.SliceOfN(rapid.StringMatching(`[A-Za-zäß,.]{1,12}`), 0, 20).Draw(t, "words"), " ")
+		width := rapid.Float64Range(90, 400).Draw(t, "width")
+		plain, got := Wrap(text, width, 9, true), Balanced(text, width, 9, true)
+		if len(got) != len(plain) || strings.Join(got, " ") != strings.Join(plain, " ") || widest(got) > widest(plain) {
+			t.Fatalf("Balanced(%q, %v) = %q, want %q more evenly", text, width, got, plain)
+		}
+		if len(got) < 2 {
+			return
+		}
+		if narrower := Wrap(text, widest(got)-5, 9, true); len(narrower) == len(got) && strings.Join(narrower, " ") == strings.Join(got, " ") {
+			t.Fatalf("Balanced(%q, %v) = %q, and %q is narrower", text, width, got, narrower)
+		}
+	})
+}
+
 func TestWrapShortensALongWord(t *testing.T) {
 	lines := Wrap("a "+strings.Repeat("m", 200)+" b", 100, 10, true)
 	if len(lines) != 3 || lines[0] != "a" || lines[2] != "b" || !strings.HasSuffix(lines[1], "m…") || look.Width(lines[1], true)*10 > 100 {

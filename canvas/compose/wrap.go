@@ -28,6 +28,28 @@ func Wrap(text string, width float64, size canvas.Points, bold bool) []string {
 	return lines
 }
 
+// Balanced breaks a text into as few lines as Wrap does, and these as even as they
+// are in the narrowest width that needs no more of them: no word is left over alone
+// in the last.
+func Balanced(text string, width float64, size canvas.Points, bold bool) []string {
+	lines := Wrap(text, width, size, bold)
+	if len(lines) < 2 {
+		return lines
+	}
+	said := strings.Join(lines, " ")
+	const near = 0.25                                       // of a letter's height: narrower by less is not seen
+	for low := width / 2; width-low > near*float64(size); { // two lines and more are longer together than one
+		middle := (low + width) / 2
+		narrower := Wrap(text, middle, size, bold)
+		if len(narrower) > len(lines) || strings.Join(narrower, " ") != said { // a long word would be cut
+			low = middle
+		} else {
+			width, lines = middle, narrower
+		}
+	}
+	return lines
+}
+
 // Shorten cuts a text to a width in points and marks the cut; "" if not even one
 // letter fits. A letter more never makes a line narrower by more than a kern, so
 // that the cut is searched by halves: a line is costly to set.

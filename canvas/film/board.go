@@ -3,7 +3,6 @@ package film
 import (
 	"image/color"
 	"strconv"
-	"strings"
 
 	"homeside/canvas"
 	"homeside/canvas/compose"
@@ -61,7 +60,8 @@ func (b *board) lines(id string, x, top float64, lines []string, t typeface) {
 	}
 }
 
-// wrapped breaks a text into at most rows lines of a width in pixels.
+// wrapped breaks a text into at most rows lines of a width in pixels, even ones where
+// nothing has to be cut.
 func wrapped(text string, width, em float64, bold bool, rows int) []string {
 	if rows < 1 {
 		return nil
@@ -74,22 +74,7 @@ func wrapped(text string, width, em float64, bold bool, rows int) []string {
 		}
 		return append(lines[:rows-1:rows-1], compose.Shorten(rest[:len(rest)-1]+" …", width, canvas.Points(em), bold))
 	}
-	return balanced(lines, text, width, em, bold)
-}
-
-// balanced breaks a text into as many lines as it needs, as even as they can be.
-func balanced(lines []string, text string, width, em float64, bold bool) []string {
-	if len(lines) < 2 {
-		return lines
-	}
-	for share := 0.95; share > 0.5; share -= 0.05 {
-		narrower := compose.Wrap(text, width*share, canvas.Points(em), bold)
-		if len(narrower) > len(lines) || strings.Join(narrower, " ") != strings.Join(lines, " ") {
-			break
-		}
-		lines = narrower
-	}
-	return lines
+	return compose.Balanced(text, width, canvas.Points(em), bold)
 }
 
 // widest is the width in pixels of the widest line.
