@@ -85,7 +85,9 @@ func (e *Editor) content() fyne.CanvasObject {
 	e.besides = newBesides(plays, e.court, e.side(), e.refreshReasons)
 	bar := container.New(&barRow{}, e.bar.box, e.status, e.besides.change.Tell(e.say))
 	e.besides.over(container.New(shelf{e.strip}, e.besides.middle, bar, e.strip))
-	e.tall = panel.NewTall(container.New(panel.Headed{}, e.score.Box, e.besides.box))
+	page := container.New(panel.Headed{}, e.score.Box, e.besides.box)
+	e.score.Resized = func() { panel.Relay(page) }
+	e.tall = panel.NewTall(page)
 	return e.tall.Box
 }
 

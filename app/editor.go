@@ -90,6 +90,7 @@ type Editor struct {
 	presenter  *present.Presenter
 	rehearsing *rehearse.Window
 	editing    *panel.Page // court and all that is beside it
+	up         bool        // the window is there and laid out
 	playing    bool
 	lacks      string        // the letters that were said to be in no font
 	was        units.Seconds // the moment last shown
@@ -131,7 +132,8 @@ func (e *Editor) begin(o Options) {
 // Show shows the window.
 func (e *Editor) Show() {
 	e.win.Show()
-	e.focusStart() // could not take the keys before it was laid out
+	e.up = true
+	e.focusStart()
 }
 
 // End cancels what is still being exported when the window is gone, and waits until

@@ -54,7 +54,7 @@ func (e *Editor) openExports(i int) {
 	ofReel := e.reels.Shown()
 	e.rest()
 	e.toReels = ofReel
-	e.editing.Hide()
+	e.leaveCourt()
 	e.exports.Open(i)
 	e.traceControls()
 	e.trace.say("exports open")
@@ -69,10 +69,8 @@ func (e *Editor) closeExports() {
 		e.openReels()
 		return
 	}
-	e.editing.Show()
-	e.win.Canvas().Unfocus()
+	e.showCourt()
 	e.trace.say("exports closed")
-	e.guide.again()
 }
 
 // offers are the play shown, the reels, and all plays for papers and pages.

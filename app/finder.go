@@ -30,7 +30,8 @@ type finder struct {
 
 // showFinder opens a finder; search gives the lines that fit what is typed.
 func (e *Editor) showFinder(title, hint string, search func(typed string) []line) *finder {
-	e.rest()
+	e.court.Cancel()
+	e.session.Pause()
 	f := &finder{search: search, typed: &finderEntry{}}
 	f.typed.ExtendBaseWidget(f.typed)
 	f.typed.SetPlaceHolder(hint)

@@ -152,8 +152,7 @@ func (g *guide) show(step int) {
 	if step == len(steps)-1 {
 		g.next.SetText(words.T("Done"))
 	}
-	g.layer.Show()
-	g.layer.Refresh()
+	g.follow()
 	g.editor.trace.say("guide %d", step+1)
 	g.editor.traceNamed(g.named())
 }
@@ -165,11 +164,18 @@ func (g *guide) meet() {
 	}
 }
 
-// again finds the box its place anew.
-func (g *guide) again() {
-	if g.at >= 0 {
-		g.layer.Refresh()
+// follow finds the box its place anew, over the court or the page of exports. On other
+// pages the guide waits unseen.
+func (g *guide) follow() {
+	if g.at < 0 {
+		return
 	}
+	if !g.editor.editing.Shown() && !g.editor.exports.Shown() {
+		g.layer.Hide()
+		return
+	}
+	g.layer.Show()
+	g.layer.Refresh()
 }
 
 // hear goes on when what the step asks for has been done.

@@ -26,7 +26,7 @@ func (e *Editor) openMatchPlan() {
 	e.takePair()
 	e.closeStart()
 	e.session.Pause()
-	e.editing.Hide()
+	e.leaveCourt()
 	e.plan.Open()
 	e.trace.say("match plan open")
 }

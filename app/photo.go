@@ -70,7 +70,7 @@ func (e *Editor) openPhoto() {
 	e.leavePages()
 	e.cancelDrags()
 	e.session.Pause()
-	e.editing.Hide()
+	e.leaveCourt()
 	e.photos.page.Open()
 	e.photos.page.TakeKeys()
 	e.followPhoto()
@@ -78,8 +78,7 @@ func (e *Editor) openPhoto() {
 }
 
 func (e *Editor) closePhoto() {
-	e.editing.Show()
-	e.win.Canvas().Unfocus()
+	e.showCourt()
 	e.trace.say("photo closed")
 }
 

@@ -35,7 +35,7 @@ func (e *Editor) newReels() *panel.Reels {
 func (e *Editor) openReels() {
 	e.rest()
 	e.closeStart()
-	e.editing.Hide()
+	e.leaveCourt()
 	e.reels.Open()
 	e.traceControls()
 	e.trace.say("reels open")

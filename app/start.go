@@ -27,15 +27,16 @@ func (e *Editor) openStart() {
 	e.leavePages()
 	e.court.Cancel()
 	e.session.Pause()
-	e.editing.Hide()
+	e.leaveCourt()
 	e.start.Open(e.recentLessons(), !e.desk.Blank())
 	e.focusStart()
 	e.trace.say("start page open")
 }
 
-// focusStart gives the keys to the start page, if it is shown.
+// focusStart gives the keys to the start page, if it is shown: nothing can take them
+// before it is laid out.
 func (e *Editor) focusStart() {
-	if e.start.Shown() {
+	if e.up && e.start.Shown() {
 		e.win.Canvas().Focus(e.start.FocusOn())
 	}
 }
@@ -48,6 +49,19 @@ func (e *Editor) takePair() {
 	}
 }
 
+// leaveCourt takes the court away for a page.
+func (e *Editor) leaveCourt() {
+	e.editing.Hide()
+	e.guide.follow()
+}
+
+// showCourt shows the court again.
+func (e *Editor) showCourt() {
+	e.editing.Show()
+	e.win.Canvas().Unfocus()
+	e.guide.follow()
+}
+
 // backToCourt is what a page shows that is closed: the court or, without a lesson,
 // the start page.
 func (e *Editor) backToCourt() {
@@ -55,8 +69,7 @@ func (e *Editor) backToCourt() {
 		e.openStart()
 		return
 	}
-	e.editing.Show()
-	e.win.Canvas().Unfocus()
+	e.showCourt()
 }
 
 // closeStart goes back to the court.
@@ -65,8 +78,7 @@ func (e *Editor) closeStart() {
 		return
 	}
 	e.start.Hide()
-	e.editing.Show()
-	e.win.Canvas().Unfocus()
+	e.showCourt()
 	e.trace.say("start page closed")
 }
 

@@ -20,8 +20,12 @@ func NewPage(content fyne.CanvasObject) *Page {
 // Show shows the page, laid out for the room that it has now.
 func (p *Page) Show() {
 	p.Box.Show()
-	p.Box.Layout.Layout(p.Box.Objects, p.Box.Size())
+	Relay(p.Box)
 }
+
+// Relay lays out a container anew in the size that it has. The toolkit does so by
+// itself when a part wants another size, but not for all parts if several do at once.
+func Relay(c *fyne.Container) { c.Layout.Layout(c.Objects, c.Size()) }
 
 // Hide takes the page away.
 func (p *Page) Hide() { p.Box.Hide() }

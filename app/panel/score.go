@@ -26,7 +26,8 @@ type Score struct {
 	call     *callEntry
 	calling  bool // the call is being changed
 	sides    *sidesChoice
-	wanting  bool // the sides are being chosen
+	wanting  bool   // the sides are being chosen
+	Resized  func() // called when the strip may have grown or shrunk; nil means nobody asks
 }
 
 // NewScore is the score strip of a session.
@@ -171,6 +172,7 @@ func (p *Score) tell(err error) {
 	}
 	p.wrong.SetText(text)
 	show(p.wrong, text != "")
+	invoke(p.Resized)
 }
 
 // Named are the strip's controls by name, for tests of the window.
