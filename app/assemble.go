@@ -33,7 +33,7 @@ func (e *Editor) makeCourt(o Options) {
 
 // makeCards makes what stands beside the court.
 func (e *Editor) makeCards() {
-	e.plays = panel.NewPlays(e.session, e.key, e.say)
+	e.plays = panel.NewPlays(e.session, func(k *fyne.KeyEvent) { e.press(onPlays, k) }, e.say)
 	e.score = panel.NewScore(e.session)
 	e.shot = panel.NewShot(e.session)
 	e.match = panel.NewMatch(e.session)
@@ -68,7 +68,7 @@ func (e *Editor) hang() {
 	e.bindings = bindings()
 	e.win.SetMainMenu(e.menu())
 	e.win.Canvas().SetOnTypedKey(func(k *fyne.KeyEvent) { e.press(onCourt, k) })
-	e.plays.List.Typed = func(r rune) { e.typed(anywhere, r) }
+	e.plays.List.Typed = func(r rune) { e.typed(onPlays, r) }
 	e.win.Canvas().SetOnTypedRune(func(r rune) { e.typed(onCourt, r) })
 	e.win.SetCloseIntercept(e.quit)
 	e.win.SetOnDropped(e.dropped)

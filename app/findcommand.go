@@ -55,6 +55,8 @@ func partName(p part) string {
 		return words.T("On the court")
 	case onStrip:
 		return words.T("In the rally strip")
+	case onPlays:
+		return words.T("In the list of plays")
 	case onMatchPlan:
 		return words.T("In the match plan")
 	case onPhoto:

@@ -19,6 +19,7 @@ const (
 	anywhere part = iota
 	onCourt
 	onStrip
+	onPlays
 	onMatchPlan
 	onPhoto
 	onReels
@@ -53,7 +54,7 @@ func one(k ...fyne.KeyName) []fyne.KeyName { return k }
 
 // bindings are all keys without Ctrl, those of a part before those of everywhere.
 func bindings() []binding {
-	return append(slices.Concat(courtBindings(), stripBindings(), photoBindings()),
+	return append(slices.Concat(courtBindings(), stripBindings(), playsBindings(), photoBindings()),
 		binding{onMatchPlan, one(fyne.KeyEscape), false, func() string { return words.T("close the match plan") }, func(e *Editor) bool { e.plan.Close(); return true }},
 		binding{onExports, one(fyne.KeyEscape), false, func() string { return words.T("close the page of exports") }, always(func(e *Editor) { e.exports.Close() })},
 		onReel(fyne.KeyEscape, func() string { return words.T("close the page of reels") }),
@@ -102,6 +103,17 @@ func stripBindings() []binding {
 		{onStrip, one(fyne.KeyPageDown), false, func() string { return words.T("a page later") }, always(func(e *Editor) { e.strip.Page(1) })},
 		{onStrip, one(fyne.KeyPageUp), false, func() string { return words.T("a page earlier") }, always(func(e *Editor) { e.strip.Page(-1) })},
 		{onStrip, one(fyne.KeyEscape), false, func() string { return words.T("cancel a drag, or choose nothing") }, (*Editor).cancelInStrip},
+	}
+}
+
+// playsBindings are the keys of the list of plays.
+func playsBindings() []binding {
+	return []binding{
+		{onPlays, one(fyne.KeyDown), false, func() string { return words.T("show the next play of the list") }, always(func(e *Editor) { e.plays.Step(1) })},
+		{onPlays, one(fyne.KeyUp), false, func() string { return words.T("show the previous play of the list") }, always(func(e *Editor) { e.plays.Step(-1) })},
+		{onPlays, one(fyne.KeyPageDown), false, func() string { return words.T("a page of the list further down") }, always(func(e *Editor) { e.plays.Page(1) })},
+		{onPlays, one(fyne.KeyPageUp), false, func() string { return words.T("a page of the list further up") }, always(func(e *Editor) { e.plays.Page(-1) })},
+		{onPlays, one(fyne.KeyReturn, fyne.KeyEnter), false, func() string { return words.T("go to the court") }, always(func(e *Editor) { e.win.Canvas().Focus(e.court) })},
 	}
 }
 
@@ -213,9 +225,6 @@ func (b binding) fits(where part, k fyne.KeyName, shift bool) bool {
 	}
 	return false
 }
-
-// key is a key that no widget and no menu has taken.
-func (e *Editor) key(k *fyne.KeyEvent) { e.press(anywhere, k) }
 
 func shiftHeld() bool {
 	d, ok := fyne.CurrentApp().Driver().(desktop.Driver)

@@ -10,6 +10,22 @@ import (
 	"homeside/app/session"
 )
 
+// keyList is a list that keeps the keys it moves with and hands on the others.
+type keyList struct {
+	widget.List
+	keys func(*fyne.KeyEvent)
+}
+
+// TypedKey implements fyne.Focusable.
+func (l *keyList) TypedKey(k *fyne.KeyEvent) {
+	switch k.Name {
+	case fyne.KeyUp, fyne.KeyDown:
+		l.List.TypedKey(k)
+	default:
+		l.keys(k)
+	}
+}
+
 // PlayPicker is a list of the other plays, those at the score of the play shown
 // first: the likely ones to compare it with.
 type PlayPicker struct {

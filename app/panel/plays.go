@@ -3,11 +3,11 @@ package panel
 import (
 	"image"
 	"reflect"
+	"slices"
 	"strconv"
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
-	"fyne.io/fyne/v2/theme"
 	"fyne.io/fyne/v2/widget"
 
 	"homeside/app/looks"
@@ -25,7 +25,7 @@ const fewPlays = 6
 // searched and, by dragging, put in another order.
 type Plays struct {
 	Box     *fyne.Container
-	List    *keyList
+	List    *playList
 	session *session.Session
 	search  *searchEntry
 	found   *widget.Label
@@ -33,6 +33,7 @@ type Plays struct {
 	thumbs  map[int]thumb // by the play's number
 	say     func(string)
 	row     *draggedRow // to measure one by
+	heights map[fitted]float32
 	rows    map[int]*draggedRow
 	drag    reorder // of rows
 }
@@ -45,36 +46,11 @@ type thumb struct {
 	image image.Image
 }
 
-// keyList is a list that keeps the keys it moves with and hands on the others,
-// so that they play and step also after a click on a play.
-type keyList struct {
-	widget.List
-	keys  func(*fyne.KeyEvent)
-	Typed func(rune) // a letter; nil means nobody asks
-}
-
-// TypedRune implements fyne.Focusable.
-func (l *keyList) TypedRune(r rune) {
-	if l.Typed != nil {
-		l.Typed(r)
-	}
-}
-
-// TypedKey implements fyne.Focusable.
-func (l *keyList) TypedKey(k *fyne.KeyEvent) {
-	switch k.Name {
-	case fyne.KeyUp, fyne.KeyDown:
-		l.List.TypedKey(k)
-	default:
-		l.keys(k)
-	}
-}
-
-// NewPlays is the list of a session's plays; keys takes the keys that the list
-// has no use for, say a line about what is being done.
+// NewPlays is the list of a session's plays; keys takes the keys pressed in it, say
+// a line about what is being done.
 func NewPlays(s *session.Session, keys func(*fyne.KeyEvent), say func(string)) *Plays {
-	p := &Plays{session: s, say: say, thumbs: map[int]thumb{}, row: newDraggedRow(), rows: map[int]*draggedRow{}, drag: newReorder(), found: widget.NewLabel("")}
-	p.List = &keyList{keys: keys}
+	p := &Plays{session: s, say: say, thumbs: map[int]thumb{}, row: newDraggedRow(), heights: map[fitted]float32{}, rows: map[int]*draggedRow{}, drag: newReorder(), found: widget.NewLabel("")}
+	p.List = newPlayList(keys, p.fitRows)
 	p.List.Length = func() int { return len(p.shown) }
 	p.List.CreateItem = func() fyne.CanvasObject { return newDraggedRow() }
 	p.List.UpdateItem = p.fill
@@ -86,7 +62,7 @@ func NewPlays(s *session.Session, keys func(*fyne.KeyEvent), say func(string)) *
 	}
 	p.search = newSearchEntry(func(string) { p.Refresh() }, p.leaveSearch)
 	p.found.Importance = widget.LowImportance
-	p.Box = container.NewBorder(container.NewVBox(p.search, p.found), nil, nil, nil, p.List)
+	p.Box = container.NewBorder(container.NewVBox(p.search, p.found), nil, nil, nil, p.List.ring.Over(p.List))
 	return p
 }
 
@@ -144,14 +120,33 @@ func (p *Plays) Refresh() {
 	show(p.search, p.search.wanted || p.search.Text != "" || len(l.Plays) > fewPlays)
 	show(p.found, p.search.Text != "")
 	p.found.SetText(words.T("%d of %d plays", len(p.shown), len(l.Plays)))
+	p.fitRows()
 	p.List.Refresh()
-	for row, i := range p.shown {
-		if i == p.session.PlayIndex() {
-			p.List.Select(row)
-			return
-		}
+	if row := p.rowShown(); row >= 0 {
+		p.List.Select(row)
+		return
 	}
 	p.List.UnselectAll()
+}
+
+// rowShown is the row of the play shown, -1 if it is not among those listed.
+func (p *Plays) rowShown() int { return slices.Index(p.shown, p.session.PlayIndex()) }
+
+// Step shows the play so many rows further down, at the ends the last one there is.
+func (p *Plays) Step(by int) {
+	if len(p.shown) == 0 {
+		return
+	}
+	row := p.rowShown()
+	if row < 0 && by < 0 {
+		row = len(p.shown)
+	}
+	p.session.SelectPlay(p.shown[min(max(row+by, 0), len(p.shown)-1)])
+}
+
+// Page shows the play so many pages of the list further down.
+func (p *Plays) Page(by int) {
+	p.Step(by * max(int(p.List.Size().Height/p.rowHeight())-1, 1))
 }
 
 // FocusSearch gives the keys to the field to search in. The list is asked for the
@@ -178,18 +173,16 @@ func (p *Plays) leaveSearch(all bool) {
 
 // Move puts the play shown one place up or down in the list.
 func (p *Plays) Move(by int) {
-	for row, i := range p.shown {
-		if to := row + by; i == p.session.PlayIndex() && to >= 0 && to < len(p.shown) {
-			p.session.MovePlay(i, p.shown[to])
-			return
-		}
+	row := p.rowShown()
+	if to := row + by; row >= 0 && to >= 0 && to < len(p.shown) {
+		p.session.MovePlay(p.shown[row], p.shown[to])
 	}
 }
 
 // dragged shows where a row would come in if it were let go at a place in the window.
 func (p *Plays) dragged(row int, at fyne.Position) {
 	list := fyne.CurrentApp().Driver().AbsolutePositionForObject(p.List)
-	to := placeAt(at.Y-list.Y+p.List.GetScrollOffset(), p.rowHeight(), len(p.shown))
+	to := p.rowAt(at.Y - list.Y + p.List.GetScrollOffset())
 	if !p.drag.over(row, to) {
 		return
 	}
@@ -216,11 +209,6 @@ func (p *Plays) CancelDrag() bool {
 	p.say("")
 	p.List.Refresh()
 	return true
-}
-
-// rowHeight is the height of a row with what is between two.
-func (p *Plays) rowHeight() float32 {
-	return p.row.MinSize().Height + p.List.Theme().Size(theme.SizeNamePadding)
 }
 
 // Named are the list's parts by name, for tests of the window.

@@ -167,3 +167,65 @@ func TestTickingPlays(t *testing.T) {
 		t.Errorf("all of the one that came: %s, want f", titles())
 	}
 }
+
+// The keys show one play after another, a page of them at a time, and stop at the
+// ends; a play that is not listed is left for the nearest end.
+func TestSteppingThroughThePlays(t *testing.T) {
+	p, s, _ := newTestPlays(t, "abcdefghijklmnopqrst")
+	page := max(int(p.List.Size().Height/p.rowHeight())-1, 1)
+	for _, c := range []struct {
+		name       string
+		from, want int
+		step       func()
+	}{
+		{"down", 0, 1, func() { p.Step(1) }},
+		{"up", 1, 0, func() { p.Step(-1) }},
+		{"up at the top", 0, 0, func() { p.Step(-1) }},
+		{"down at the foot", 19, 19, func() { p.Step(1) }},
+		{"a page down", 0, page, func() { p.Page(1) }},
+		{"a page up", 19, 19 - page, func() { p.Page(-1) }},
+		{"a page up near the top", 1, 0, func() { p.Page(-1) }},
+	} {
+		s.SelectPlay(c.from)
+		p.Refresh()
+		if c.step(); s.PlayIndex() != c.want {
+			t.Errorf("%s: play %d, want %d", c.name, s.PlayIndex(), c.want)
+		}
+	}
+	s.SelectPlay(0)
+	p.search.SetText("tag-d")
+	if p.Step(1); s.PlayIndex() != 3 {
+		t.Errorf("down among what is found: play %d, want 3", s.PlayIndex())
+	}
+}
+
+// A ring shows that the list has the keys.
+func TestTheListOfPlaysHasTheKeys(t *testing.T) {
+	p, _, _ := newTestPlays(t, "abc")
+	c := fyne.CurrentApp().Driver().CanvasForObject(p.List)
+	if c.Focus(p.List); !p.List.ring.Shown() {
+		t.Error("the list has the keys and shows no ring")
+	}
+	if c.Unfocus(); p.List.ring.Shown() {
+		t.Error("the list has lost the keys and shows the ring")
+	}
+}
+
+// A row is as high as a long title and its tags need in the list's width, lower again
+// where there is more room, and a drag knows of it.
+func TestARowIsAsHighAsItsWords(t *testing.T) {
+	p, s, _ := newTestPlays(t, "ab")
+	s.DescribePlay(session.Described{Title: "The returner's partner stacks while the return is in the air and both move up together to the line", Tags: []string{"stack"}})
+	p.Refresh()
+	r := p.rows[0]
+	if got, below := r.title.MinSize().Height, r.tags.Position().Y; got > below+8 {
+		t.Errorf("the title is %v high, the tags begin at %v", got, below)
+	}
+	if low := p.rowHeight(); p.height(0) <= low || p.rowAt(low+10) != 0 || p.rowAt(p.height(0)+10) != 1 {
+		t.Errorf("rows are %v and %v high; %v down is row %d", p.height(0), p.height(1), low+10, p.rowAt(low+10))
+	}
+	p.Box.Resize(fyne.NewSize(900, 600))
+	if least := newDraggedRow().MinSize().Height; p.height(0) != least || p.List.high[0] != least {
+		t.Errorf("with room for the title its row is %v high, set %v, want %v", p.height(0), p.List.high[0], least)
+	}
+}

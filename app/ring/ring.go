@@ -14,6 +14,7 @@ const thick = 2.5
 type Ring struct {
 	box   *fyne.Container
 	lines [4]*fynecanvas.Rectangle
+	whole *fyne.Container // with what it is round; nil before Over
 }
 
 // New is a ring that does not show.
@@ -29,7 +30,17 @@ func New() *Ring {
 
 // Over is content with the ring over it.
 func (r *Ring) Over(content fyne.CanvasObject) *fyne.Container {
-	return container.NewStack(content, r.box)
+	r.whole = container.NewStack(content, r.box)
+	return r.whole
+}
+
+// repaint has the window painted. The toolkit does not for a container that comes to
+// show, and of the ring, which it has not painted yet, it does not know the window;
+// moving what both are in to where it is asks for no more than a paint.
+func (r *Ring) repaint() {
+	if r.whole != nil {
+		r.whole.Move(r.whole.Position())
+	}
 }
 
 // Show draws the ring or takes it away.
@@ -42,6 +53,7 @@ func (r *Ring) Show(yes bool) {
 	}
 	if yes {
 		r.box.Show()
+		r.repaint()
 	} else {
 		r.box.Hide()
 	}
