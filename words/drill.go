@@ -126,7 +126,7 @@ func ScoreServerWhy(l lesson.Lesson, a drill.ScoreAsk) string {
 	case a.Led() == drill.Over:
 		return T("After a side out the player on the right serves first: %s.", server)
 	}
-	return T("Who wins a rally on the own serve serves again: %s, now from the %v.", server, from)
+	return T("The server of a team that wins the rally serves again: %s, now from the %v.", server, from)
 }
 
 // ScorePlacesWhy says why the pair stands as it does.

@@ -83,7 +83,7 @@ func BetterStarter(s plan.Starters) string {
 
 // Worth says what a plan's formations buy at the kitchen line.
 func Worth(w plan.Worth) string {
-	return T("Set at the kitchen line against a usual drive: a forehand for %.0f %% of the middle, from the sides the score gives %.0f %%; %.0f %% of the court in reach, else %.0f %%.",
+	return T("Set at the kitchen line against a usual drive: %.0f %% of the middle is met with a forehand, %.0f %% from the ordinary places; %.0f %% of the court is in reach, %.0f %% from there.",
 		100*w.With.Forehand, 100*w.Without.Forehand, 100*w.With.Court, 100*w.Without.Court)
 }
 

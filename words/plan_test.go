@@ -73,5 +73,5 @@ func TestSignalWords(t *testing.T) {
 
 func TestWorth(t *testing.T) {
 	w := plan.Worth{With: plan.Cover{Court: 0.75, Forehand: 0.62}, Without: plan.Cover{Court: 0.74, Forehand: 0.4}}
-	checkWords(t, Worth(w), "Set at the kitchen line against a usual drive: a forehand for 62 % of the middle, from the sides the score gives 40 %; 75 % of the court in reach, else 74 %.")
+	checkWords(t, Worth(w), "Set at the kitchen line against a usual drive: 62 % of the middle is met with a forehand, 40 % from the ordinary places; 75 % of the court is in reach, 74 % from there.")
 }
