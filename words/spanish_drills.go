@@ -75,7 +75,7 @@ var spanishDrills = catalogue{
 	"An even score is served from the right and an odd one from the left: now from the %v, by %s.": "Con marcador par se saca desde la derecha y con impar desde la izquierda: ahora desde la %v, y saca %s.",
 	"The first server lost the rally: now the partner serves, %s, from the %v.":                    "Quien sacaba primero perdió el punto: ahora saca su pareja, %s, desde la %v.",
 	"After a side out the player on the right serves first: %s.":                                   "Tras el cambio de saque empieza quien está a la derecha: %s.",
-	"The server of a team that wins the rally serves again: %s, now from the %v.":                         "Si su equipo gana la jugada, saca otra vez la misma persona: %s, ahora desde la %v.",
+	"The server of a team that wins the rally serves again: %s, now from the %v.":                  "Si su equipo gana la jugada, saca otra vez la misma persona: %s, ahora desde la %v.",
 	"Nobody changes sides in this scoring: %s, who started, stays on the right.":                   "Con este marcador nadie cambia de lado: %s, que empezó, sigue a la derecha.",
 	"Partners change sides only when they win a rally on their own serve: now %s is on the right.": "La pareja solo cambia de lado cuando gana un punto con su saque: ahora %s está a la derecha.",
 	"%s has %d, an even score: %s, who started, is on the right.":                                  "%s tiene %d, marcador par: %s, que empezó, está a la derecha.",

@@ -2,6 +2,7 @@ package heard
 
 import (
 	"fyne.io/fyne/v2"
+	fynecanvas "fyne.io/fyne/v2/canvas"
 	"fyne.io/fyne/v2/driver/desktop"
 	tooltip "github.com/dweymouth/fyne-tooltip/widget"
 )
@@ -20,6 +21,7 @@ type Button struct {
 	reason string // why it is off
 	line   func(string)
 	told   bool // the line has its tip now
+	edge   fynecanvas.Rectangle
 }
 
 // NewButton is a button that does something.
@@ -29,6 +31,7 @@ func NewButton(text string, do func()) *Button { return NewButtonWithIcon(text, 
 func NewButtonWithIcon(text string, icon fyne.Resource, do func()) *Button {
 	b := &Button{}
 	b.Text, b.Icon, b.OnTapped = text, icon, do
+	b.edge.Hidden = true
 	b.ExtendBaseWidget(b)
 	return b
 }
@@ -140,6 +143,7 @@ func (b *Button) MouseOut() {
 // whoever works by keys.
 func (b *Button) FocusGained() {
 	b.tell(true)
+	b.showEdge(true)
 	b.Button.FocusGained()
 	Focused(b)
 }
@@ -147,5 +151,6 @@ func (b *Button) FocusGained() {
 // FocusLost implements fyne.Focusable.
 func (b *Button) FocusLost() {
 	b.tell(false)
+	b.showEdge(false)
 	b.Button.FocusLost()
 }

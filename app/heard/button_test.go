@@ -6,6 +6,8 @@ import (
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/test"
+	"fyne.io/fyne/v2/theme"
+	"fyne.io/fyne/v2/widget"
 )
 
 // A button pressed by a key keeps the keys, or gives them to the one that comes next
@@ -37,5 +39,25 @@ func TestButtonKeepsKeys(t *testing.T) {
 	b.TypedKey(&fyne.KeyEvent{Name: fyne.KeySpace})
 	if w.Canvas().Focused() != next {
 		t.Errorf("after it is off %v has the keys, want the next", w.Canvas().Focused())
+	}
+}
+
+// A button has a line around it while it has the keys, in another colour than its own.
+func TestButtonShowsThatItHasTheKeys(t *testing.T) {
+	for _, importance := range []widget.Importance{widget.MediumImportance, widget.HighImportance} {
+		b := NewButton("go", func() {})
+		b.Importance = importance
+		w := test.NewTempWindow(t, b)
+		if b.edge.Visible() {
+			t.Errorf("importance %d: the line is there before", importance)
+		}
+		w.Canvas().Focus(b)
+		if high := importance == widget.HighImportance; !b.edge.Visible() || b.edge.Size() != b.Size() || (b.edge.StrokeColor == theme.Color(theme.ColorNamePrimary)) == high {
+			t.Errorf("importance %d: the line is shown %v around %v of %v in %v", importance, b.edge.Visible(), b.edge.Size(), b.Size(), b.edge.StrokeColor)
+		}
+		w.Canvas().Unfocus()
+		if b.edge.Visible() {
+			t.Errorf("importance %d: the line stays", importance)
+		}
 	}
 }

@@ -120,7 +120,7 @@ func (c *card) colour() {
 	c.frame.FillColor = theme.Color(theme.ColorNameButton)
 	c.frame.StrokeColor, c.frame.StrokeWidth = theme.Color(theme.ColorNameSeparator), 1
 	if c.focused {
-		c.frame.StrokeColor = theme.Color(theme.ColorNameFocus)
+		c.frame.StrokeColor, c.frame.StrokeWidth = theme.Color(theme.ColorNameForeground), 2
 	}
 	if c.chosen {
 		c.frame.StrokeColor, c.frame.StrokeWidth = theme.Color(theme.ColorNamePrimary), 3
