@@ -69,8 +69,10 @@ func (c *card) parts() *fyne.Container {
 // cardLayout puts frame, picture, title and text of a card one below the other.
 type cardLayout struct{ CardSize }
 
-// lettered is the layout with room for the letters of the theme.
+// lettered is the layout with room for the letters of the theme: words take as many
+// lines in large ones.
 func (l cardLayout) lettered() cardLayout {
+	l.Picture.Width *= looks.Letters()
 	l.Title *= looks.Letters()
 	l.CardSize.Text *= looks.Letters()
 	return l

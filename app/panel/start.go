@@ -60,12 +60,8 @@ var (
 	builtInPicture = fyne.NewSize(140, 180)
 )
 
-// builtInSize is the size of a built-in lesson's card, with three lines for its
-// title in letters of any size.
-func builtInSize() CardSize {
-	letters := theme.TextSize() / 14 // of the usual size
-	return CardSize{Picture: builtInPicture, Title: 66 * letters, Text: 24 * letters}
-}
+// builtInSize is the size of a built-in lesson's card, with three lines for its title.
+var builtInSize = CardSize{Picture: builtInPicture, Title: 66, Text: 24}
 
 // longestRecent is how many letters of a file's name stand on its button.
 const longestRecent = 24
@@ -88,7 +84,7 @@ func NewStart(builtIn []lesson.Lesson, events StartEvents) *Start {
 	p.back = heard.NewButtonWithIcon(words.T("Back to the court"), theme.NavigateBackIcon(), events.Close)
 	p.form = NewPairForm(p.refresh, p.take)
 	p.untold, _ = p.form.Start() // an empty form has no number that could be wrong
-	p.gallery = NewGallery(len(builtIn), builtInSize())
+	p.gallery = NewGallery(len(builtIn), builtInSize)
 	p.gallery.OnAccept = p.openChosen
 	p.gallery.OnTapped = func(int) { p.openChosen() }
 	p.pulse = fynecanvas.NewRaster(func(int, int) image.Image { events.Painted(); return image.NewRGBA(image.Rect(0, 0, 1, 1)) })

@@ -29,7 +29,7 @@ type variation struct {
 }
 
 // variationSize is the size of a variation's card: titles take two lines.
-var variationSize = CardSize{Picture: fyne.NewSize(156, 165), Title: 44, Text: 26}
+var variationSize = CardSize{Picture: fyne.NewSize(156, 165), Title: 45, Text: 26}
 
 const (
 	variationPoint = 0.46

@@ -4,12 +4,17 @@ import (
 	"strings"
 	"testing"
 
+	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/test"
+	"fyne.io/fyne/v2/theme"
 
+	"homeside/app/looks"
 	"homeside/app/session"
+	"homeside/app/settings"
 	"homeside/model/court"
 	"homeside/model/formation"
 	"homeside/model/lesson"
+	"homeside/words"
 )
 
 // switched is a session that shows a written switch on the return.
@@ -50,6 +55,30 @@ func TestWhatIf(t *testing.T) {
 	step, plays := v.All()
 	if err := s.InsertPlays(step, plays...); err != nil || len(s.Lesson().Plays) != 2+len(formation.Changes) {
 		t.Errorf("all: %v with %d plays, want %d", err, len(s.Lesson().Plays), 2+len(formation.Changes))
+	}
+}
+
+// A card's title is clear of what stands below it, in either language, in letters of
+// either size.
+func TestTitlesOfWhatIfAreClear(t *testing.T) {
+	defer words.Speak(words.English)
+	_, w := switched(t)
+	for _, l := range []words.Language{words.English, words.Spanish} {
+		for _, large := range []bool{false, true} {
+			words.Speak(l)
+			fyne.CurrentApp().Settings().SetTheme(looks.Of(settings.Settings{LargeText: large}))
+			v, err := NewWhatIf(w, court.Surface)
+			if err != nil {
+				t.Fatal(err)
+			}
+			v.Gallery.Box.Resize(fyne.NewSize(1280, 720))
+			for _, c := range v.Gallery.cards {
+				test.WidgetRenderer(c).Layout(c.Size())
+				if room := c.text.Position().Y - c.title.Position().Y + theme.InnerPadding(); c.title.MinSize().Height > room { // of air under its last line
+					t.Errorf("%s, large %v: %q is %v high and has %v", l.Tag(), large, c.title.Text, c.title.MinSize().Height, room)
+				}
+			}
+		}
 	}
 }
 
