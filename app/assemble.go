@@ -4,8 +4,8 @@ import (
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/layout"
-	"fyne.io/fyne/v2/widget"
 	tooltip "github.com/dweymouth/fyne-tooltip"
+	tip "github.com/dweymouth/fyne-tooltip/widget"
 
 	"homeside/app/courtview"
 	"homeside/app/frameclock"
@@ -26,8 +26,9 @@ func (e *Editor) makeCourt(o Options) {
 	e.eager = eager{look: o.Look, later: inStep}
 	e.stripLater = lazily{refresh: e.strip.Refresh, pause: stripPause}
 	e.bar = newPlaybar(e.session, e.say)
-	e.status = widget.NewLabel(words.Caution())
+	e.status = tip.NewLabel("")
 	e.status.Truncation = fyne.TextTruncateEllipsis
+	e.say("")
 	e.clock = frameclock.New(e.session.Playing, e.session.Advance)
 }
 

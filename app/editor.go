@@ -6,7 +6,7 @@ import (
 	"time"
 
 	"fyne.io/fyne/v2"
-	"fyne.io/fyne/v2/widget"
+	tip "github.com/dweymouth/fyne-tooltip/widget"
 
 	"homeside/app/courtview"
 	"homeside/app/exporting"
@@ -58,7 +58,7 @@ type Editor struct {
 	player     *panel.Player
 	notes      *panel.Notes
 	bar        *playbar
-	status     *widget.Label
+	status     *tip.Label
 	clock      *frameclock.Clock
 	trace      *Trace
 	held       courtview.Snapshot // a cover to compare with
@@ -234,4 +234,5 @@ func (e *Editor) say(text string) {
 		text = e.idleLine()
 	}
 	e.status.SetText(text)
+	e.status.SetToolTip(text) // where there is no room for all of it
 }
