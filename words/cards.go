@@ -2,6 +2,7 @@ package words
 
 import (
 	"homeside/model/court"
+	"homeside/model/drill"
 	"homeside/model/game"
 	"homeside/model/lesson"
 	"homeside/model/plan"
@@ -34,8 +35,16 @@ func CardStarter(name Naming, who game.Player) string {
 	return T("%s starts; if %s does, swap even and odd.", name(who), name(who.Partner()))
 }
 
-// CardSignals are the signs in use (a coaching magazine's, and common practice).
-func CardSignals() string { return T("Fist: stay. Open hand: switch. Unsure: stay.") }
+// CardSignals are the signs in use: those of common practice (and of a coaching
+// magazine), or the pair's own.
+func CardSignals(s lesson.Signs) string {
+	m := drill.MeaningsOf(s)
+	stay, change := m.SignFor(lesson.Stay), m.SignFor(lesson.Switch)
+	if stay == drill.Fist && change == drill.OpenHand {
+		return T("Fist: stay. Open hand: switch. Unsure: stay.")
+	}
+	return T("%s: stay. %s: switch. Unsure: stay.", SignName(stay), SignName(change))
+}
 
 // ParityShort is the parity of a score in a word.
 func ParityShort(score court.Side) string {

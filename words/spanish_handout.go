@@ -70,6 +70,7 @@ var spanishHandout = catalogue{
 	"Cut along the solid lines and fold along the dashed ones with the print outside: serving on one face, receiving on the other. Right and left as the pair sees them, facing the net. Even and odd: the pair's own score. Where the score does not give the pair the sides it wants, it stacks.": "Cortar por las líneas continuas y doblar por las discontinuas con lo impreso hacia fuera: el saque en una cara, la devolución en la otra. Derecha e izquierda como las ve la pareja, de cara a la red. Par e impar: el marcador propio. Cuando el marcador no da a la pareja los lados que quiere, se apila.",
 	"%s: both partners want the same side. Agree on sides, then print the card again.": "%s: los dos quieren el mismo lado. Ponerse de acuerdo y volver a imprimir la tarjeta.",
 	"%s starts; if %s does, swap even and odd.":                                        "Empieza %s; si es %s, par por impar.",
+	"%s: stay. %s: switch. Unsure: stay.":                                              "%s: quieto. %s: cambio. Duda: quieto.",
 	"Fist: stay. Open hand: switch. Unsure: stay.":                                     "Puño: quieto. Mano abierta: cambio. Duda: quieto.",
 	"%s serves right":        "%s saca, derecha",
 	"%s serves left":         "%s saca, izquierda",

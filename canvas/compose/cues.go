@@ -6,8 +6,10 @@ import (
 	"homeside/canvas"
 	"homeside/canvas/look"
 	"homeside/model/court"
+	"homeside/model/drill"
 	"homeside/model/lesson"
 	"homeside/model/rally"
+	"homeside/model/units"
 	"homeside/words"
 )
 
@@ -17,6 +19,8 @@ const (
 	palmRadius canvas.Points = 4.5
 	fingerLong canvas.Points = 5.5
 	tagDown    canvas.Points = 15
+
+	signTagDown canvas.Points = 19 // clear of fingers
 )
 
 // signals draws live signals: a hand behind the giver's back, closed for stay,
@@ -31,7 +35,7 @@ func (p Picture) signals(g *canvas.Panel, f rally.Frame) {
 		giver := f.Players[c.Giver].Run
 		back := court.Direction(giver.Facing).Times(-1)
 		hand := canvas.On(giver.Place).Along(back, canvas.Pts(signBehind))
-		p.sign(g, name, hand, back, c.Meaning)
+		p.sign(g, name, hand, back, c)
 		p.tag(g, name+".meaning", hand, beyondHand(g.View, giver.Place, back), words.Name(c.Meaning))
 		if c.Text != "" {
 			p.tag(g, name+".answer", canvas.On(f.Players[c.Reader].Run.Place), signBehind, c.Text)
@@ -43,27 +47,44 @@ func (p Picture) signals(g *canvas.Panel, f rally.Frame) {
 // stands below, who would be hidden.
 func beyondHand(v canvas.View, giver, back court.Point) canvas.Points {
 	if v.ToPx(giver.Add(back)).Y < v.ToPx(giver).Y {
-		return -tagDown
+		return -signTagDown
 	}
-	return tagDown
+	return signTagDown
 }
 
-func (p Picture) sign(g *canvas.Panel, name string, at canvas.Pos, out court.Point, m lesson.Meaning) {
+func (p Picture) sign(g *canvas.Panel, name string, at canvas.Pos, out court.Point, c lesson.Cue) {
 	lk := p.look()
 	style := canvas.Style{Fill: lk.Plate, Stroke: lk.Ink, Width: canvas.Pts(look.Outline), Round: true}
-	if m != lesson.Stay {
-		g.Add(canvas.Shape{ID: name + ".fingers", Layer: canvas.Marks, Path: fingers(at, out),
+	if n := p.fingersOf(c); n > 0 {
+		g.Add(canvas.Shape{ID: name + ".fingers", Layer: canvas.Marks, Path: fingers(at, out, n),
 			Style: canvas.Style{Stroke: lk.Ink, Width: canvas.Pts(2), Round: true}})
 	}
-	g.Add(canvas.Shape{ID: name, Layer: canvas.Marks, Label: words.T("signal: %s", words.Name(m)), Path: canvas.Circle(at, canvas.Pts(palmRadius)), Style: style})
+	g.Add(canvas.Shape{ID: name, Layer: canvas.Marks, Label: words.T("signal: %s", words.Name(c.Meaning)), Path: canvas.Circle(at, canvas.Pts(palmRadius)), Style: style})
 }
 
-// fingers are five strokes from the palm outward.
-func fingers(at canvas.Pos, out court.Point) canvas.Path {
+// fingersOf is how many fingers the hand of a signal shows: as its pair agreed or, where
+// it agreed on nothing, none for stay and all for anything else.
+func (p Picture) fingersOf(c lesson.Cue) int {
+	s := p.Rally.Teams[c.Giver.Team()].Signs
+	sign := drill.OpenHand
+	switch {
+	case s != (lesson.Signs{}):
+		sign = drill.Meanings(s).SignFor(c.Meaning)
+	case c.Meaning == lesson.Stay:
+		sign = drill.Fist
+	}
+	return [...]int{drill.Fist: 0, drill.OpenHand: 5, drill.TwoFingers: 2}[sign]
+}
+
+// fingerAngle is the angle of finger i of n from the middle of the hand.
+func fingerAngle(i, n int, step float64) float64 { return step * (float64(i) - float64(n-1)/2) }
+
+// fingers are n strokes from the palm outward.
+func fingers(at canvas.Pos, out court.Point, n int) canvas.Path {
 	var path canvas.Path
 	facing, _ := court.FacingTo(court.Point{}, out)
-	for i := range 5 {
-		dir := court.Direction(facing + 40*(-2+degrees(i)))
+	for i := range n {
+		dir := court.Direction(facing + units.Degrees(fingerAngle(i, n, 40)))
 		path = path.Move(at.Along(dir, canvas.Pts(palmRadius))).
 			Line(at.Along(dir, canvas.Pts(palmRadius+fingerLong)))
 	}

@@ -38,6 +38,25 @@ func TestSignalHand(t *testing.T) {
 	}
 }
 
+// A pair that has agreed on signs of its own shows those, from above and in perspective.
+func TestSignalHandAsAgreed(t *testing.T) {
+	for meaning, fingers := range map[lesson.Meaning]int{lesson.Stay: 2, lesson.Switch: 0, lesson.Fake: 5} {
+		l := invented()
+		l.Plays[0].Cues[1].Meaning = meaning
+		l.Teams[court.Far].Signs = lesson.Signs{lesson.Switch, lesson.Fake, lesson.Stay}
+		p := pictureOf(t, l, 0, canvas.Upright)
+		for _, s := range []*canvas.Scene{p.Moving(360, 640, 0), p.Seen(Sight{Behind: BehindPlayer(game.Far1)}).Moving(360, 640, 0)} {
+			shapes := shapesOf(s)
+			if got := len(shapes["court/signal.1.fingers"].Path) / 2; got != fingers {
+				t.Errorf("%v: the hand has %d fingers, want %d", meaning, got, fingers)
+			}
+			if _, ok := shapes["court/signal.1"]; !ok {
+				t.Errorf("%v: there is no hand", meaning)
+			}
+		}
+	}
+}
+
 // Cues and marks are drawn while they live and not a moment longer.
 func TestCuesAndMarksLive(t *testing.T) {
 	p := pictureOf(t, invented(), 0, canvas.Upright)

@@ -266,24 +266,24 @@ func (f *figure) otherArm(frame rally.Frame) {
 // hand is where a hand is behind the back.
 func (f *figure) hand() canvas.Vec { return f.at(-f.side()*0.25, -0.7, 3.1) }
 
-// sign is the hand of a signal: closed for stay, open for anything else.
+// sign is the hand of a signal.
 func (f *figure) sign(i int, at canvas.Vec) {
-	lk, m := f.p.look(), f.p.Rally.Play.Cues[i].Meaning
+	lk, c := f.p.look(), f.p.Rally.Play.Cues[i]
 	name := "signal." + strconv.Itoa(i)
 	style := canvas.Style{Fill: lk.Plate, Stroke: lk.Ink, Width: canvas.Ft(2 * outlined), Round: true}
 	var shapes []canvas.Shape
-	if m != lesson.Stay {
+	if n := f.p.fingersOf(c); n > 0 {
 		for _, wide := range []struct {
 			id   string
 			wide feet
 			ink  colour
 		}{{".edge", fingerWide + 2*outlined, lk.Ink}, {".fingers", fingerWide, lk.Plate}} {
 			shapes = append(shapes, canvas.Shape{
-				ID: name + wide.id, Layer: canvas.Players, Path: f.fingersAt(at), Style: canvas.Style{Stroke: wide.ink, Width: canvas.Ft(wide.wide), Round: true},
+				ID: name + wide.id, Layer: canvas.Players, Path: f.fingersAt(at, n), Style: canvas.Style{Stroke: wide.ink, Width: canvas.Ft(wide.wide), Round: true},
 			})
 		}
 	}
-	shapes = append(shapes, canvas.Shape{ID: name, Layer: canvas.Players, Label: words.T("signal: %s", words.Name(m)), Path: disc(f.cam, at, palm), Style: style})
+	shapes = append(shapes, canvas.Shape{ID: name, Layer: canvas.Players, Label: words.T("signal: %s", words.Name(c.Meaning)), Path: disc(f.cam, at, palm), Style: style})
 	f.parts = append(f.parts, part{f.cam.Depth(at) + 0.01*f.away(), shapes})
 }
 
@@ -295,11 +295,11 @@ func (f *figure) away() feet {
 	return 1
 }
 
-// fingersAt are five fingers spread from a palm, downward and aside.
-func (f *figure) fingersAt(at canvas.Vec) canvas.Path {
+// fingersAt are n fingers spread from a palm, downward and aside.
+func (f *figure) fingersAt(at canvas.Vec, n int) canvas.Path {
 	var path canvas.Path
-	for i := range 5 {
-		a := (-90 + 38*float64(i-2)) * math.Pi / 180
+	for i := range n {
+		a := (-90 + fingerAngle(i, n, 38)) * math.Pi / 180
 		x, y := feet(math.Cos(a)), feet(math.Sin(a))
 		path = path.Move(canvas.At(f.cam.Facing(at, x*palm, y*palm))).Line(canvas.At(f.cam.Facing(at, x*palm*2.1, y*palm*2.1)))
 	}

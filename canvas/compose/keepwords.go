@@ -7,15 +7,33 @@ import (
 
 // keepWords moves the labels of a scene into the area where words stand, each with
 // the plate or the sign under it; an empty area leaves all where they are.
-func keepWords(s *canvas.Scene, words Area) {
-	if words.Empty() {
+func (l Layout) keepWords(s *canvas.Scene) {
+	if l.Words.Empty() {
 		return
 	}
 	for i := range s.Panels {
+		words := l.Words
+		if name := s.Panels[i].Name; name == CourtPanel || name == HeightPanel {
+			words = l.between()
+		}
 		for k := range s.Panels[i].Shapes {
 			keepWord(s, &s.Panels[i], k, words)
 		}
 	}
+}
+
+// tagAir is what a tag's plate needs above and below its words.
+const tagAir canvas.Points = 4
+
+// between is the area where words stand without what title and caption cover.
+func (l Layout) between() Area {
+	a := l.Words
+	if l.Column {
+		return a
+	}
+	air := float64(tagAir) * l.PxPerPoint
+	a.Min.Y, a.Max.Y = max(a.Min.Y, l.Title.Max.Y+air), min(a.Max.Y, l.Caption.Min.Y-air)
+	return a
 }
 
 // keepWord moves a shape of a panel, if it is a label. One of something outside the
@@ -31,15 +49,30 @@ func keepWord(s *canvas.Scene, g *canvas.Panel, k int, words Area) {
 		return
 	}
 	b := lineOf(g.View, t, s.PxPerPoint)
-	right := intoRange(b.Min.X, b.Max.X, words.Min.X, words.Max.X) / s.PxPerPoint
-	down := intoRange(b.Min.Y, b.Max.Y, words.Min.Y, words.Max.Y) / s.PxPerPoint
+	right := canvas.Points(intoRange(b.Min.X, b.Max.X, words.Min.X, words.Max.X) / s.PxPerPoint)
+	down := canvas.Points(intoRange(b.Min.Y, b.Max.Y, words.Min.Y, words.Max.Y) / s.PxPerPoint)
 	if right == 0 && down == 0 {
 		return
 	}
-	t.At = t.At.Shift(canvas.Points(right), canvas.Points(down))
-	if k > 0 && under(g.Shapes[k-1], g.Shapes[k]) {
-		shift(g.Shapes[k-1].Path, canvas.Points(right), canvas.Points(down))
+	if down < -mostLift {
+		down = min(down, overIt(t.At))
 	}
+	t.At = t.At.Shift(right, down)
+	if k > 0 && under(g.Shapes[k-1], g.Shapes[k]) {
+		shift(g.Shapes[k-1].Path, right, down)
+	}
+}
+
+// mostLift is how far a label under a mark may be lifted, in points, before it hides it.
+const mostLift canvas.Points = 4
+
+// overIt is how far down a label has to go that stands under its mark to stand as far
+// above it, less than 0. It is 0 for others.
+func overIt(at canvas.Pos) canvas.Points {
+	if below := at.Down - look.LabelSize*0.36; below > 0 && below <= tagDown {
+		return -2*below - 2 // a cone is higher than it is deep
+	}
+	return 0
 }
 
 // holds says whether a place is in the area.

@@ -139,6 +139,7 @@ func edged() lesson.Lesson {
 	for _, at := range []court.Point{court.Pt(-15, -30), court.Pt(15, 30), court.Pt(-15, 30), court.Pt(15, -30), court.Pt(0, 29.5)} {
 		p.Marks = append(p.Marks, lesson.Mark{Span: p.Marks[0].Span, Place: at, Text: "from here"})
 	}
+	p.Marks = append(p.Marks, lesson.Mark{Kind: lesson.ConeMark, Span: p.Marks[0].Span, Place: court.Pt(5, -29.5), Text: "cone"})
 	p.Cues[0].Text = strings.Repeat("Watch the left-hander. ", 5)
 	return l
 }
@@ -186,6 +187,30 @@ func checkSafe(t *testing.T, name string, scenes ...*canvas.Scene) (seen int) {
 	return seen
 }
 
+// A tag at the edge of the surface is not hidden by title or caption, and hides not what
+// it stands under.
+func TestTagsAreNotCovered(t *testing.T) {
+	p := pictureOf(t, edged(), 0, canvas.Upright)
+	for _, size := range [][2]int{{720, 1280}, {720, 720}, {720, 900}} {
+		l, seen := p.ForExport(size[0], size[1]), 0
+		drawn := extentsOf(p.Moving(size[0], size[1], 0))
+		if cone, tag := drawn["court/mark.7"], drawn["court/mark.7.text.plate"]; cone.width() == 0 || tag.overlaps(cone) {
+			t.Errorf("%v: the cone's tag is %+v, the cone %+v", size, tag, cone)
+		}
+		for id, b := range drawn {
+			if strings.HasPrefix(id, "court/mark.") && strings.HasSuffix(id, ".text.plate") {
+				seen++
+				if b.top < l.Title.Max.Y || b.bottom > l.Caption.Min.Y {
+					t.Errorf("%v: %s is %+v, want it from %v to %v", size, id, b, l.Title.Max.Y, l.Caption.Min.Y)
+				}
+			}
+		}
+		if seen < 8 {
+			t.Errorf("%v: only %d tags were seen", size, seen)
+		}
+	}
+}
+
 // What is kept free round the words costs the court little: of its height on a screen,
 // whose words go to the edges, it has 95 % in square and 4:5, all in 16:9.
 func TestSafeWordsLeaveTheCourtItsSize(t *testing.T) {
@@ -205,7 +230,7 @@ func TestKeepWords(t *testing.T) {
 		g := canvas.Panel{Name: "g", View: paper(canvas.Px{})}
 		Picture{}.tag(&g, "tag", canvas.On(court.Pt(units.Feet(x), units.Feet(-y))), tagDown, "here")
 		s := &canvas.Scene{Width: 400, Height: 200, PxPerPoint: 1, Panels: []canvas.Panel{g}}
-		keepWords(s, words)
+		Layout{Words: words}.keepWords(s)
 		drawn := extentsOf(s)
 		if text, plate := drawn["g/tag"], drawn["g/tag.plate"]; text.left-plate.left > 4 || plate.right-text.right > 4 || text.top < plate.top || text.bottom > plate.bottom {
 			t.Errorf("at %v, %v: the words are %+v on the plate %+v", x, y, text, plate)

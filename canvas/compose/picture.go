@@ -84,7 +84,7 @@ func (p Picture) StaticIn(l Layout) *canvas.Scene {
 	if !l.Title.Empty() {
 		s.Panels = append(s.Panels, p.title(l))
 	}
-	keepWords(s, l.Words)
+	l.keepWords(s)
 	return s
 }
 
@@ -120,7 +120,7 @@ func (p Picture) MovingIn(l Layout, t units.Seconds) *canvas.Scene {
 	if c, ok := p.caption(l, f); ok {
 		s.Panels = append(s.Panels, c)
 	}
-	keepWords(s, l.Words)
+	l.keepWords(s)
 	return s
 }
 

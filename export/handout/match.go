@@ -181,7 +181,7 @@ func (c card) print(b *book, l *leaf, x, y, h float64) {
 func (c card) half(b *book, l *leaf, x, y, h float64, serving bool, name string) {
 	w, bottom := mm(cardWidthMM)-2*cardPad, y+h-4
 	x += cardPad
-	title, foot := words.T("We receive"), words.CardSignals()
+	title, foot := words.T("We receive"), words.CardSignals(c.pair.Lesson.Team(court.Near).Signs)
 	if serving {
 		starter := c.pair.Lesson.Team(court.Near).StarterOf(court.Near)
 		title, foot = words.T("We serve"), words.CardStarter(c.pair.Lesson.NameOf, starter)

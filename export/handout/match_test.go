@@ -48,6 +48,16 @@ func TestCardSaysWhoStandsWhere(t *testing.T) {
 	}
 }
 
+// A pair that means other things by its signs has them on its card, in either language.
+func TestCardSaysWhatSignsMean(t *testing.T) {
+	pairs := pairsOf(1)
+	pairs[0].Signs = lesson.Signs{lesson.Fake, lesson.Switch, lesson.Stay}
+	pdf, r := write(t, demo(t), "match", &Options{Pairs: pairs})
+	if got, want := text(t, pdf), "Two fingers: stay. Open hand: switch. Unsure: stay."; !strings.Contains(got, want) || len(r.Notes) > 0 {
+		t.Errorf("the card lacks %q, notes %q:\n%s", want, r.Notes, got)
+	}
+}
+
 // unlettered is a text without the initials of the small pictures.
 func unlettered(s string, initials ...string) string {
 	for _, i := range initials {

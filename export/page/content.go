@@ -21,6 +21,7 @@ type content struct {
 	Say   texts              `json:"say"`
 	Beeps map[string]float64 `json:"hz"`
 	Signs map[string]string  `json:"signs"` // SVG of each sign, made here
+	Means map[string]string  `json:"means"` // of each sign at first: stay, switch, fake
 	Plays []play             `json:"plays"`
 }
 

@@ -48,7 +48,7 @@ type document struct {
 func (p Page) document() (document, error) {
 	var f still.Fragments
 	d := document{Lang: words.Spoken().Tag(), Title: p.title(), Cautions: words.Cautions(), Say: said()}
-	data := content{Say: d.Say, Beeps: pitches(), Signs: signs(&f)}
+	data := content{Say: d.Say, Beeps: pitches(), Signs: signs(&f), Means: means(p.lesson)}
 	for i, r := range p.rallies {
 		s := newStage(p.lesson, r)
 		data.Plays = append(data.Plays, s.play())

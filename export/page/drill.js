@@ -5,7 +5,7 @@ const shares = { unclear: 0.08, two: 0.12, open: 0.4 };
 // The signal drill: a sign is shown for a moment, the reader answers.
 class Drill {
   constructor() {
-    this.means = { fist: "stay", open: "switch", two: "fake", unclear: "stay" };
+    this.means = { ...data.means };
     this.run = 0;
     this.best = 0;
     this.meanings();

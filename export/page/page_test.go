@@ -10,6 +10,7 @@ import (
 
 	"homeside/assets"
 	"homeside/export/exporttest"
+	"homeside/model/court"
 	"homeside/model/lesson"
 	"homeside/model/lesson/lessontest"
 	"homeside/words"
@@ -113,6 +114,23 @@ func TestSpeaksSpanish(t *testing.T) {
 			t.Errorf("the page in Spanish lacks %q", want)
 		}
 	}
+}
+
+// The drill begins with what the near pair's signs mean, else the far pair's, else with
+// common practice.
+func TestSignsMeanWhatIsAgreed(t *testing.T) {
+	l := exporttest.BuiltIn(t)
+	check := func(want string) {
+		t.Helper()
+		if got := string(html(t, l)); !strings.Contains(got, `"means":`+want) {
+			t.Errorf("signs of %v and %v: the page lacks the meanings %s", l.Teams[0].Signs, l.Teams[1].Signs, want)
+		}
+	}
+	check(`{"fist":"stay","open":"switch","two":"fake","unclear":"stay"}`)
+	l.Teams[court.Far].Signs = lesson.Signs{lesson.Switch, lesson.Stay, lesson.Fake}
+	check(`{"fist":"switch","open":"stay","two":"fake","unclear":"stay"}`)
+	l.Teams[court.Near].Signs = lesson.Signs{lesson.Fake, lesson.Switch, lesson.Stay}
+	check(`{"fist":"fake","open":"switch","two":"stay","unclear":"stay"}`)
 }
 
 // Every text that the script names is there.

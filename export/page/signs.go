@@ -7,11 +7,27 @@ import (
 	"homeside/canvas/compose"
 	"homeside/canvas/look"
 	"homeside/export/still"
+	"homeside/model/court"
 	"homeside/model/drill"
+	"homeside/model/lesson"
 )
 
 // signNames are the script's names of the signs, by drill.Sign.
 var signNames = [...]string{drill.Fist: "fist", drill.OpenHand: "open", drill.TwoFingers: "two", drill.Unclear: "unclear"}
+
+// means is what the near pair's signs mean or, where only the far one has agreed on
+// any, the far one's; an unclear one means stay.
+func means(l lesson.Lesson) map[string]string {
+	agreed := l.Team(court.Near).Signs
+	if agreed == (lesson.Signs{}) {
+		agreed = l.Team(court.Far).Signs
+	}
+	all := map[string]string{}
+	for sign, name := range signNames {
+		all[name] = drill.MeaningsOf(agreed).Of(drill.Sign(sign)).String()
+	}
+	return all
+}
 
 // signSide is the side of a sign's picture in the drawing's units.
 const signSide = 200
