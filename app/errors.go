@@ -16,7 +16,10 @@ import (
 // explain words an error for people: what went wrong and what is kept. The
 // error's own line, which names the file and the place, follows it.
 func explain(err error, kept string) string {
-	return reason(err) + "\n\n" + kept + "\n\n(" + err.Error() + ")"
+	if kept != "" {
+		kept += "\n\n"
+	}
+	return reason(err) + "\n\n" + kept + "(" + err.Error() + ")"
 }
 
 // why is a sentence for an error.

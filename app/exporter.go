@@ -4,6 +4,7 @@ import (
 	"net/url"
 	"path/filepath"
 	"slices"
+	"strings"
 
 	"homeside/app/exporting"
 	"homeside/canvas"
@@ -30,9 +31,10 @@ func (e *Editor) newExports() *exporting.Page {
 	})
 }
 
-// askExport opens the page of exports with the play shown.
+// askExport opens the page of exports with the reel worked on, if the page of reels
+// is open and has one, or with the play shown.
 func (e *Editor) askExport() {
-	if e.reels.Shown() {
+	if _, ok := e.session.Reel(); ok && e.reels.Shown() {
 		e.exportReel()
 		return
 	}
@@ -78,10 +80,23 @@ func (e *Editor) offers() []exporting.Offer {
 	title := e.session.Current().Play.Title
 	all := []exporting.Offer{{Name: words.T("The play shown: %s", title), File: fileName(title), Make: func() (exporting.Subject, error) { return e.playSubject(e.session.PlayIndex()), nil }}}
 	for i, r := range e.session.Lesson().Reels {
-		all = append(all, exporting.Offer{Name: words.T("Reel %s", words.ReelName(i, r.Name)), File: fileName(r.Name), Make: func() (exporting.Subject, error) { return e.reelSubject(i), nil }})
+		all = append(all, exporting.Offer{Name: words.T("Reel %s", words.ReelName(i, r.Name)), File: reelFile(i, r.Name), Make: func() (exporting.Subject, error) { return e.reelSubject(i), nil }})
 	}
 	lesson := e.session.Lesson().Title
 	return append(all, exporting.Offer{Name: words.T("All plays, for paper and phones"), File: fileName(lesson), Make: func() (exporting.Subject, error) { return e.playSubject(), nil }})
+}
+
+// reelFile names the file of reel i, never as its play's is named: a reel made of one
+// play has the play's title.
+func reelFile(i int, name string) string {
+	if name == "" {
+		return fileName(words.T("Reel %d", i+1))
+	}
+	file, reel := fileName(name), fileName(words.T("reel"))
+	if strings.HasSuffix(file, reel) {
+		return file
+	}
+	return file + "-" + reel
 }
 
 // playSubject is the play shown as the court shows it; numbers are the plays that

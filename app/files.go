@@ -53,7 +53,7 @@ func (e *Editor) showRead(read []readFile) {
 	switch len(bad) {
 	case 0:
 	case 1:
-		e.fail(bad[0].err, words.T("The lessons you had open are still here, unchanged."))
+		e.fail(bad[0].err, e.stillOpen())
 	default:
 		e.failAll(bad, len(read))
 	}
@@ -91,7 +91,18 @@ func (e *Editor) failAll(bad []readFile, of int) {
 		lines = append(lines, "…")
 	}
 	text := words.T("%d of %d files could not be opened:", len(bad), of) + "\n\n" + strings.Join(lines, "\n")
-	e.inform("Homeside", text+"\n\n"+words.T("The lessons you had open are still here, unchanged."))
+	if kept := e.stillOpen(); kept != "" {
+		text += "\n\n" + kept
+	}
+	e.inform("Homeside", text)
+}
+
+// stillOpen says what has become of the lessons that are open, if any are.
+func (e *Editor) stillOpen() string {
+	if e.desk.Blank() {
+		return ""
+	}
+	return words.T("The lessons you had open are still here, unchanged.")
 }
 
 func (e *Editor) save() { e.saveThen(func() {}) }

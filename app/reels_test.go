@@ -80,3 +80,29 @@ func TestReadLogoRefuses(t *testing.T) {
 		}
 	}
 }
+
+// A page of reels without a reel exports the play.
+func TestExportWithoutAReel(t *testing.T) {
+	b := newBench(t, lessonFile(t, "a"))
+	b.wait()
+	b.openReels()
+	b.askExport()
+	if !b.exports.Shown() {
+		t.Fatal("the page of exports does not open")
+	}
+	b.exports.Close()
+	if !b.reels.Shown() {
+		t.Error("it does not lead back to the page of reels")
+	}
+}
+
+// A reel's file is not named as its play's.
+func TestFileOfAReel(t *testing.T) {
+	for _, c := range []struct{ name, want string }{
+		{"Stack the return", "stack-the-return-reel"}, {"The whole reel", "the-whole-reel"}, {"", "reel-2"},
+	} {
+		if got := reelFile(1, c.name); got != c.want {
+			t.Errorf("reelFile(%q) = %q, want %q", c.name, got, c.want)
+		}
+	}
+}

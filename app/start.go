@@ -72,12 +72,14 @@ func (e *Editor) backToCourt() {
 	e.showCourt()
 }
 
-// closeStart goes back to the court.
+// closeStart goes back to the court, over which what was said of the start page is
+// not true any more.
 func (e *Editor) closeStart() {
 	if !e.start.Shown() {
 		return
 	}
 	e.start.Hide()
+	e.say("")
 	e.showCourt()
 	e.trace.say("start page closed")
 }

@@ -205,3 +205,32 @@ func TestPagesLeadBackToTheStartPage(t *testing.T) {
 		}
 	}
 }
+
+// What was said of the start page goes with it.
+func TestALessonOpensWithoutTheStartPagesLine(t *testing.T) {
+	b := newBench(t)
+	b.wait()
+	b.askExport()
+	if got, want := b.status.Text, "There is no play to export."; got != want {
+		t.Fatalf("over the start page the export says %q, want %q", got, want)
+	}
+	b.open(lessonFile(t, "a"))
+	b.wait()
+	if got := b.status.Text; got != b.idleLine() {
+		t.Errorf("over the lesson stands %q, want %q", got, b.idleLine())
+	}
+}
+
+// That lessons are still open is said only where some are.
+func TestWhatIsStillOpen(t *testing.T) {
+	b := newBench(t)
+	b.wait()
+	if got := b.stillOpen(); got != "" {
+		t.Errorf("with no lesson open it says %q", got)
+	}
+	b.open(lessonFile(t, "a"))
+	b.wait()
+	if got := b.stillOpen(); got == "" {
+		t.Error("with a lesson open nothing is said of it")
+	}
+}

@@ -48,6 +48,7 @@ var spanishReel = catalogue{
 	"New reel":                              "Clip nuevo",
 	"add a freeze":                          "añadir una pausa",
 	"Make one of the play shown that lasts": "Hacer uno de la jugada mostrada que dure",
+	"reel":                                  "clip",
 	"Reel %d":                               "Clip %d",
 	"change a take's caption":               "cambiar el rótulo de una toma",
 	"place the logo":                        "colocar el logotipo",

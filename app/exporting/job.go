@@ -36,7 +36,7 @@ func (g *Page) ask() {
 
 // start exports in the background on a snapshot.
 func (g *Page) start(path string) {
-	g.measuring()
+	g.unmeasure()
 	o, s := g.chosenOutput(), g.subject
 	opt := g.choice.options(o, s)
 	ctx, cancel := g.Work.Begin()
@@ -114,7 +114,7 @@ func (g *Page) done(j *job, err error) {
 	}
 	g.job = nil
 	g.running(false)
-	if g.estimate.Text == words.T("Measuring a few frames…") { // the export ended that
+	if err != nil && g.estimate.Text == "" { // it may be tried again
 		g.remeasure()
 	}
 	switch {

@@ -92,6 +92,7 @@ func (g *Page) Open(i int) {
 	g.what.ClearSelected()
 	g.Page.Show()
 	g.say("")
+	g.show.Hide() // it goes with the line that said what was written
 	if i < len(names) {
 		g.what.SetSelectedIndex(i)
 	}

@@ -36,6 +36,11 @@ func TestPageExports(t *testing.T) {
 	}
 	test.Tap(o.show)
 	o.wait(t, "shown "+o.folder)
+	o.Close()
+	o.Open(0)
+	if o.show.Visible() {
+		t.Error("opened again, the page shows the button of an earlier export without its line")
+	}
 	o.again(t, test.NewTempApp(t))
 	if got := o.chosenOutput().Key; got != ".vtt" || o.path.Text != filepath.Join(o.folder, "first.vtt") {
 		t.Errorf("after a restart %s into %s, want .vtt as before, named anew", got, o.path.Text)
@@ -107,6 +112,30 @@ func TestPageShowsPurposeAndTime(t *testing.T) {
 	test.Tap(o.presets[7])
 	if o.clock.Visible() {
 		t.Error("captions have a moment")
+	}
+}
+
+// While a file is written, and after that, nothing is said to be measured that is not:
+// an export that ended well needs no estimate, one that did not is estimated again.
+func TestAnExportEndsTheMeasuring(t *testing.T) {
+	measuring := words.T("Measuring a few frames…")
+	o := open(t)
+	test.Tap(o.presets[7]) // captions
+	for _, c := range []struct {
+		path, told string
+		after      bool
+	}{{"mine", "exported", false}, {"none/such/mine", "failed", true}} {
+		o.path.SetText(filepath.Join(o.folder, c.path))
+		o.remeasure()
+		o.measuring() // as if it took long
+		if test.Tap(o.export); o.estimate.Text == measuring {
+			t.Errorf("%s: the page measures while it exports", c.path)
+		}
+		for told := ""; !strings.HasPrefix(told, c.told); told = <-o.told {
+		}
+		if got := o.estimate.Text != ""; got != c.after {
+			t.Errorf("%s: the estimate says %q, want one: %v", c.path, o.estimate.Text, c.after)
+		}
 	}
 }
 

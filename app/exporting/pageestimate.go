@@ -30,6 +30,14 @@ func (g *Page) remeasure() {
 	})
 }
 
+// unmeasure ends a measurement under way, and says no more that there is one.
+func (g *Page) unmeasure() {
+	g.measuring()
+	if g.estimate.Text == words.T("Measuring a few frames…") {
+		g.estimate.SetText("")
+	}
+}
+
 func (g *Page) estimated(o Output, opt *export.Options, e Estimate, err error) {
 	if err != nil {
 		g.estimate.SetText("")
