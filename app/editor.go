@@ -120,7 +120,7 @@ func (e *Editor) begin(o Options) {
 	if len(o.Files) > 0 {
 		e.showRead(readAll(o.Files))
 	}
-	if e.desk.Blank() {
+	if e.desk.Blank() && !e.plan.Shown() { // where a roster was asked for its pairs are seen
 		e.openStart()
 	}
 	if e.state = o.State; e.state != "" {

@@ -1,6 +1,10 @@
 package app
 
 import (
+	"bytes"
+	"errors"
+	"os"
+	"path/filepath"
 	"strings"
 	"testing"
 
@@ -12,6 +16,8 @@ import (
 	"homeside/model/court"
 	"homeside/model/formation"
 	"homeside/model/game"
+	"homeside/model/lessonfile"
+	"homeside/model/roster"
 	"homeside/words"
 )
 
@@ -188,6 +194,23 @@ func TestANewLessonOfNobody(t *testing.T) {
 	b.newLesson()
 	if l := b.session.Lesson(); l.Title != "New lesson" || b.session.Modified() {
 		t.Errorf("begun: %q, modified %v; want a new lesson, not modified", l.Title, b.session.Modified())
+	}
+}
+
+// A roster that the window begins with is seen; closed, its page leads to the start
+// page.
+func TestBeginningWithARoster(t *testing.T) {
+	path := filepath.Join(t.TempDir(), "pairs.json")
+	var data bytes.Buffer
+	if err := errors.Join(lessonfile.WriteRoster(&data, roster.Roster{Title: "Tuesday"}), os.WriteFile(path, data.Bytes(), 0o600)); err != nil {
+		t.Fatal(err)
+	}
+	b := newBench(t, path)
+	if !b.plan.Shown() || b.start.Shown() || b.pairs.path != path {
+		t.Errorf("begun with a roster the pairs are shown %v, the start page %v, the roster is %q", b.plan.Shown(), b.start.Shown(), b.pairs.path)
+	}
+	if b.plan.Close(); !b.start.Shown() {
+		t.Error("without a lesson the pairs do not lead to the start page")
 	}
 }
 
