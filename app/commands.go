@@ -87,6 +87,7 @@ const (
 	beginsWith = iota // the command's name begins with what is typed
 	byWords           // every word typed begins a word of it
 	inside            // what is typed stands somewhere in it
+	byOthers          // every word typed begins one of the other words for it
 	byMenu            // likewise with its menu
 	scattered         // its letters come in this order: only where nothing fits better
 	notFound
@@ -103,6 +104,8 @@ func (c command) rank(typed string) int {
 		return byWords
 	case strings.Contains(name, typed):
 		return inside
+	case wordsBegin(folded(c.also()), typed):
+		return byOthers
 	case wordsBegin(whole, typed):
 		return byMenu
 	case inOrder(name, typed):

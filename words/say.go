@@ -86,5 +86,6 @@ var spanishCatalogues = []catalogue{
 	spanishDrills,
 	spanishHandout,
 	spanishExport,
+	spanishSearch,
 	spanishReel,
 }
