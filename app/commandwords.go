@@ -14,6 +14,7 @@ var otherWords = []struct{ label, also string }{
 	{words.Text("Export…"), words.Text("clip video film movie picture image photo still gif mp4 pdf captions phone send share")},
 	{words.Text("Handout…"), words.Text("print paper sheet storyboard cones cards")},
 	{words.Text("Pairs…"), words.Text("roster players names partners")},
+	{words.Text("Quit"), words.Text("exit close end")},
 	{words.Text("Undo"), words.Text("step back mistake")},
 	{words.Text("Redo"), words.Text("step forward again")},
 	{words.Text("Delete what is picked"), words.Text("remove erase")},

@@ -5,6 +5,9 @@ import (
 	"testing"
 
 	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/driver/desktop"
+
+	"homeside/words"
 )
 
 // No key means two things in one part of the window, and each says what it does.
@@ -89,4 +92,22 @@ func withShortcut(label string, s fyne.Shortcut) *fyne.MenuItem {
 	m := fyne.NewMenuItem(label, func() {})
 	m.Shortcut = s
 	return m
+}
+
+// The menus end with a command that closes the window, in the language spoken, so that
+// the toolkit adds none of its own, and call keys as the page of keys does.
+func TestMenusInSpanish(t *testing.T) {
+	words.Speak(words.Spanish)
+	t.Cleanup(func() { words.Speak(words.English) })
+	b := newBench(t)
+	b.wait()
+	file := b.win.MainMenu().Items[0].Items
+	if last := file[len(file)-1]; !last.IsQuit || last.Label != "Salir" || last.Action == nil {
+		t.Errorf("the first menu ends with %q, quit %v", last.Label, last.IsQuit)
+	}
+	for k, want := range map[fyne.KeyName]fyne.KeyName{fyne.KeySpace: "Espacio", fyne.KeyRight: fyne.KeyRight, fyne.KeyDelete: "Supr"} {
+		if got := plain(k).(*desktop.CustomShortcut).KeyName; got != want {
+			t.Errorf("the menus call %s %q, want %q", k, got, want)
+		}
+	}
 }

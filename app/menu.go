@@ -46,7 +46,17 @@ func (e *Editor) fileMenu() *fyne.Menu {
 		e.item(words.T("Pairs…"), e.showPairs, nil),
 		e.item(words.T("Open a roster…"), func() { e.showPairs(); e.askOpenRoster() }, nil),
 		e.item(words.T("Save the roster as…"), e.askSaveRosterAs, nil),
+		fyne.NewMenuItemSeparator(),
+		e.quitItem(),
 	)
+}
+
+// quitItem closes the window also while a dialog is open, as its frame does. Without
+// it the toolkit would add one of its own, in the language of the system.
+func (e *Editor) quitItem() *fyne.MenuItem {
+	m := fyne.NewMenuItem(words.T("Quit"), e.quit)
+	m.IsQuit = true
+	return m
 }
 
 // editMenu holds undo and redo, by the toolkit's own shortcuts: other ones with
@@ -203,8 +213,14 @@ func ctrl(k fyne.KeyName) fyne.Shortcut {
 
 // plain shows a key of the table of bindings beside a command. The menus never
 // act on it: without Ctrl or Alt the toolkit gives keys to the part of the window
-// that has them.
-func plain(k fyne.KeyName) fyne.Shortcut { return &desktop.CustomShortcut{KeyName: k} }
+// that has them. The names of some keys it says in English only; where another
+// language is spoken they are called as in the page of keys.
+func plain(k fyne.KeyName) fyne.Shortcut {
+	if named := k == fyne.KeySpace || k == fyne.KeyDelete; named && words.Spoken() != words.English {
+		k = fyne.KeyName(words.KeyName(string(k)))
+	}
+	return &desktop.CustomShortcut{KeyName: k}
+}
 
 func alt(k fyne.KeyName) fyne.Shortcut {
 	return &desktop.CustomShortcut{KeyName: k, Modifier: fyne.KeyModifierAlt}

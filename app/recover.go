@@ -51,7 +51,7 @@ const leftHeight = 100
 func leftLine(l journal.Left, now time.Time) fyne.CanvasObject {
 	parts := []string{when(l.When, now), words.Plays(len(l.Lesson.Plays))}
 	if l.Step != "" {
-		parts = append(parts, words.T("last change: %s", l.Step))
+		parts = append(parts, words.T("last change: %s", words.Again(l.Step)))
 	}
 	where := words.T("in no file yet")
 	if l.Path != "" {

@@ -30,7 +30,7 @@ func Question(l lesson.Lesson, q game.Question) string {
 }
 
 // Won is the button of a team that has won the rally.
-func Won(l lesson.Lesson, e court.End) string { return T("%s won the rally", capital(Team(l, e))) }
+func Won(l lesson.Lesson, e court.End) string { return capital(T("%s won the rally", Team(l, e))) }
 
 // MatchState is a state of a match in the walk's list.
 func MatchState(l lesson.Lesson, s game.State) string {

@@ -109,3 +109,12 @@ func TestSentenceAndQuestions(t *testing.T) {
 		t.Errorf("Won = %q, want %q", got, want)
 	}
 }
+
+// In a sentence a team's name begins with a small letter.
+func TestWonInSpanish(t *testing.T) {
+	Speak(Spanish)
+	t.Cleanup(func() { Speak(English) })
+	if got, want := Won(lesson.Lesson{}, court.Near), "Punto para el equipo cercano"; got != want {
+		t.Errorf("%q, want %q", got, want)
+	}
+}

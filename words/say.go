@@ -24,6 +24,24 @@ func T(english string, args ...any) string { return Said(english, args...) }
 // looks for its translation as for one given to T.
 func Text(english string) string { return english }
 
+// Again is a text that was said and kept, in whatever language was spoken then, in the
+// one spoken now. What the catalogue does not have as a whole stays as it is.
+func Again(kept string) string {
+	if _, english := spanish()[kept]; english {
+		return Said(kept)
+	}
+	same := ""
+	for english, t := range spanish() {
+		if t == kept && (same == "" || english < same) {
+			same = english
+		}
+	}
+	if same == "" || Spoken() == Spanish {
+		return kept
+	}
+	return Said(same)
+}
+
 // Name is a member of a closed set, such as a side or a reason, in the language
 // spoken; its String is the English. A test walks all members of the sets.
 func Name(v fmt.Stringer) string { return Said(v.String()) }

@@ -203,3 +203,21 @@ func constant(e ast.Expr) (string, bool) {
 	}
 	return "", false
 }
+
+// What was kept in one language is said in the other; what is not in the catalogue as
+// a whole stays.
+func TestAgain(t *testing.T) {
+	t.Cleanup(func() { Speak(English) })
+	for _, c := range []struct {
+		language   Language
+		kept, want string
+	}{
+		{English, "change the logo", "change the logo"}, {English, "cambiar el logotipo", "change the logo"}, {English, "move Tobin", "move Tobin"},
+		{Spanish, "change the logo", "cambiar el logotipo"}, {Spanish, "cambiar el logotipo", "cambiar el logotipo"}, {Spanish, "", ""},
+	} {
+		Speak(c.language)
+		if got := Again(c.kept); got != c.want {
+			t.Errorf("%v: Again(%q) = %q, want %q", c.language, c.kept, got, c.want)
+		}
+	}
+}

@@ -3,6 +3,7 @@ package words
 // spanishSearch are the other words that commands of the menus are found by.
 var spanishSearch = catalogue{
 	"home built-in lessons examples": "portada inicio lecciones incluidas ejemplos",
+	"exit close end":                 "cerrar terminar",
 	"load file":                      "cargar archivo",
 	"clip video film movie picture image photo still gif mp4 pdf captions phone send share": "clip vídeo película imagen foto fotograma gif mp4 pdf rótulos móvil teléfono enviar compartir",
 	"print paper sheet storyboard cones cards":                                              "imprimir papel hoja viñetas conos tarjetas",

@@ -5,6 +5,7 @@ var spanishWindow = catalogue{
 	"File": "Archivo", "Edit": "Editar", "Play‖noun": "Jugada", "View": "Ver",
 	"Nothing fits.": "No hay nada así.",
 	"Undo":          "Deshacer", "Redo": "Rehacer",
+	"Quit":     "Salir",
 	"Save as…": "Guardar como…", "Export…": "Exportar…", "Pairs…": "Parejas…",
 	"Open a roster…": "Abrir una lista de parejas…", "Save the roster as…": "Guardar la lista de parejas como…",
 	"The lesson: scoring, ball, court…": "La lección: marcador, pelota, cancha…",
