@@ -94,7 +94,7 @@ func TestPlanLesson(t *testing.T) {
 		t.Errorf("%v rallies, to 21 %v, want more", a.Rallies, b.Rallies)
 	}
 	text := runOutput(t, "plan "+planLesson+" --policy half")
-	for _, want := range []string{"on the serve only", "better starter", "forehand for", "not instructions to sprint", "to spare"} {
+	for _, want := range []string{"on the serve only", "better starter", "met with a forehand", "not instructions to sprint", "to spare"} {
 		if !strings.Contains(text, want) {
 			t.Errorf("plan of the lesson says %q, want %q in it", text, want)
 		}

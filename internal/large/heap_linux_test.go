@@ -3,16 +3,30 @@ package large
 import (
 	"fmt"
 	"os"
+	"os/exec"
 	"runtime"
 	"strings"
 	"testing"
 	"unsafe"
 )
 
-// Most of what is allocated in small pieces after Heap lies in large pages.
+// alone names the environment variable that says that a test is the only one of its
+// process.
+const alone = "HOMESIDE_TEST_ALONE"
+
+// Most of what is allocated in small pieces after Heap lies where large pages are asked
+// for, in a program that has not taken memory before.
 func TestHeapComesInLargePages(t *testing.T) {
-	if how, err := os.ReadFile("/sys/kernel/mm/transparent_hugepage/enabled"); err != nil || strings.Contains(string(how), "[never]") {
-		t.Skip("this system gives no large pages")
+	if _, err := os.Stat("/sys/kernel/mm/transparent_hugepage"); err != nil {
+		t.Skip("this system has no large pages")
+	}
+	if os.Getenv(alone) == "" {
+		again := exec.Command(os.Args[0], "-test.run=^TestHeapComesInLargePages$")
+		again.Env = append(os.Environ(), alone+"=1")
+		if out, err := again.CombinedOutput(); err != nil {
+			t.Errorf("%v\n%s", err, out)
+		}
+		return
 	}
 	const pieces, size = 10000, 1 << 10
 	Heap(2 * pieces * size)
@@ -21,40 +35,35 @@ func TestHeapComesInLargePages(t *testing.T) {
 		kept[i] = &[size]byte{1}
 	}
 	in := 0
-	for _, m := range mappings(t) {
-		for _, p := range kept {
-			if at := uintptr(unsafe.Pointer(p)); m.from <= at && at < m.to {
-				in += m.large
-				break
+	large := largeMappings(t)
+	for _, p := range kept {
+		for _, m := range large {
+			if at := uintptr(unsafe.Pointer(p)); m[0] <= at && at < m[1] {
+				in++
 			}
 		}
 	}
-	if want := pieces * size / 2; in < want {
-		t.Errorf("%d bytes in large pages where %d bytes lie in pieces, want at least %d", in, pieces*size, want)
+	if in < pieces/2 {
+		t.Errorf("%d of %d pieces lie where large pages are asked for, want at least half", in, pieces)
 	}
 	runtime.KeepAlive(&kept)
 }
 
-// mapping is a stretch of memory and how many of its bytes are in large pages.
-type mapping struct {
-	from, to uintptr
-	large    int
-}
-
-// mappings are those of this process, see proc(5).
-func mappings(t *testing.T) (all []mapping) {
+// largeMappings are the stretches of this process's memory for which large pages are
+// asked: those with the flag hg in proc(5).
+func largeMappings(t *testing.T) (all [][2]uintptr) {
 	t.Helper()
 	text, err := os.ReadFile("/proc/self/smaps")
 	if err != nil {
 		t.Fatal(err)
 	}
+	var last [2]uintptr
 	for line := range strings.Lines(string(text)) {
-		var m mapping
-		var kB int
-		if n, _ := fmt.Sscanf(line, "%x-%x ", &m.from, &m.to); n == 2 {
-			all = append(all, m)
-		} else if n, _ := fmt.Sscanf(line, "AnonHugePages: %d kB", &kB); n == 1 {
-			all[len(all)-1].large = kB << 10
+		var m [2]uintptr
+		if n, _ := fmt.Sscanf(line, "%x-%x ", &m[0], &m[1]); n == 2 {
+			last = m
+		} else if strings.HasPrefix(line, "VmFlags:") && strings.Contains(line, " hg") {
+			all = append(all, last)
 		}
 	}
 	return all
