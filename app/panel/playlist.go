@@ -54,9 +54,9 @@ func (l *playList) Resize(s fyne.Size) {
 
 // setHeight makes a row so high; one that is as high as a row of few words always
 // was is left alone, for every height that is set has the list painted again.
-func (l *playList) setHeight(row int, high float32) {
+func (l *playList) setHeight(row int, high, least float32) {
 	was, set := l.high[row]
-	if was == high || !set && high == newDraggedRow().MinSize().Height {
+	if was == high || !set && high == least {
 		return
 	}
 	l.high[row] = high

@@ -33,7 +33,7 @@ type Plays struct {
 	thumbs  map[int]thumb // by the play's number
 	say     func(string)
 	row     *draggedRow // to measure one by
-	heights map[fitted]float32
+	common  rows
 	rows    map[int]*draggedRow
 	drag    reorder // of rows
 }
@@ -49,7 +49,7 @@ type thumb struct {
 // NewPlays is the list of a session's plays; keys takes the keys pressed in it, say
 // a line about what is being done.
 func NewPlays(s *session.Session, keys func(*fyne.KeyEvent), say func(string)) *Plays {
-	p := &Plays{session: s, say: say, thumbs: map[int]thumb{}, row: newDraggedRow(), heights: map[fitted]float32{}, rows: map[int]*draggedRow{}, drag: newReorder(), found: widget.NewLabel("")}
+	p := &Plays{session: s, say: say, thumbs: map[int]thumb{}, row: newDraggedRow(), rows: map[int]*draggedRow{}, drag: newReorder(), found: widget.NewLabel("")}
 	p.List = newPlayList(keys, p.fitRows)
 	p.List.Length = func() int { return len(p.shown) }
 	p.List.CreateItem = func() fyne.CanvasObject { return newDraggedRow() }

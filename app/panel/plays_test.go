@@ -6,8 +6,11 @@ import (
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/test"
+	"fyne.io/fyne/v2/theme"
 
+	"homeside/app/looks"
 	"homeside/app/session"
+	"homeside/app/settings"
 	"homeside/model/lesson"
 	"homeside/model/lesson/lessontest"
 )
@@ -227,5 +230,38 @@ func TestARowIsAsHighAsItsWords(t *testing.T) {
 	p.Box.Resize(fyne.NewSize(900, 600))
 	if least := newDraggedRow().MinSize().Height; p.height(0) != least || p.List.high[0] != least {
 		t.Errorf("with room for the title its row is %v high, set %v, want %v", p.height(0), p.List.high[0], least)
+	}
+}
+
+// The height told from the number of a title's lines is the one that is measured,
+// whatever its words, in letters of both sizes.
+func TestLinesOfATitleAreToldAsTheyAreBroken(t *testing.T) {
+	words := []string{"a", "of", "stack", "the", "returner's", "partner", "4-7-2:", "counterclockwise"}
+	told := 0
+	for _, large := range []bool{false, true} {
+		p, _, _ := newTestPlays(t, "ab")
+		fyne.CurrentApp().Settings().SetTheme(looks.Of(settings.Settings{LargeText: large}))
+		for seed := range 300 {
+			var title []string
+			for k := range 1 + seed%16 {
+				title = append(title, words[(seed*7+k*k*3+k*seed)%len(words)])
+			}
+			const width = 210
+			name, play := strings.Join(title, " "), lesson.Play{Tags: []string{"tag"}}
+			r := p.rowsOf(width)
+			if r.lines(name) == 0 {
+				continue
+			}
+			told++
+			got := p.fit(name, play, width)
+			p.row.set(name, play, nil)
+			p.row.Resize(fyne.NewSize(width, r.least))
+			if want := max(r.least, p.row.MinSize().Height-theme.InnerPadding()); got != want {
+				t.Errorf("large %v: %q is told to have %d lines and to be %v high, measured it is %v", large, name, r.lines(name), got, want)
+			}
+		}
+	}
+	if told < 200 {
+		t.Errorf("the lines of %d titles of 600 were told: the test says little", told)
 	}
 }
