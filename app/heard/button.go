@@ -143,7 +143,7 @@ func (b *Button) MouseOut() {
 // whoever works by keys.
 func (b *Button) FocusGained() {
 	b.tell(true)
-	b.showEdge(true)
+	b.edge.Hidden = false
 	b.Button.FocusGained()
 	Focused(b)
 }
@@ -151,6 +151,6 @@ func (b *Button) FocusGained() {
 // FocusLost implements fyne.Focusable.
 func (b *Button) FocusLost() {
 	b.tell(false)
-	b.showEdge(false)
+	b.edge.Hidden = true
 	b.Button.FocusLost()
 }

@@ -55,6 +55,11 @@ func TestButtonShowsThatItHasTheKeys(t *testing.T) {
 		if high := importance == widget.HighImportance; !b.edge.Visible() || b.edge.Size() != b.Size() || (b.edge.StrokeColor == theme.Color(theme.ColorNamePrimary)) == high {
 			t.Errorf("importance %d: the line is shown %v around %v of %v in %v", importance, b.edge.Visible(), b.edge.Size(), b.Size(), b.edge.StrokeColor)
 		}
+		b.Importance = widget.HighImportance // as the button of a view that is chosen
+		b.Refresh()
+		if b.edge.StrokeColor == theme.Color(theme.ColorNamePrimary) {
+			t.Errorf("importance %d: the line is not seen on the button chosen", importance)
+		}
 		w.Canvas().Unfocus()
 		if b.edge.Visible() {
 			t.Errorf("importance %d: the line stays", importance)
