@@ -52,7 +52,7 @@ func (t *takeStrip) refresh(f *film.Film, width, height int) {
 		show(c, i < n)
 		if i < n {
 			pick := t.pick(i, len(r.Takes))
-			c.set(Choice{Title: t.title(r, pick), Text: t.play(r, pick) + "\n" + t.lasts(f, r, pick), Picture: smallFrameOf(f, pick, width, height)})
+			c.set(Choice{Title: t.title(pick), Text: t.play(r, pick) + "\n" + t.lasts(f, r, pick), Picture: smallFrameOf(f, pick, width, height)})
 			c.SetToolTip(t.tip(r, pick))
 			c.choose(pick == t.session.ReelPick())
 			t.movable(c, pick)

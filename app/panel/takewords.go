@@ -8,7 +8,7 @@ import (
 )
 
 // title is what a card of the running order is.
-func (t *takeStrip) title(r lesson.Reel, pick int) string {
+func (t *takeStrip) title(pick int) string {
 	switch pick {
 	case session.TitleCard:
 		return words.T("Title card")
